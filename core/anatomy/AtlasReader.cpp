@@ -1,0 +1,350 @@
+#include "core/anatomy/AtlasReader.h"
+
+#include "core/anatomy/Skeleton.h"
+#include "core/base/JsonReader.h"
+
+#include <QDir>
+#include <QFile>
+
+#include <algorithm>
+#include <map>
+#include <set>
+#include <utility>
+
+namespace raphe {
+
+bool isWellFormed(const StructureId &id)
+{
+    const std::string &v = id.value;
+    if (v.empty() || v.front() == '-' || v.back() == '-')
+        return false;
+    return std::all_of(v.begin(), v.end(), [](char c) { return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-'; });
+}
+
+namespace {
+
+constexpr int atlasVersion = 1;
+
+// A word that must name something, checked once all files are read.
+struct Reference {
+    std::string id;
+    std::string place;
+};
+
+class Reader {
+public:
+    void readFile(const nlohmann::json &json, const std::string &file)
+    {
+        const JsonReader root(json, file);
+        root.expectObject({"format", "version", "structures", "joints", "continuities", "sources"});
+        if (root.string("format") != "raphe-atlas")
+            root.field("format").fail(ErrorCode::WrongFormat, root.string("format"));
+        if (root.field("version").asNumber() != atlasVersion)
+            root.field("version").fail(ErrorCode::WrongFormat, std::to_string(root.field("version").asNumber()));
+        forEach(root, "structures", [this](const JsonReader &at) { readStructure(at); });
+        forEach(root, "joints", [this](const JsonReader &at) { readJoint(at); });
+        forEach(root, "continuities", [this](const JsonReader &at) { readContinuity(at); });
+        forEach(root, "sources", [this](const JsonReader &at) { readSource(at); });
+    }
+
+    Atlas finish()
+    {
+        checkReferences();
+        checkLandmarks();
+        checkGrades();
+        checkMuscles();
+        checkSkeleton();
+        return {std::move(m_structures), std::move(m_joints), std::move(m_continuities), std::move(m_sources)};
+    }
+
+private:
+    template <class F>
+    static void forEach(const JsonReader &root, std::string_view field, F read)
+    {
+        if (root.has(field))
+            for (const JsonReader &item : root.field(field).items())
+                read(item);
+    }
+
+    StructureId readReference(const JsonReader &at)
+    {
+        StructureId id{at.asString()};
+        if (!isWellFormed(id))
+            at.fail(ErrorCode::BadId, id.value);
+        m_references.push_back({id.value, at.place()});
+        return id;
+    }
+
+    std::vector<StructureId> readReferences(const JsonReader &at)
+    {
+        std::vector<StructureId> out;
+        for (const JsonReader &item : at.items()) {
+            StructureId id = readReference(item);
+            if (std::find(out.begin(), out.end(), id) != out.end())
+                item.fail(ErrorCode::Duplicate, id.value);
+            out.push_back(std::move(id));
+        }
+        return out;
+    }
+
+    std::vector<std::string> readSources(const JsonReader &owner)
+    {
+        const JsonReader at = owner.field("sources");
+        std::vector<std::string> out;
+        for (const JsonReader &item : at.items()) {
+            out.push_back(item.asString());
+            m_sourceReferences.push_back({out.back(), item.place()});
+        }
+        if (out.empty())
+            at.fail(ErrorCode::MissingField, "a source");
+        return out;
+    }
+
+    static Names readNames(const JsonReader &at)
+    {
+        at.expectObject({"latin", "english", "plain", "synonyms"});
+        Names names{at.string("latin"), at.string("english"), {}, at.stringsOr("synonyms")};
+        const JsonReader plain = at.field("plain");
+        plain.expectObject({"en", "de", "es"});
+        for (const char *language : {"en", "de", "es"})
+            names.plain[language] = plain.string(language);
+        return names;
+    }
+
+    Grade readGrade(const JsonReader &owner, const std::vector<std::string> &sources)
+    {
+        const Grade grade = readWord(gradeWords, owner.field("evidence"));
+        m_graded.push_back({grade, sources, owner.place()});
+        return grade;
+    }
+
+    void readStructure(const JsonReader &at)
+    {
+        at.expectObject({"id", "kind", "layer", "paired", "part_of", "names", "ids", "nerves", "roots", "attachments",
+                         "spans", "sources"});
+        Structure s;
+        s.id.value = at.string("id");
+        if (!isWellFormed(s.id))
+            at.field("id").fail(ErrorCode::BadId, s.id.value);
+        if (!m_places.emplace(s.id.value, at.place()).second)
+            at.field("id").fail(ErrorCode::Duplicate, s.id.value);
+        s.kind = readWord(kindWords, at.field("kind"));
+        s.layer = readWord(layerWords, at.field("layer"));
+        s.paired = at.field("paired").asBool();
+        if (at.has("part_of"))
+            s.partOf = readReference(at.field("part_of"));
+        s.names = readNames(at.field("names"));
+        if (at.has("ids")) {
+            at.field("ids").expectObject({"uberon", "fma"});
+            s.uberon = at.field("ids").stringsOr("uberon");
+            s.fma = at.field("ids").stringsOr("fma");
+        }
+        if (at.has("nerves"))
+            s.nerves = readReferences(at.field("nerves"));
+        s.roots = at.stringsOr("roots");
+        s.sources = readSources(at);
+        forEach(at, "attachments", [&](const JsonReader &head) {
+            head.expectObject({"head", "origins", "insertions", "evidence", "sources"});
+            Attachment a;
+            a.head = head.stringOr("head", {});
+            a.origins = readReferences(head.field("origins"));
+            a.insertions = readReferences(head.field("insertions"));
+            if (a.origins.empty() || a.insertions.empty())
+                head.fail(ErrorCode::MissingEnd, s.id.value);
+            a.sources = readSources(head);
+            a.evidence = readGrade(head, a.sources);
+            s.attachments.push_back(std::move(a));
+        });
+        forEach(at, "spans", [&](const JsonReader &span) {
+            span.expectObject({"joint", "sources"});
+            m_spans.push_back({span.string("joint"), span.field("joint").place()});
+            s.spans.push_back({readReference(span.field("joint")), readSources(span)});
+        });
+        m_structures.push_back(std::move(s));
+    }
+
+    void readJoint(const JsonReader &at)
+    {
+        at.expectObject({"id", "bones", "role"});
+        const auto bones = at.field("bones").items();
+        if (bones.size() != 2)
+            at.field("bones").fail(ErrorCode::OutOfRange, std::to_string(bones.size()) + ", allowed: two bones");
+        Joint joint{readReference(at.field("id")), {readReference(bones[0]), readReference(bones[1])},
+                    readWord(jointRoleWords, at.field("role"))};
+        if (!m_jointPlaces.emplace(joint.id.value, at.place()).second)
+            at.field("id").fail(ErrorCode::Duplicate, joint.id.value);
+        m_joints.push_back(std::move(joint));
+    }
+
+    void readContinuity(const JsonReader &at)
+    {
+        at.expectObject({"from", "to", "changes_side", "evidence", "force", "sources", "note", "transition"});
+        Continuity c;
+        c.from = readReference(at.field("from"));
+        c.to = readReference(at.field("to"));
+        c.changesSide = at.field("changes_side").asBool();
+        c.sources = readSources(at);
+        c.evidence = readGrade(at, c.sources);
+        c.force = readWord(forceWords, at.field("force"));
+        c.note = at.stringOr("note", {});
+        c.transition = at.stringOr("transition", {});
+        const auto key = std::make_tuple(std::min(c.from, c.to), std::max(c.from, c.to), c.changesSide);
+        if (!m_pairs.insert(key).second)
+            at.fail(ErrorCode::Duplicate, c.from.value + " ~ " + c.to.value);
+        m_continuities.push_back(std::move(c));
+    }
+
+    void readSource(const JsonReader &at)
+    {
+        at.expectObject({"id", "citation", "doi", "supports", "read"});
+        Source source;
+        source.id = at.string("id");
+        source.citation = at.string("citation");
+        if (!at.field("doi").isNull())
+            source.doi = at.field("doi").asString();
+        source.supports = readWord(gradeWords, at.field("supports"));
+        source.read = readWord(readingWords, at.field("read"));
+        const bool known = std::any_of(m_sources.begin(), m_sources.end(), [&](const Source &s) { return s.id == source.id; });
+        if (known)
+            at.field("id").fail(ErrorCode::Duplicate, source.id);
+        m_sources.push_back(std::move(source));
+    }
+
+    void checkReferences() const
+    {
+        for (const Reference &r : m_references)
+            if (!m_places.contains(r.id))
+                throw Error{ErrorCode::UnknownId, r.place, r.id};
+        std::set<std::string> sources;
+        for (const Source &s : m_sources)
+            sources.insert(s.id);
+        for (const Reference &r : m_sourceReferences)
+            if (!sources.contains(r.id))
+                throw Error{ErrorCode::UnknownId, r.place, r.id};
+        for (const Reference &r : m_spans)
+            if (!m_jointPlaces.contains(r.id))
+                throw Error{ErrorCode::UnknownId, r.place, r.id};
+    }
+
+    const Structure &structure(const StructureId &id) const
+    {
+        return *std::find_if(m_structures.begin(), m_structures.end(), [&](const Structure &s) { return s.id == id; });
+    }
+
+    void checkLandmarks() const
+    {
+        for (const Structure &s : m_structures) {
+            if (s.kind != Kind::Landmark)
+                continue;
+            if (!s.partOf || structure(*s.partOf).kind != Kind::Bone)
+                throw Error{ErrorCode::MissingField, m_places.at(s.id.value), "part_of a bone"};
+        }
+        for (const Structure &s : m_structures)
+            for (const StructureId &nerve : s.nerves)
+                if (structure(nerve).kind != Kind::Nerve)
+                    throw Error{ErrorCode::WrongType, m_places.at(s.id.value) + "/nerves", "id of a nerve, not " + nerve.value};
+    }
+
+    // A continuity is an extension of evidence about two structures; its sources must be able to carry the grade.
+    void checkGrades() const
+    {
+        std::map<std::string, Grade> supports;
+        for (const Source &s : m_sources)
+            supports.emplace(s.id, s.supports);
+        for (const Graded &g : m_graded) {
+            Grade best = Grade::Convention;
+            for (const auto &id : g.sources)
+                best = std::min(best, supports.at(id));
+            if (g.grade < best)
+                throw Error{ErrorCode::GradeTooHigh, g.place, std::string(wordOf(gradeWords, g.grade))};
+        }
+    }
+
+    void checkMuscles() const
+    {
+        std::set<std::string> wholes;
+        for (const Structure &s : m_structures)
+            if (s.kind == Kind::Muscle && s.partOf)
+                wholes.insert(s.partOf->value);
+        for (const Structure &s : m_structures)
+            if (s.kind == Kind::Muscle && s.attachments.empty() && !wholes.contains(s.id.value))
+                throw Error{ErrorCode::MissingEnd, m_places.at(s.id.value), s.id.value};
+    }
+
+    void checkSkeleton() const
+    {
+        std::vector<StructureId> bones;
+        for (const Structure &s : m_structures) {
+            if (s.kind == Kind::Bone)
+                bones.push_back(s.id);
+            if (s.kind == Kind::Joint && !m_jointPlaces.contains(s.id.value))
+                throw Error{ErrorCode::MissingField, m_places.at(s.id.value), "an entry in joints"};
+        }
+        for (const Joint &joint : m_joints)
+            for (const StructureId &bone : joint.bones)
+                if (structure(bone).kind != Kind::Bone)
+                    throw Error{ErrorCode::WrongType, m_jointPlaces.at(joint.id.value) + "/bones", "id of a bone, not " + bone.value};
+        const Skeleton skeleton(m_joints);
+        if (const auto joint = skeleton.cycle())
+            throw Error{ErrorCode::SkeletonCycle, m_jointPlaces.at(joint->value), joint->value};
+        if (const auto bone = skeleton.gap(bones))
+            throw Error{ErrorCode::SkeletonGap, m_places.at(bone->value), bone->value};
+    }
+
+    struct Graded {
+        Grade grade;
+        std::vector<std::string> sources;
+        std::string place;
+    };
+
+    std::vector<Structure> m_structures;
+    std::vector<Joint> m_joints;
+    std::vector<Continuity> m_continuities;
+    std::vector<Source> m_sources;
+    std::map<std::string, std::string> m_places;
+    std::map<std::string, std::string> m_jointPlaces;
+    std::set<std::tuple<StructureId, StructureId, bool>> m_pairs;
+    std::vector<Reference> m_references;
+    std::vector<Reference> m_sourceReferences;
+    std::vector<Reference> m_spans;
+    std::vector<Graded> m_graded;
+};
+
+} // namespace
+
+Result<Atlas> readAtlas(const std::vector<NamedText> &files)
+{
+    return guarded([&]() -> Atlas {
+        Reader reader;
+        for (const NamedText &file : files) {
+            auto json = parseJson(file.text, file.name);
+            if (!json)
+                throw Error(json.error());
+            reader.readFile(json.value(), file.name);
+        }
+        return reader.finish();
+    });
+}
+
+Result<std::vector<NamedText>> embeddedFiles(const std::string &folder)
+{
+    const QDir dir(QStringLiteral(":/") + QString::fromStdString(folder));
+    std::vector<NamedText> files;
+    for (const QString &name : dir.entryList(QDir::Files, QDir::Name)) {
+        QFile file(dir.filePath(name));
+        if (!file.open(QIODevice::ReadOnly))
+            return Error{ErrorCode::CannotRead, name.toStdString(), file.errorString().toStdString()};
+        files.push_back({name.toStdString(), file.readAll().toStdString()});
+    }
+    return files;
+}
+
+Result<Atlas> readEmbeddedAtlas()
+{
+    auto files = embeddedFiles("atlas");
+    if (!files)
+        return files.error();
+    return readAtlas(files.value());
+}
+
+} // namespace raphe

@@ -1,0 +1,55 @@
+// Where on the body: structure, side and spot. Plain values; mirroring a place twice gives the place back.
+#pragma once
+
+#include "core/base/Words.h"
+
+#include <compare>
+#include <optional>
+#include <string>
+
+namespace raphe {
+
+enum class Side { Left, Right, Midline };
+inline constexpr WordTable<Side, 3> sideWords{{{Side::Left, "left"}, {Side::Right, "right"}, {Side::Midline, "midline"}}};
+
+enum class View { Front, Back };
+inline constexpr WordTable<View, 2> viewWords{{{View::Front, "front"}, {View::Back, "back"}}};
+
+enum class Spot { Belly, Origin, Insertion, Border, Junction };
+inline constexpr WordTable<Spot, 5> spotWords{{{Spot::Belly, "belly"},
+                                               {Spot::Origin, "origin"},
+                                               {Spot::Insertion, "insertion"},
+                                               {Spot::Border, "border"},
+                                               {Spot::Junction, "junction"}}};
+
+[[nodiscard]] constexpr Side mirrored(Side side)
+{
+    switch (side) {
+    case Side::Left: return Side::Right;
+    case Side::Right: return Side::Left;
+    case Side::Midline: break;
+    }
+    return Side::Midline;
+}
+
+/// Id of a structure of the atlas: lower case letters and digits joined by hyphens.
+struct StructureId {
+    std::string value;
+    auto operator<=>(const StructureId &) const = default;
+};
+
+[[nodiscard]] bool isWellFormed(const StructureId &id);
+
+struct Place {
+    StructureId structure;
+    Side side = Side::Midline;
+    auto operator<=>(const Place &) const = default;
+};
+
+[[nodiscard]] inline Place mirrored(Place place)
+{
+    place.side = mirrored(place.side);
+    return place;
+}
+
+} // namespace raphe

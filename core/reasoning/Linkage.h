@@ -1,0 +1,61 @@
+// The weighted graph over places that every answer walks on: which tissue is tied to which, how, and how well known.
+// Built once from the atlas, the drawings and the constants; immutable, thread-safe.
+#pragma once
+
+#include "core/anatomy/Atlas.h"
+#include "core/anatomy/Drawing.h"
+#include "core/reasoning/Constants.h"
+
+#include <cstddef>
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace raphe {
+
+enum class LinkKind { Continues, Attaches, Crosses, PartOf, Overlies };
+inline constexpr WordTable<LinkKind, 5> linkWords{{{LinkKind::Continues, "continues"},
+                                                   {LinkKind::Attaches, "attaches"},
+                                                   {LinkKind::Crosses, "crosses"},
+                                                   {LinkKind::PartOf, "part-of"},
+                                                   {LinkKind::Overlies, "overlies"}}};
+
+/// A link between two places, undirected.
+struct Link {
+    std::size_t a = 0;
+    std::size_t b = 0;
+    LinkKind kind{};
+    Grade evidence{};
+    Basis basis{};
+    std::optional<Force> force; // for continuities
+    std::vector<std::string> sources;
+    std::string note;
+    double weight = 0;
+    [[nodiscard]] std::size_t other(std::size_t node) const { return node == a ? b : a; }
+};
+
+class Linkage {
+public:
+    Linkage(const Atlas &atlas, const Body &body, const Constants &constants);
+
+    [[nodiscard]] const Atlas &atlas() const { return *m_atlas; }
+    /// Spinal segments are nodes left and right; their midline place stands for half of each.
+    [[nodiscard]] const std::vector<Place> &places() const { return m_places; }
+    [[nodiscard]] const std::vector<Link> &links() const { return m_links; }
+    /// Indices into links() of the links at a place.
+    [[nodiscard]] const std::vector<std::size_t> &linksAt(std::size_t place) const { return m_at[place]; }
+    /// One node, or the left and right node of a spinal segment's midline place, or none.
+    [[nodiscard]] std::vector<std::size_t> nodesOf(const Place &place) const;
+
+private:
+    void connect(const StructureId &from, const StructureId &to, bool changesSide, const Link &pattern);
+
+    const Atlas *m_atlas;
+    std::vector<Place> m_places;
+    std::map<Place, std::size_t> m_nodes;
+    std::vector<Link> m_links;
+    std::vector<std::vector<std::size_t>> m_at;
+};
+
+} // namespace raphe

@@ -1,0 +1,119 @@
+#include "core/reasoning/Paths.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <limits>
+#include <queue>
+
+namespace raphe {
+
+namespace {
+
+constexpr std::size_t none = std::numeric_limits<std::size_t>::max();
+
+std::string tr(const char *text)
+{
+    return QCoreApplication::translate("Paths", text).toStdString();
+}
+
+} // namespace
+
+PathTree::PathTree(const Linkage &linkage, const std::vector<std::size_t> &starts)
+    : m_linkage(&linkage), m_length(linkage.places().size(), std::numeric_limits<double>::infinity()),
+      m_via(linkage.places().size(), none)
+{
+    using Entry = std::pair<double, std::size_t>;
+    std::priority_queue<Entry, std::vector<Entry>, std::greater<>> queue;
+    for (const std::size_t start : starts) {
+        m_length[start] = 0;
+        queue.emplace(0.0, start);
+    }
+    while (!queue.empty()) {
+        const auto [length, node] = queue.top();
+        queue.pop();
+        if (length > m_length[node])
+            continue;
+        for (const std::size_t index : linkage.linksAt(node)) {
+            const Link &link = linkage.links()[index];
+            const std::size_t next = link.other(node);
+            const double through = length + 1 / link.weight;
+            if (through < m_length[next]) {
+                m_length[next] = through;
+                m_via[next] = index;
+                queue.emplace(through, next);
+            }
+        }
+    }
+}
+
+bool PathTree::reaches(std::size_t node) const
+{
+    return m_length[node] < std::numeric_limits<double>::infinity();
+}
+
+std::vector<PathStep> PathTree::to(std::size_t node) const
+{
+    std::vector<PathStep> steps;
+    while (m_via[node] != none) {
+        const Link &link = m_linkage->links()[m_via[node]];
+        const std::size_t from = link.other(node);
+        steps.push_back(stepOver(*m_linkage, link, from));
+        node = from;
+    }
+    std::reverse(steps.begin(), steps.end());
+    return steps;
+}
+
+PathStep stepOver(const Linkage &linkage, const Link &link, std::size_t from)
+{
+    return {linkage.places()[from], linkage.places()[link.other(from)], link.kind, link.evidence, link.basis, link.force,
+            link.sources, link.note};
+}
+
+Grade weakestOf(const std::vector<PathStep> &path)
+{
+    Grade grade = Grade::Verified;
+    for (const PathStep &step : path)
+        grade = weaker(grade, step.evidence);
+    return grade;
+}
+
+std::string pathInWords(const Atlas &atlas, const std::vector<PathStep> &path)
+{
+    if (path.empty())
+        return {};
+    std::string words = atlas.spoken(path.front().from);
+    for (const PathStep &step : path) {
+        const QString name = QString::fromStdString(atlas.spoken(step.to));
+        const char *pattern = step.changesSide() ? QT_TRANSLATE_NOOP("Paths", ", to the other side to %1")
+                                                 : QT_TRANSLATE_NOOP("Paths", ", to %1");
+        words += QCoreApplication::translate("Paths", pattern).arg(name).toStdString();
+    }
+    return words;
+}
+
+std::string gradeInWords(Grade grade)
+{
+    switch (grade) {
+    case Grade::Verified: return tr(QT_TRANSLATE_NOOP("Paths", "continuity seen in dissection"));
+    case Grade::Supported: return tr(QT_TRANSLATE_NOOP("Paths", "one study supports it"));
+    case Grade::Described: return tr(QT_TRANSLATE_NOOP("Paths", "described in textbooks"));
+    case Grade::Convention: break;
+    }
+    return tr(QT_TRANSLATE_NOOP("Paths", "taught in the trade; no source"));
+}
+
+std::string linkInWords(LinkKind kind)
+{
+    switch (kind) {
+    case LinkKind::Continues: return tr(QT_TRANSLATE_NOOP("Paths", "is continuous with"));
+    case LinkKind::Attaches: return tr(QT_TRANSLATE_NOOP("Paths", "shares an attachment with"));
+    case LinkKind::Crosses: return tr(QT_TRANSLATE_NOOP("Paths", "acts across"));
+    case LinkKind::PartOf: return tr(QT_TRANSLATE_NOOP("Paths", "is part of one muscle with"));
+    case LinkKind::Overlies: break;
+    }
+    return tr(QT_TRANSLATE_NOOP("Paths", "lies against"));
+}
+
+} // namespace raphe

@@ -1,0 +1,42 @@
+// Mirroring of findings and visits, and what counts as a date. Plain functions of plain values; nothing fails.
+#include "core/record/Visit.h"
+
+#include <algorithm>
+#include <chrono>
+
+namespace raphe {
+
+bool isIsoDate(std::string_view text)
+{
+    constexpr std::string_view pattern = "dddd-dd-dd";
+    const bool shaped = std::equal(text.begin(), text.end(), pattern.begin(), pattern.end(), [](char c, char p) {
+        return p == 'd' ? c >= '0' && c <= '9' : c == p;
+    });
+    if (!shaped)
+        return false;
+    const auto number = [text](std::size_t from, std::size_t count) {
+        int value = 0;
+        for (const char c : text.substr(from, count))
+            value = value * 10 + (c - '0');
+        return value;
+    };
+    return std::chrono::year_month_day(std::chrono::year(number(0, 4)), std::chrono::month(static_cast<unsigned>(number(5, 2))),
+                                       std::chrono::day(static_cast<unsigned>(number(8, 2))))
+        .ok();
+}
+
+// `at` is a structure without a side and the words of a note are the practitioner's own: both stay.
+Finding mirrored(Finding finding)
+{
+    finding.place = mirrored(finding.place);
+    return finding;
+}
+
+Visit mirrored(Visit visit)
+{
+    for (Finding &finding : visit.findings)
+        finding = mirrored(std::move(finding));
+    return visit;
+}
+
+} // namespace raphe

@@ -1,0 +1,288 @@
+// Reads and writes the visit file. What a finding may say is checked here once, so that every later floor can rely on
+// it; the same rules stand in resources/schema/visit.schema.json. Errors leave as Result; no state, any thread.
+#include "core/record/VisitJson.h"
+
+#include "core/anatomy/Atlas.h"
+#include "core/base/JsonReader.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <cstdio>
+#include <set>
+#include <tuple>
+#include <utility>
+
+namespace raphe {
+
+namespace {
+
+constexpr std::string_view visitFormat = "raphe-visit";
+constexpr int visitVersion = 1;
+
+enum class Quality { Tenderness, Motion };
+constexpr WordTable<Quality, 2> qualityWords{{{Quality::Tenderness, "tenderness"}, {Quality::Motion, "motion"}}};
+
+constexpr std::array spotKinds{Kind::Muscle, Kind::Fascia, Kind::Ligament, Kind::Tendon};
+
+std::string listed(const std::vector<std::string> &words)
+{
+    std::string out;
+    for (const std::string &word : words)
+        out += (out.empty() ? "" : ", ") + word;
+    return out;
+}
+
+class Reader {
+public:
+    explicit Reader(const Atlas &atlas) : m_atlas(atlas) {}
+
+    Visit readVisit(const JsonReader &root)
+    {
+        checkFormat(root);
+        root.expectObject({"format", "version", "patient", "date", "practitioner", "complaint", "cautions", "findings"});
+        Visit visit;
+        if (root.has("patient"))
+            visit.patient = readPatient(root.field("patient"));
+        visit.date = readDate(root, "date");
+        visit.practitioner = root.stringOr("practitioner", {});
+        visit.complaint = root.stringOr("complaint", {});
+        visit.cautions = root.stringsOr("cautions");
+        for (const JsonReader &item : root.field("findings").items())
+            visit.findings.push_back(readFinding(item));
+        return visit;
+    }
+
+private:
+    using Key = std::tuple<Place, std::optional<Spot>, std::optional<StructureId>>;
+
+    // Before the fields: a later version has fields that this one does not know, and that is the better message.
+    static void checkFormat(const JsonReader &root)
+    {
+        if (const std::string format = root.string("format"); format != visitFormat)
+            root.field("format").fail(ErrorCode::WrongFormat, format);
+        const JsonReader at = root.field("version");
+        const double version = at.asNumber();
+        if (version == visitVersion)
+            return;
+        std::array<char, 32> written{};
+        std::snprintf(written.data(), written.size(), "%.15g", version);
+        const bool newer = version > visitVersion && version == std::floor(version);
+        at.fail(newer ? ErrorCode::NewerVersion : ErrorCode::WrongFormat, written.data());
+    }
+
+    static std::string readDate(const JsonReader &owner, std::string_view name)
+    {
+        if (!owner.has(name))
+            return {};
+        std::string date = owner.string(name);
+        if (!isIsoDate(date))
+            owner.field(name).fail(ErrorCode::OutOfRange, date + ", allowed: a real date, YYYY-MM-DD");
+        return date;
+    }
+
+    static Patient readPatient(const JsonReader &at)
+    {
+        at.expectObject({"name", "born"});
+        return {at.stringOr("name", {}), readDate(at, "born")};
+    }
+
+    const Structure &readStructure(const JsonReader &at) const
+    {
+        const StructureId id{at.asString()};
+        if (!isWellFormed(id))
+            at.fail(ErrorCode::BadId, id.value);
+        const Structure *structure = m_atlas.find(id);
+        if (!structure)
+            at.fail(ErrorCode::UnknownId, id.value);
+        return *structure;
+    }
+
+    Side readSide(const JsonReader &owner, const Structure &structure) const
+    {
+        const std::vector<Side> allowed = m_atlas.sides(structure);
+        const auto isAllowed = [&](Side side) { return std::find(allowed.begin(), allowed.end(), side) != allowed.end(); };
+        if (!owner.has("side")) {
+            if (!isAllowed(Side::Midline))
+                owner.fail(ErrorCode::MissingField, "side");
+            return Side::Midline;
+        }
+        const Side side = readWord(sideWords, owner.field("side"));
+        if (!isAllowed(side))
+            owner.field("side").fail(ErrorCode::WrongSide, structure.id.value);
+        return side;
+    }
+
+    static Spot readSpot(const JsonReader &at, const Structure &structure)
+    {
+        const Spot spot = readWord(spotWords, at);
+        if (std::find(spotKinds.begin(), spotKinds.end(), structure.kind) == spotKinds.end()) {
+            std::vector<std::string> kinds;
+            for (const Kind kind : spotKinds)
+                kinds.emplace_back(wordOf(kindWords, kind));
+            at.fail(ErrorCode::OutOfRange, std::string(wordOf(spotWords, spot)) + ", allowed on: " + listed(kinds));
+        }
+        return spot;
+    }
+
+    // The ends of a structure and of its parts. An origin or insertion has only the ends of that role.
+    void collectEnds(const Structure &structure, std::optional<Spot> spot, std::set<std::string> &ends) const
+    {
+        for (const Attachment &attachment : structure.attachments) {
+            if (spot != Spot::Insertion)
+                for (const StructureId &end : attachment.origins)
+                    ends.insert(end.value);
+            if (spot != Spot::Origin)
+                for (const StructureId &end : attachment.insertions)
+                    ends.insert(end.value);
+        }
+        for (const Structure &part : m_atlas.structures())
+            if (part.partOf == structure.id && part.kind == structure.kind)
+                collectEnds(part, spot, ends);
+    }
+
+    StructureId readEnd(const JsonReader &at, const Structure &structure, std::optional<Spot> spot) const
+    {
+        const StructureId end = readStructure(at).id;
+        std::set<std::string> ends;
+        collectEnds(structure, spot, ends);
+        if (!ends.contains(end.value))
+            at.fail(ErrorCode::OutOfRange, end.value + ", allowed: " + listed({ends.begin(), ends.end()}));
+        return end;
+    }
+
+    static Clear readClear(const JsonReader &at)
+    {
+        if (at.isBool()) {
+            if (!at.asBool())
+                at.fail(ErrorCode::WrongType, "true or array");
+            return {true, true};
+        }
+        Clear clear;
+        for (const JsonReader &item : at.items()) {
+            const Quality quality = readWord(qualityWords, item);
+            bool &flag = quality == Quality::Tenderness ? clear.tenderness : clear.motion;
+            if (flag)
+                item.fail(ErrorCode::Duplicate, std::string(wordOf(qualityWords, quality)));
+            flag = true;
+        }
+        if (!clear.any())
+            at.fail(ErrorCode::MissingField, "tenderness or motion");
+        return clear;
+    }
+
+    Finding readFinding(const JsonReader &at)
+    {
+        at.expectObject({"structure", "side", "spot", "at", "tenderness", "restriction", "familiar", "clear", "unable", "note"});
+        Finding finding;
+        const Structure &structure = readStructure(at.field("structure"));
+        finding.place = {structure.id, readSide(at, structure)};
+        if (at.has("spot"))
+            finding.spot = readSpot(at.field("spot"), structure);
+        if (at.has("at"))
+            finding.at = readEnd(at.field("at"), structure, finding.spot);
+        if (at.has("tenderness"))
+            finding.tenderness = Tenderness{at.field("tenderness").asInt(0, Tenderness::highest)};
+        if (at.has("restriction"))
+            finding.restriction = Restriction{at.field("restriction").asInt(0, Restriction::highest)};
+        if (at.has("familiar"))
+            finding.familiar = at.field("familiar").asBool();
+        if (at.has("clear"))
+            finding.clear = readClear(at.field("clear"));
+        if (at.has("unable"))
+            finding.unable = at.string("unable");
+        finding.note = at.stringOr("note", {});
+        checkSense(at, finding);
+        if (!m_seen.emplace(finding.place, finding.spot, finding.at).second)
+            at.fail(ErrorCode::Duplicate, structure.id.value);
+        return finding;
+    }
+
+    static void checkSense(const JsonReader &at, const Finding &f)
+    {
+        const bool says = f.tenderness || f.restriction || f.familiar || f.isClear() || !f.note.empty();
+        if (f.isUnable() && says)
+            at.fail(ErrorCode::Contradiction, "unable");
+        if (!f.isUnable() && !says)
+            at.fail(ErrorCode::MissingField, "tenderness, restriction, familiar, clear, unable or note");
+        if (f.clear.tenderness && f.tenderness && f.tenderness->grade > 0)
+            at.fail(ErrorCode::Contradiction, "clear, tenderness");
+        if (f.clear.motion && f.restriction && f.restriction->grade > 0)
+            at.fail(ErrorCode::Contradiction, "clear, restriction");
+    }
+
+    const Atlas &m_atlas;
+    std::set<Key> m_seen;
+};
+
+using Json = nlohmann::ordered_json; // fields in the order in which a person reads them
+
+void putText(Json &json, const char *name, const std::string &text)
+{
+    if (!text.empty())
+        json[name] = text;
+}
+
+Json clearJson(const Clear &clear)
+{
+    if (clear.tenderness && clear.motion)
+        return true;
+    return Json::array({wordOf(qualityWords, clear.tenderness ? Quality::Tenderness : Quality::Motion)});
+}
+
+Json findingJson(const Finding &finding)
+{
+    Json json;
+    json["structure"] = finding.place.structure.value;
+    json["side"] = wordOf(sideWords, finding.place.side);
+    if (finding.spot)
+        json["spot"] = wordOf(spotWords, *finding.spot);
+    if (finding.at)
+        json["at"] = finding.at->value;
+    if (finding.tenderness)
+        json["tenderness"] = finding.tenderness->grade;
+    if (finding.restriction)
+        json["restriction"] = finding.restriction->grade;
+    if (finding.familiar)
+        json["familiar"] = true;
+    if (finding.isClear())
+        json["clear"] = clearJson(finding.clear);
+    if (finding.unable)
+        json["unable"] = *finding.unable;
+    putText(json, "note", finding.note);
+    return json;
+}
+
+} // namespace
+
+Result<Visit> readVisit(std::string_view text, const std::string &file, const Atlas &atlas)
+{
+    const auto json = parseJson(text, file);
+    if (!json)
+        return json.error();
+    return guarded([&] { return Reader(atlas).readVisit(JsonReader(json.value(), file)); });
+}
+
+std::string writeVisit(const Visit &visit)
+{
+    Json json;
+    json["format"] = visitFormat;
+    json["version"] = visitVersion;
+    if (visit.patient) {
+        json["patient"] = Json::object();
+        putText(json["patient"], "name", visit.patient->name);
+        putText(json["patient"], "born", visit.patient->born);
+    }
+    putText(json, "date", visit.date);
+    putText(json, "practitioner", visit.practitioner);
+    putText(json, "complaint", visit.complaint);
+    if (!visit.cautions.empty())
+        json["cautions"] = visit.cautions;
+    json["findings"] = Json::array();
+    for (const Finding &finding : visit.findings)
+        json["findings"].push_back(findingJson(finding));
+    // Ill-formed UTF-8 would make dump() throw; a replacement character loses less than the whole visit.
+    return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+} // namespace raphe

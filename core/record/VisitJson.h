@@ -1,0 +1,20 @@
+// The visit file: format "raphe-visit", version 1, as resources/schema/visit.schema.json says. Unknown fields are errors.
+#pragma once
+
+#include "core/base/Result.h"
+#include "core/record/Visit.h"
+
+#include <string>
+#include <string_view>
+
+namespace raphe {
+
+class Atlas;
+
+/// Reads and checks a visit against the atlas (ids, sides, spots, contradictions). `file` is used in messages.
+[[nodiscard]] Result<Visit> readVisit(std::string_view text, const std::string &file, const Atlas &atlas);
+
+/// The visit as pretty-printed JSON, UTF-8, stable order; readVisit gives the same visit back.
+[[nodiscard]] std::string writeVisit(const Visit &visit);
+
+} // namespace raphe

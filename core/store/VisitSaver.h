@@ -1,0 +1,35 @@
+// Saves a visit on every change, off the caller's thread, joining changes that come within `coalesce`.
+// Owns a thread and, in it, its own store. The destructor saves what is pending.
+#pragma once
+
+#include "core/base/Result.h"
+
+#include <chrono>
+#include <cstdint>
+#include <functional>
+#include <memory>
+#include <string>
+
+namespace raphe {
+
+class VisitSaver {
+public:
+    static constexpr std::chrono::milliseconds coalesce{100}; // a kill loses at most this and the write itself
+
+    /// `onResult` is called in the saver's thread after each write with the write's outcome.
+    VisitSaver(std::string practiceFile, std::function<void(const Result<Done> &)> onResult);
+    ~VisitSaver();
+    VisitSaver(const VisitSaver &) = delete;
+    VisitSaver &operator=(const VisitSaver &) = delete;
+
+    /// Returns at once. Only the newest document of a visit is written; different visits are all written.
+    void save(std::int64_t visit, std::string document);
+    /// Blocks until everything handed over so far is on disk (or has failed).
+    void flush();
+
+private:
+    struct Worker;
+    std::unique_ptr<Worker> m_worker;
+};
+
+} // namespace raphe

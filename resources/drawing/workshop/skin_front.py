@@ -1,0 +1,4 @@
+from figure import body_outline
+
+OUTLINE = body_outline("front")
+SHAPES = []
