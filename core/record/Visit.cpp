@@ -9,9 +9,8 @@ namespace raphe {
 bool isIsoDate(std::string_view text)
 {
     constexpr std::string_view pattern = "dddd-dd-dd";
-    const bool shaped = std::equal(text.begin(), text.end(), pattern.begin(), pattern.end(), [](char c, char p) {
-        return p == 'd' ? c >= '0' && c <= '9' : c == p;
-    });
+    const bool shaped = std::equal(text.begin(), text.end(), pattern.begin(), pattern.end(),
+        [](char c, char p) { return p == 'd' ? c >= '0' && c <= '9' : c == p; });
     if (!shaped)
         return false;
     const auto number = [text](std::size_t from, std::size_t count) {
@@ -21,7 +20,7 @@ bool isIsoDate(std::string_view text)
         return value;
     };
     return std::chrono::year_month_day(std::chrono::year(number(0, 4)), std::chrono::month(static_cast<unsigned>(number(5, 2))),
-                                       std::chrono::day(static_cast<unsigned>(number(8, 2))))
+        std::chrono::day(static_cast<unsigned>(number(8, 2))))
         .ok();
 }
 

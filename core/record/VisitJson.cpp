@@ -35,7 +35,7 @@ std::string listed(const std::vector<std::string> &words)
 
 class Reader {
 public:
-    explicit Reader(const Atlas &atlas) : m_atlas(atlas) {}
+    explicit Reader(const Atlas &atlas) : m_atlas(atlas) { }
 
     Visit readVisit(const JsonReader &root)
     {
@@ -125,27 +125,38 @@ private:
         return spot;
     }
 
-    // The ends of a structure and of its parts. An origin or insertion has only the ends of that role.
-    void collectEnds(const Structure &structure, std::optional<Spot> spot, std::set<std::string> &ends) const
+    // A whole muscle has its ends in its parts.
+    std::vector<const Structure *> withParts(const Structure &structure) const
     {
-        for (const Attachment &attachment : structure.attachments) {
-            if (spot != Spot::Insertion)
-                for (const StructureId &end : attachment.origins)
-                    ends.insert(end.value);
-            if (spot != Spot::Origin)
-                for (const StructureId &end : attachment.insertions)
-                    ends.insert(end.value);
-        }
-        for (const Structure &part : m_atlas.structures())
-            if (part.partOf == structure.id && part.kind == structure.kind)
-                collectEnds(part, spot, ends);
+        std::vector<const Structure *> out{&structure};
+        for (std::size_t i = 0; i < out.size(); ++i)
+            for (const Structure &part : m_atlas.structures())
+                if (part.partOf == out[i]->id && part.kind == structure.kind
+                    && std::find(out.begin(), out.end(), &part) == out.end())
+                    out.push_back(&part);
+        return out;
+    }
+
+    // Where the structure or a part of it is fixed; with the spot 'origin' or 'insertion' only the ends of that role.
+    std::set<std::string> endsOf(const Structure &structure, std::optional<Spot> spot) const
+    {
+        std::set<std::string> ends;
+        for (const Structure *part : withParts(structure))
+            for (const Attachment &attachment : part->attachments) {
+                if (spot != Spot::Insertion)
+                    for (const StructureId &end : attachment.origins)
+                        ends.insert(end.value);
+                if (spot != Spot::Origin)
+                    for (const StructureId &end : attachment.insertions)
+                        ends.insert(end.value);
+            }
+        return ends;
     }
 
     StructureId readEnd(const JsonReader &at, const Structure &structure, std::optional<Spot> spot) const
     {
         const StructureId end = readStructure(at).id;
-        std::set<std::string> ends;
-        collectEnds(structure, spot, ends);
+        const std::set<std::string> ends = endsOf(structure, spot);
         if (!ends.contains(end.value))
             at.fail(ErrorCode::OutOfRange, end.value + ", allowed: " + listed({ends.begin(), ends.end()}));
         return end;

@@ -22,7 +22,7 @@ def _tangent(before, here, after):
 class Contour:
     """A smooth curve through stations; `between` cuts a Border out of it without changing its course.
 
-    Tangents are weighted by chord length, so unevenly spaced points do not overshoot. An end on the midline
+    Tangents are weighted by chord length, so unevenly spaced points do not overshoot, and handles suit a circle's arc. An end on the midline
     leaves it at a right angle, as a curve that goes on in the mirrored half must.
     """
 
@@ -34,9 +34,10 @@ class Contour:
         self.segs = []
         for i in range(last):
             a, b = pts[i], pts[i + 1]
-            third = math.dist(a, b) / 3.0
             ta = self._at(i, corners, leaving=True)
             tb = self._at(i + 1, corners, leaving=False)
+            turn = abs(math.atan2(ta[0] * tb[1] - ta[1] * tb[0], ta[0] * tb[0] + ta[1] * tb[1]))
+            third = math.dist(a, b) / (3.0 * math.cos(min(turn, 2.5) / 4.0) ** 2)  # exact for a circle's arc
             c1 = (max(a[0] + ta[0] * third, 0.0), a[1] + ta[1] * third)
             c2 = (max(b[0] - tb[0] * third, 0.0), b[1] - tb[1] * third)
             self.segs.append((c1, c2, b))
@@ -117,66 +118,86 @@ def hand(s, t, *rest):
 
 
 HEAD = [
-    (0, 0, "crown"), (12, 1.4), (22.6, 5.8), (32.2, 14), (39.2, 25.6), (43.2, 39.5), (44.5, 54, "temple"),
-    (43.6, 63.5, "ear-top", CORNER), (46.6, 61), (49.4, 64.6), (49.3, 73.6), (47.3, 83), (44.6, 91),
+    (0, 0, "crown"), (12, 1.4), (22.6, 5.8), (32.2, 14), (39.2, 25.6), (43.2, 39.5, "parietal-low"), (44.5, 54),
+    (43.6, 63.5, "ear-top", CORNER), (46.6, 61), (49.4, 64.6), (49.3, 73.6, "ear-outer"), (47.3, 83), (44.6, 91),
     (42.2, 93.4), (40.6, 91.4, "ear-bottom", CORNER),
 ]
 NECK = [
-    (38.9, 100), (36, 108.5, "jaw-angle"), (33.6, 115.5), (32.7, 123.5), (33, 132), (34.8, 140, "neck-root"),
-    (39.4, 147.4), (48.5, 153.8), (62, 159.6), (78, 165), (93, 169.8, "shoulder-mid"), (105, 174),
-    (115, 178.4, "acromion-skin"),
+    (38.9, 100, "mastoid-low"), (36, 108.5, "jaw-angle"), (33.6, 115.5), (32.7, 123.5), (33, 132, "neck-low"), (34.8, 140, "neck-root"),
+    (39.4, 147.4), (48.5, 153.8), (62, 159.6), (78, 165), (93, 169.8), (105, 174, "ac-top"),
+    (115, 178.4, "acromion"),
 ]
 OUTER_ARM = [
     (124, 184), (132, 192.6), (138, 204.2), (141.3, 216), (143, 229), (144.4, 245), (146.2, 262),
-    (148.6, 280, "deltoid-end"), (152, 302), (155.6, 324), (158.8, 345, "arm-out-low"), (161.6, 363),
-    (165.6, 380, "elbow-out"), (171, 397), (174.9, 414, "forearm-out-high"), (177, 434), (178.2, 455), (179.6, 475), (181.6, 495),
-    (183.6, 511, "wrist-out-high"),
+    (148.6, 280, "deltoid-end"), (152, 302), (155.6, 324), (158.6, 343), (160.6, 356, "elbow-out-high"), (163.2, 370),
+    (167, 384), (171.4, 398, "elbow-out-low"), (174.9, 414), (177, 434), (178.2, 455), (179.6, 475), (181.6, 495),
+    (183.4, 509.5, "wrist-out-high"),
 ]
 HAND = [
-    hand(-2, 16.4, "wrist-out"), hand(6, 16.9), hand(13.5, 19), hand(22, 24.2, "thumb-root-out"), hand(31, 30.6), hand(38, 36),
-    hand(45, 39.4), hand(52, 42.2), hand(57.5, 45.2), hand(63, 47.2), hand(69, 48.4), hand(73.2, 47.4), hand(74.6, 44),
-    hand(72.2, 40.4), hand(66.5, 37.6), hand(60, 34.8), hand(53, 31.2), hand(47.2, 28.2), hand(44.6, 26.2, "thumb-web"),
+    hand(-2, 16.4, "wrist-out"), hand(6, 16.9), hand(13.5, 19), hand(22, 24), hand(29, 28.8), hand(34, 32.8, "thumb-out"), hand(38.4, 36),
+    hand(45, 39), hand(52, 42.2), hand(57.5, 45.4), hand(63, 47.4), hand(69, 48.4), hand(73.2, 47.4), hand(74.8, 44, "thumb-tip"),
+    hand(72.4, 40.2), hand(66.5, 37.4), hand(60, 34.6), hand(53, 31.2), hand(47.4, 28.4), hand(44.6, 26.2, "thumb-web"),
     hand(47.6, 24.8), hand(54, 24.5), hand(60, 24, "index-out"),
-    hand(67, 22.4), hand(75, 22), hand(82, 22.3), hand(90, 22), hand(96, 21.6), hand(100.2, 20.2), hand(101.8, 17.9),
-    hand(100.4, 15.6), hand(96, 14.2), hand(88, 13.2), hand(81, 12.5), hand(73, 12), hand(67.6, 11.6), hand(66.4, 10.8, "web-2"),
-    hand(67.6, 10.1), hand(73, 9.9), hand(80, 10), hand(86, 10.1), hand(94, 9.7), hand(104, 9.2), hand(109.2, 7.6), hand(111, 5.1),
-    hand(109.3, 2.7), hand(104.4, 1), hand(95, 0.2), hand(87, -0.4), hand(80, -0.4), hand(73, -0.4), hand(67.6, -0.8), hand(66.4, -1.5, "web-3"),
-    hand(67.5, -2.2), hand(73, -2.3), hand(79, -2.5), hand(86, -2.8), hand(93, -3.4), hand(99, -4.3), hand(102.9, -6.1), hand(104.2, -8.6),
-    hand(102.5, -11), hand(98, -12.5), hand(91, -13), hand(84, -12.8), hand(77, -12.3), hand(70, -11.9), hand(64.8, -12), hand(63.6, -12.7, "web-4"),
-    hand(64.6, -13.4), hand(69, -13.9), hand(74.5, -14.9), hand(80, -16.4), hand(84.6, -18.3), hand(87, -21),
-    hand(85.6, -23.6), hand(81, -24.7), hand(75, -24.2), hand(69, -23.5), hand(61.5, -23.1, "little-in"), hand(54, -23.5), hand(44, -24.2),
-    hand(34, -23.6), hand(22, -21.4), hand(10, -18.4), hand(-2, -16.5, "wrist-in"),
+    hand(67, 22.4), hand(75, 22), hand(82, 22.3), hand(90, 22.1), hand(96.4, 22), hand(100.6, 20.6), hand(102, 17.9, "index-tip"),
+    hand(100.8, 15.2), hand(96.6, 13.9), hand(88, 13.2), hand(81, 12.5), hand(73, 12), hand(67.6, 11.6), hand(66.4, 10.8, "web-2"),
+    hand(67.6, 10.1), hand(73, 9.9), hand(80, 10), hand(87, 10), hand(95, 9.8), hand(104.6, 9.5), hand(109.4, 8), hand(111, 5, "middle-tip"),
+    hand(109.4, 2.1), hand(104.8, 0.8), hand(95, 0.2), hand(87, -0.4), hand(80, -0.4), hand(73, -0.4), hand(67.6, -0.8), hand(66.4, -1.5, "web-3"),
+    hand(67.5, -2.2), hand(73, -2.3), hand(79, -2.5), hand(86, -2.8), hand(93, -3.4), hand(99, -4.2), hand(102.9, -5.7), hand(104.4, -8.6, "ring-tip"),
+    hand(102.8, -11.4), hand(98.4, -12.7), hand(91, -13), hand(84, -12.8), hand(77, -12.3), hand(70, -11.9), hand(64.8, -12), hand(63.6, -12.7, "web-4"),
+    hand(64.6, -13.4), hand(69, -13.9), hand(74.5, -14.9), hand(80.4, -16.2), hand(84.8, -17.8), hand(87, -20.8, "little-tip"),
+    hand(85.8, -23.8), hand(81.4, -24.9), hand(75, -24.4), hand(69, -23.6), hand(61.5, -23.2, "little-in"), hand(52, -23.7, "hypothenar-out"), hand(44, -24.3),
+    hand(33, -23.8), hand(21, -21.4), hand(9, -18.2), hand(-2, -16.5, "wrist-in"),
 ]
 INNER_ARM = [
-    (149.6, 511, "wrist-in-high"), (145.6, 494), (139.8, 473), (133.4, 450), (127.8, 430), (124, 413, "forearm-in-high"), (122.3, 398),
-    (122.2, 386), (121.2, 374, "elbow-in"), (118.2, 360), (113.8, 341, "arm-in-low"), (108.4, 319), (102.4, 296), (96.4, 275), (90.4, 256),
+    (150.6, 515, "wrist-in-high"), (146.4, 497), (140.2, 474), (133.4, 450), (127.8, 430), (124, 413), (122.6, 403, "elbow-in-low"),
+    (122, 389), (121.4, 375), (118.8, 362, "elbow-in-high"), (113.8, 341), (108.4, 319), (102.4, 296), (96.4, 275), (90.4, 256, "axilla-arm"),
     (84, 241, "armpit", CORNER),
 ]
 FLANK = [
-    (83.8, 252), (83.2, 268), (82.4, 286), (81.4, 303), (79.8, 322), (78, 340), (77.1, 355, "flank-rib"), (77.9, 370),
-    (80.6, 385), (84.6, 400), (89, 417), (93.8, 437, "flank-spine"), (98, 456), (101.3, 475), (103, 493, "hip-out"),
+    (83.7, 256), (83.1, 270, "axilla-flank"), (82.3, 288), (81.2, 306, "flank-chest"), (79.8, 322), (78, 340), (77.1, 355, "flank-rib"), (77.7, 368),
+    (79.6, 381), (82.6, 393, "flank-crest"), (88, 413), (93.8, 437, "flank-spine"), (98, 456), (101.3, 475), (103, 493),
 ]
 OUTER_LEG = [
-    (103.4, 512), (102.8, 532), (101.2, 555), (98.9, 580), (96, 606), (92.6, 632), (88.8, 658),
-    (85, 682), (82, 702), (80.4, 718), (80, 732), (80.8, 748), (83.4, 767), (86.4, 786), (87.4, 803), (86.4, 822), (83, 846),
-    (78.2, 872), (73.8, 896), (70.4, 917), (68.6, 934), (68.8, 947), (70.4, 957.5),
+    (103.4, 512), (102.8, 532, "hip-low"), (101.2, 555), (98.9, 580), (96, 606), (92.6, 632), (88.8, 658),
+    (85, 682), (83.2, 693, "knee-out-high"), (81.4, 707), (80.2, 720), (80, 734), (81.4, 753, "knee-out-low"), (83.6, 768), (86.4, 786),
+    (87.4, 803), (86.4, 822), (83, 846), (78.2, 872), (73.8, 896), (70.4, 917), (68.6, 934, "ankle-out-high"), (68.8, 947), (70.4, 957.5),
 ]
 FOOT_FRONT = [
-    (70.8, 964.5), (72.6, 970.4), (77, 976.4), (82.4, 981.2), (87, 985.6), (89, 989.6, "toe-5-out"), (88, 993.6), (84.2, 995.2), (80.8, 994.2),
-    (79.5, 991.6, "toe-5-in"), (78.6, 995), (75, 997.4), (71.2, 996.6), (69.8, 994, "toe-4-in"), (68.8, 997.4), (65, 999), (61.4, 998.2),
-    (60.1, 995.6, "toe-3-in"), (59, 998.8), (55.3, 1000), (51.6, 999.2), (50.1, 996.2, "toe-2-in"), (48, 999.2), (41, 1000), (34.6, 998.6),
-    (31.4, 994), (30.6, 987.6, "toe-1-out"), (31.4, 981), (31.6, 974), (30.2, 966),
+    (70.8, 964.5, "ankle-out-low"), (72.6, 970.4), (77, 976.4), (82.4, 981), (86.2, 984.4, "toe-root-out"), (88.8, 989),
+    (88, 993.6, "toe-5-tip"), (84.2, 995.2), (80.8, 994.2),
+    (79.5, 991.6, "toe-cleft-4"), (78.6, 995), (75, 997.4, "toe-4-tip"), (71.2, 996.6), (69.8, 994, "toe-cleft-3"), (68.8, 997.4),
+    (65, 999, "toe-3-tip"), (61.4, 998.2), (60.1, 995.6, "toe-cleft-2"), (59, 998.8), (55.3, 1000, "toe-2-tip"), (51.6, 999.2),
+    (50.1, 996.2, "toe-cleft-1"), (48, 999.2), (41, 1000, "toe-1-tip"), (34.6, 998.6),
+    (31.2, 994), (30.4, 987.6), (31, 981.4, "toe-root-in"), (31.6, 974), (30.2, 966, "ankle-in-low"),
 ]
 FOOT_BACK = [
-    (70.9, 964), (73.6, 970), (79, 976), (84.3, 981.5), (86.6, 987), (84.8, 991.6), (79, 993.8), (72.5, 994.2),
-    (67.4, 994.8, "heel-out", CORNER), (62, 998.8), (54, 1000), (45, 1000), (36.5, 998.8), (31.5, 994.5),
-    (29.4, 987), (29.8, 978), (31.2, 970), (30.4, 962),
+    (70.9, 964.5, "ankle-out-low"), (73.6, 970), (79, 976), (84.3, 981.5), (86.6, 987), (84.8, 991.6), (79, 993.8), (72.5, 994.2),
+    (67.4, 994.8, "heel-out", CORNER), (62, 998.8), (54, 1000), (45, 1000), (36.5, 998.6), (31.6, 994),
+    (29.4, 986.6), (29.6, 978), (30.6, 970.4), (30.2, 962.4, "ankle-in-low"),
 ]
 INNER_LEG = [
-    (28, 953, "ankle-in"), (29.3, 944), (30.4, 932), (30.2, 918), (28.4, 900), (25.8, 880), (22.8, 858), (20, 836), (18.4, 815),
-    (18.4, 797), (20, 779), (22.2, 762), (23.6, 747), (23.8, 732), (22.8, 718), (21.8, 704), (20, 686), (17.2, 663),
-    (14, 638), (10.8, 612), (7.6, 586), (4.6, 560), (2.4, 540), (1, 528), (0, 519, "crotch", CORNER),
+    (28, 953), (29.3, 944), (30.4, 932, "ankle-in-high"), (30.2, 918), (28.4, 900), (25.8, 880), (22.8, 858), (20, 836), (18.4, 815),
+    (18.4, 797), (20, 779), (22, 764), (23.3, 752, "knee-in-low"), (23.8, 735), (23.1, 719), (22, 706), (20.6, 691, "knee-in-high"), (17.2, 663),
+    (14, 638), (10.8, 612), (7.6, 586), (4.6, 560), (2.4, 540, "fold-in"), (1, 528), (0, 519, "crotch", CORNER),
 ]
+
+
+# ---- borders inside the silhouette that both views share ----
+EAR = [("ear-top", CORNER), (42.3, 72, "tragion"), (41.2, 81, "ear-front"), "ear-bottom"]
+DELTOID_TIP = ["deltoid-end", (142.5, 284, "deltoid-tip")]
+WRIST_TOP = ["wrist-in-high", (166.6, 511, "wrist-mid-high"), "wrist-out-high"]
+WRIST_CREASE = ["wrist-in", hand(0.8, -8), hand(0.8, 1, "wrist-mid"), hand(0, 9), "wrist-out"]
+THUMB_ROOT = ["thumb-out", hand(40.6, 31.4), "thumb-web"]
+
+
+def finger_roots(rise):
+    """Borders at the fingers' roots; `rise` is how far they bow towards the wrist (knuckles on the back)."""
+    return [
+        ["index-out", hand(63.4 - rise, 17.6), "web-2"],
+        ["web-2", hand(66 - rise, 4.6), "web-3"],
+        ["web-3", hand(64.6 - rise, -7.2), "web-4"],
+        ["web-4", hand(62.2 - rise, -18), "little-in"],
+    ]
 
 
 def silhouette(view):
@@ -186,3 +207,24 @@ def silhouette(view):
 
 def body_outline(view):
     return outline(Contour(*silhouette(view)).between("crown", "crotch"))
+
+
+def start(view):
+    """A net that holds the silhouette and the shared borders."""
+    net = Net()
+    for points in [silhouette(view), EAR, DELTOID_TIP, WRIST_TOP, WRIST_CREASE, THUMB_ROOT]:
+        net.add(*points)
+    for points in finger_roots(1.0 if view == "front" else 6.0):
+        net.add(*points)
+    return net
+
+
+def digits(net):
+    """Thumb and fingers: the same outlines in both views."""
+    return [
+        net.region("thumb", "thumb-out", "thumb-tip", "thumb-web"),
+        net.region("index-finger", "index-out", "index-tip", "web-2"),
+        net.region("middle-finger", "web-2", "middle-tip", "web-3"),
+        net.region("ring-finger", "web-3", "ring-tip", "web-4"),
+        net.region("little-finger", "web-4", "little-tip", "little-in"),
+    ]

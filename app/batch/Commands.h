@@ -1,0 +1,19 @@
+// The verbs of raphe-batch. Each prints JSON to standard output (or writes a file) and returns what went wrong, if anything.
+#pragma once
+
+#include "core/base/Result.h"
+
+#include <string>
+#include <vector>
+
+namespace raphe::batch {
+
+[[nodiscard]] Result<Done> printAtlas();
+[[nodiscard]] Result<Done> printUnder(const std::string &view, double x, double y);
+[[nodiscard]] Result<Done> printReasons(const std::string &visitFile);
+[[nodiscard]] Result<Done> writeMap(const std::string &visitFile, const std::string &out, const std::string &paper,
+                                    const std::string &language);
+/// Adds visit files to a practice file (made when it is missing); patients are told apart by name and birth date.
+[[nodiscard]] Result<Done> importVisits(const std::string &practiceFile, const std::vector<std::string> &visitFiles);
+
+} // namespace raphe::batch

@@ -1,0 +1,67 @@
+// raphe-batch: the core without a window. JSON on standard output; one line on standard error and exit status 2 for bad
+// input, 1 for a failed check, 0 otherwise.
+#include "app/batch/Commands.h"
+#include "app/words/ErrorText.h"
+
+#include <CLI/CLI.hpp>
+
+#include <QGuiApplication>
+
+#include <iostream>
+
+int main(int argc, char **argv)
+{
+    using namespace raphe;
+
+    CLI::App cli{"Raphe without a window: assists a trained practitioner; follow local law, scope of practice and licensed care."};
+    cli.require_subcommand(1);
+    Result<Done> result = Done{};
+
+    cli.add_subcommand("atlas", "print the atlas")->callback([&] { result = batch::printAtlas(); });
+
+    std::string view;
+    double x = 0;
+    double y = 0;
+    auto *under = cli.add_subcommand("under", "print what lies under a point, outside in");
+    under->add_option("--view", view, "front or back")->required();
+    under->add_option("--x", x, "units of 1/1000 stature from the midline; in the back view x > 0 is the patient's right")->required();
+    under->add_option("--y", y, "units of 1/1000 stature below the crown")->required();
+    under->callback([&] { result = batch::printUnder(view, x, y); });
+
+    std::string visit;
+    auto *reasons = cli.add_subcommand("reason", "print what to explain, check and treat");
+    reasons->add_option("--visit", visit, "visit file")->required();
+    reasons->callback([&] { result = batch::printReasons(visit); });
+
+    std::string out;
+    std::string paper = "a4";
+    std::string language = "en";
+    auto *map = cli.add_subcommand("map", "write the visit map");
+    map->add_option("--visit", visit, "visit file")->required();
+    map->add_option("--out", out, "file ending in .pdf, .svg or .png")->required();
+    map->add_option("--paper", paper, "a4 or letter");
+    map->add_option("--language", language, "language of the plain names: en, de or es");
+    map->callback([&] { result = batch::writeMap(visit, out, paper, language); });
+
+    std::string practice;
+    std::vector<std::string> visits;
+    auto *import = cli.add_subcommand("import", "add visit files to a practice file");
+    import->add_option("--practice", practice, "practice file; made when missing")->required();
+    import->add_option("--visit", visits, "visit files")->required();
+    import->callback([&] { result = batch::importVisits(practice, visits); });
+
+    if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM"))
+        qputenv("QT_QPA_PLATFORM", "offscreen"); // fonts are needed for the map; a display is not
+    const QGuiApplication application(argc, argv);
+    try {
+        cli.parse(argc, argv);
+    } catch (const CLI::CallForHelp &help) {
+        return cli.exit(help);
+    } catch (const CLI::ParseError &error) {
+        result = Error{ErrorCode::BadArgument, "raphe-batch", error.what()};
+    }
+    if (result)
+        return 0;
+    std::cerr << errorText(result.error()).toStdString() << '\n';
+    return 2;
+}

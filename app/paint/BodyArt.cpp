@@ -1,0 +1,155 @@
+#include "app/paint/BodyArt.h"
+
+#include <QPainter>
+#include <QTransform>
+
+namespace raphe {
+
+namespace {
+
+QPointF toPoint(Point p) { return {p.x, p.y}; }
+
+const QTransform &mirror()
+{
+    static const QTransform transform = QTransform::fromScale(-1, 1);
+    return transform;
+}
+
+QPainterPath bothHalves(const QPainterPath &half)
+{
+    QPainterPath whole = half;
+    whole.addPath(mirror().map(half));
+    whole.setFillRule(Qt::WindingFill);
+    return whole;
+}
+
+QPen pen(const QColor &color, double width, Qt::PenStyle style = Qt::SolidLine)
+{
+    return QPen(color, width, style, Qt::RoundCap, Qt::RoundJoin);
+}
+
+QColor withAlpha(QColor color, double alpha)
+{
+    color.setAlphaF(static_cast<float>(alpha));
+    return color;
+}
+
+Qt::PenStyle styleOf(Grade grade)
+{
+    switch (grade) {
+    case Grade::Verified:
+    case Grade::Supported: return Qt::SolidLine;
+    case Grade::Described: return Qt::DashLine;
+    case Grade::Convention: break;
+    }
+    return Qt::DotLine;
+}
+
+} // namespace
+
+QPainterPath painterPath(const Outline &outline)
+{
+    QPainterPath path;
+    path.setFillRule(Qt::WindingFill);
+    for (const Contour &contour : outline) {
+        path.moveTo(toPoint(contour.start));
+        for (const Cubic &c : contour.segments)
+            path.cubicTo(toPoint(c.control1), toPoint(c.control2), toPoint(c.end));
+        if (contour.closed)
+            path.closeSubpath();
+    }
+    return path;
+}
+
+BodyArt::BodyArt(const Atlas &atlas, const Drawing &drawing) : m_atlas(&atlas), m_drawing(&drawing)
+{
+    // The half outline runs from crown to crotch; its mirror image, backwards, closes the figure.
+    QPainterPath half = painterPath(drawing.silhouette());
+    m_silhouette = half;
+    m_silhouette.connectPath(mirror().map(half.toReversed()));
+    m_silhouette.closeSubpath();
+    for (const DrawnShape &shape : drawing.shapes()) {
+        Art art{shape.structure, shape.layer, atlas.at(shape.structure).kind, {}, painterPath(shape.outline), {}};
+        art.shape = bothHalves(art.half);
+        for (const Outline &fibre : shape.fibres)
+            art.fibres.addPath(painterPath(fibre));
+        art.fibres.addPath(mirror().map(art.fibres));
+        m_art.push_back(std::move(art));
+    }
+}
+
+void BodyArt::paintArt(QPainter &painter, const Theme &theme, const Art &art, double strength, double unitsPerPixel) const
+{
+    QColor fill = theme.layer(art.layer);
+    if (art.kind == Kind::Joint)
+        fill = theme.dark ? QColor(0x6a, 0x8a, 0x90) : QColor(0xbd, 0xd3, 0xd4);
+    else if (art.kind == Kind::Landmark)
+        fill = theme.dark ? QColor(0xb4, 0xa8, 0x86) : QColor(0xdf, 0xd0, 0xa8);
+    const bool skinTile = art.layer == Layer::Skin || art.layer == Layer::SuperficialFascia;
+    const double lineWidth = std::max((skinTile ? 0.9 : 0.7) * unitsPerPixel, 0.35);
+    painter.setBrush(withAlpha(fill, strength * (skinTile ? 0.9 : 0.96)));
+    painter.setPen(pen(withAlpha(theme.line, strength * (skinTile ? 0.45 : 0.75)), lineWidth));
+    painter.drawPath(art.shape);
+    if (!art.fibres.isEmpty()) {
+        painter.setBrush(Qt::NoBrush);
+        painter.setPen(pen(withAlpha(theme.line, strength * 0.4), std::max(0.6 * unitsPerPixel, 0.3)));
+        painter.drawPath(art.fibres);
+    }
+}
+
+void BodyArt::paintLayers(QPainter &painter, const Theme &theme, const BodyLook &look) const
+{
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(theme.skin);
+    painter.drawPath(m_silhouette);
+    for (const Art &art : m_art) {
+        const bool small = art.kind == Kind::Joint || art.kind == Kind::Landmark;
+        if (art.layer == look.layer)
+            paintArt(painter, theme, art, 1.0, look.unitsPerPixel);
+        else if (art.layer > look.layer && !small && look.layer > Layer::SuperficialFascia)
+            paintArt(painter, theme, art, art.layer == Layer::Bone ? 0.5 : 0.28, look.unitsPerPixel);
+    }
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(pen(theme.line, std::max(1.4 * look.unitsPerPixel, 0.8)));
+    painter.drawPath(m_silhouette);
+}
+
+void BodyArt::paintHighlights(QPainter &painter, const Theme &theme, const BodyLook &look) const
+{
+    painter.setRenderHint(QPainter::Antialiasing);
+    const double unit = look.unitsPerPixel;
+    for (auto it = look.lit.rbegin(); it != look.lit.rend(); ++it) { // nearest ring on top
+        const QPainterPath path = outlineOf(it->place);
+        painter.setBrush(withAlpha(theme.lit, it->ring == 0 ? 0.85 : 0.62 - 0.14 * std::min(it->ring, 3)));
+        const double width = it->evidence == Grade::Verified ? 2.4 : 1.4;
+        painter.setPen(pen(theme.ink, std::max(width * unit, 0.5), styleOf(it->evidence)));
+        painter.drawPath(path);
+    }
+    if (look.hovered) {
+        painter.setBrush(withAlpha(theme.accent, 0.18));
+        painter.setPen(pen(theme.accent, 1.6 * unit));
+        painter.drawPath(outlineOf(*look.hovered));
+    }
+    if (look.selected) {
+        painter.setBrush(withAlpha(theme.accent, 0.3));
+        painter.setPen(pen(theme.accent, 2.6 * unit));
+        painter.drawPath(outlineOf(*look.selected));
+    }
+}
+
+QPainterPath BodyArt::outlineOf(const Place &place) const
+{
+    QPainterPath out;
+    out.setFillRule(Qt::WindingFill);
+    for (const Art &art : m_art)
+        if (art.structure == place.structure) {
+            if (place.side == Side::Midline)
+                out.addPath(art.shape);
+            else
+                out.addPath(m_drawing->signOf(place.side) > 0 ? art.half : mirror().map(art.half));
+        }
+    return out;
+}
+
+} // namespace raphe

@@ -1,0 +1,65 @@
+// Paints one view of the body. The paths are built once; painting is const and may be called from any GUI thread.
+// The painter's units are those of the drawing (1/1000 of stature, crown at y = 0, midline at x = 0).
+#pragma once
+
+#include "app/paint/Theme.h"
+#include "core/anatomy/Atlas.h"
+#include "core/anatomy/Drawing.h"
+
+#include <QPainterPath>
+
+#include <optional>
+#include <vector>
+
+class QPainter;
+
+namespace raphe {
+
+/// A tissue that stands out over the layer shown.
+struct LitPlace {
+    Place place;
+    int ring = 0; // 0: the place itself; 1, 2, 3: steps away
+    Grade evidence{};
+};
+
+struct BodyLook {
+    Layer layer = Layer::SuperficialMuscle; // shown strongly; deeper ones as a ghost
+    std::optional<Place> hovered;
+    std::optional<Place> selected;
+    std::vector<LitPlace> lit;
+    double unitsPerPixel = 1; // of the painter, so that lines keep their width at every zoom
+};
+
+class BodyArt {
+public:
+    BodyArt(const Atlas &atlas, const Drawing &drawing);
+
+    [[nodiscard]] const Drawing &drawing() const { return *m_drawing; }
+    /// Silhouette, layers and fibres: what changes only with layer, theme and zoom.
+    void paintLayers(QPainter &painter, const Theme &theme, const BodyLook &look) const;
+    /// Lit, hovered and selected tissue on top.
+    void paintHighlights(QPainter &painter, const Theme &theme, const BodyLook &look) const;
+    /// Outline of a place on its own side (both halves for a midline place); empty when not drawn here.
+    [[nodiscard]] QPainterPath outlineOf(const Place &place) const;
+    [[nodiscard]] const QPainterPath &silhouette() const { return m_silhouette; }
+
+private:
+    struct Art {
+        StructureId structure;
+        Layer layer{};
+        Kind kind{};
+        QPainterPath shape; // both halves
+        QPainterPath half;  // x >= 0
+        QPainterPath fibres;
+    };
+    void paintArt(QPainter &painter, const Theme &theme, const Art &art, double strength, double unitsPerPixel) const;
+
+    const Atlas *m_atlas;
+    const Drawing *m_drawing;
+    QPainterPath m_silhouette;
+    std::vector<Art> m_art; // deepest first
+};
+
+[[nodiscard]] QPainterPath painterPath(const Outline &outline);
+
+} // namespace raphe

@@ -1,0 +1,328 @@
+#include "app/paint/VisitMapPage.h"
+
+#include "app/paint/Marks.h"
+
+#include <QBuffer>
+#include <QCoreApplication>
+#include <QDate>
+#include <QFile>
+#include <QImage>
+#include <QLocale>
+#include <QPageSize>
+#include <QPainter>
+#include <QPdfWriter>
+#include <QSaveFile>
+#include <QSvgGenerator>
+
+#include <algorithm>
+#include <cmath>
+
+namespace raphe {
+
+namespace {
+
+constexpr double margin = 14; // mm; most desk printers leave 5 to 6 mm
+
+QString tr(const char *text)
+{
+    return QCoreApplication::translate("VisitMapPage", text);
+}
+
+QString q(const std::string &text) { return QString::fromStdString(text); }
+
+QString longDate(const std::string &iso)
+{
+    const QDate date = QDate::fromString(q(iso), Qt::ISODate);
+    return date.isValid() ? QLocale().toString(date, QLocale::LongFormat) : QString();
+}
+
+// Type on a millimetre page: painted large and scaled down, since QFont has whole pixels only.
+class Type {
+public:
+    Type(QPainter &painter, double millimetres, int weight, const QColor &color)
+        : m_painter(painter), m_scale(millimetres / 100), m_font(typefaceInUnits(100, weight)), m_color(color)
+    {
+    }
+
+    /// Draws wrapped text and returns its height in millimetres.
+    double draw(const QRectF &box, const QString &text, int flags = Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap)
+    {
+        m_painter.save();
+        m_painter.translate(box.topLeft());
+        m_painter.scale(m_scale, m_scale);
+        m_painter.setFont(m_font);
+        m_painter.setPen(m_color);
+        QRectF used;
+        m_painter.drawText(QRectF(0, 0, box.width() / m_scale, box.height() / m_scale), flags, text, &used);
+        m_painter.restore();
+        return used.height() * m_scale;
+    }
+
+    [[nodiscard]] double height(double width, const QString &text) const
+    {
+        const QFontMetricsF metrics(m_font);
+        return metrics.boundingRect(QRectF(0, 0, width / m_scale, 1e6), Qt::TextWordWrap, text).height() * m_scale;
+    }
+
+private:
+    QPainter &m_painter;
+    double m_scale;
+    QFont m_font;
+    QColor m_color;
+};
+
+void paintSideLetters(QPainter &painter, const Theme &theme, const Drawing &drawing, const QRectF &box)
+{
+    Type letter(painter, 5, QFont::Bold, theme.ink);
+    const bool rightOnRight = drawing.signOf(Side::Right) > 0;
+    const QRectF at(box.left(), box.top() + box.height() * 0.30, box.width(), 7);
+    letter.draw(at, rightOnRight ? tr("L") : tr("R"), Qt::AlignLeft);
+    letter.draw(at, rightOnRight ? tr("R") : tr("L"), Qt::AlignRight);
+}
+
+void paintFigure(QPainter &painter, const Theme &theme, const BodyArt &art, const VisitMap &map, const QRectF &box)
+{
+    const View view = art.drawing().view();
+    const double scale = (box.height() - 6) / 1000;
+    const QPointF origin(box.center().x(), box.top() + 6);
+
+    painter.save();
+    painter.translate(origin);
+    painter.scale(scale, scale);
+    BodyLook look;
+    look.unitsPerPixel = 0.25 / scale * 0.55; // lines of about 0.14 mm
+    art.paintLayers(painter, theme, look);
+    painter.restore();
+
+    std::vector<const MapMark *> here;
+    std::vector<QPointF> points;
+    for (const MapMark &mark : map.marks)
+        if (mark.at && mark.at->view == view) {
+            here.push_back(&mark);
+            points.emplace_back(mark.at->point.x * scale, mark.at->point.y * scale);
+        }
+    const double size = 4.6; // mm
+    points = spreadMarks(std::move(points), size * 1.45);
+    for (std::size_t i = 0; i < here.size(); ++i)
+        paintMark(painter, theme, {here[i]->kind, here[i]->grade, here[i]->familiar, here[i]->number, false}, origin + points[i], size);
+
+    paintSideLetters(painter, theme, art.drawing(), box);
+    Type caption(painter, 3.3, QFont::Normal, theme.quiet);
+    caption.draw(QRectF(box.left(), box.top(), box.width(), 5), view == View::Front ? tr("Front") : tr("Back"), Qt::AlignHCenter);
+}
+
+double paintHeader(QPainter &painter, const Theme &theme, const QRectF &area, const VisitMap &map)
+{
+    double y = area.top();
+    Type title(painter, 7, QFont::Bold, theme.ink);
+    Type quiet(painter, 3.5, QFont::Normal, theme.quiet);
+    Type text(painter, 3.9, QFont::Normal, theme.ink);
+    title.draw(QRectF(area.left(), y, area.width(), 10), tr("What we found today"));
+    quiet.draw(QRectF(area.left(), y + 1, area.width(), 6), longDate(map.date), Qt::AlignRight);
+    quiet.draw(QRectF(area.left(), y + 6, area.width(), 6), q(map.practitioner), Qt::AlignRight);
+    y += 10;
+    if (!map.patient.empty())
+        y += text.draw(QRectF(area.left(), y, area.width() * 0.6, 8), q(map.patient)) + 0.6;
+    if (!map.complaint.empty())
+        y += quiet.draw(QRectF(area.left(), y, area.width(), 14), tr("You came because of: %1").arg(q(map.complaint))) + 0.6;
+    painter.setPen(QPen(theme.quiet, 0.2));
+    painter.drawLine(QPointF(area.left(), y + 1.6), QPointF(area.right(), y + 1.6));
+    return y + 3;
+}
+
+// One sample of each mark that the page uses.
+double paintLegend(QPainter &painter, const Theme &theme, const QRectF &area, const VisitMap &map)
+{
+    struct Entry {
+        MarkKind kind;
+        bool familiar;
+        QString words;
+    };
+    std::vector<Entry> entries;
+    const auto used = [&](MarkKind kind) {
+        return std::any_of(map.marks.begin(), map.marks.end(), [kind](const MapMark &m) { return m.kind == kind; });
+    };
+    if (used(MarkKind::Tender))
+        entries.push_back({MarkKind::Tender, false, tr("sore")});
+    if (used(MarkKind::Restricted))
+        entries.push_back({MarkKind::Restricted, false, tr("moves less")});
+    if (used(MarkKind::TenderAndRestricted))
+        entries.push_back({MarkKind::TenderAndRestricted, false, tr("sore and moves less")});
+    if (used(MarkKind::Noted))
+        entries.push_back({MarkKind::Noted, false, tr("noted")});
+    if (used(MarkKind::Clear))
+        entries.push_back({MarkKind::Clear, false, tr("checked, nothing found")});
+    if (used(MarkKind::Unable))
+        entries.push_back({MarkKind::Unable, false, tr("not checked")});
+    if (std::any_of(map.marks.begin(), map.marks.end(), [](const MapMark &m) { return m.familiar; }))
+        entries.push_back({MarkKind::Tender, true, tr("ring: the pain you know")});
+    Type words(painter, 3.1, QFont::Normal, theme.quiet);
+    double x = area.left() + 3;
+    for (const Entry &entry : entries) {
+        paintMark(painter, theme, {entry.kind, 0, entry.familiar, 0, false}, QPointF(x, area.top() + 2.2), 3.2);
+        words.draw(QRectF(x + 3.6, area.top() + 0.2, 60, 5), entry.words, Qt::AlignLeft);
+        x += 9 + QFontMetricsF(typefaceInUnits(100)).horizontalAdvance(entry.words) * 0.031;
+    }
+    return area.top() + 6;
+}
+
+void paintList(QPainter &painter, const Theme &theme, const QRectF &area, const VisitMap &map)
+{
+    // The type shrinks until all findings fit in two columns; nothing is left out.
+    for (double size = 3.9; size > 1.6; size -= 0.1) {
+        Type bold(painter, size, QFont::Bold, theme.ink);
+        Type words(painter, size, QFont::Normal, theme.ink);
+        const double gap = 8;
+        const double column = (area.width() - gap) / 2;
+        const double indent = size * 2.1;
+        const auto height = [&](const MapLine &line) {
+            return bold.height(column - indent, q(line.place)) + words.height(column - indent, q(line.finding)) + size * 0.45;
+        };
+        double total = 0;
+        for (const MapLine &line : map.lines)
+            total += height(line);
+        const bool one = total <= area.height() * 0.5;
+        double x = area.left();
+        double y = area.top();
+        bool fits = true;
+        std::vector<std::pair<QPointF, const MapLine *>> placed;
+        for (const MapLine &line : map.lines) {
+            const double h = height(line);
+            const bool halfway = !one && x == area.left() && y - area.top() + h / 2 > total / 2;
+            if ((y + h > area.bottom() || halfway) && x == area.left()) {
+                x += column + gap;
+                y = area.top();
+            }
+            fits = fits && y + h <= area.bottom();
+            placed.emplace_back(QPointF(x, y), &line);
+            y += h;
+        }
+        if (!fits && size > 1.7)
+            continue;
+        for (const auto &[at, line] : placed) {
+            bold.draw(QRectF(at.x(), at.y(), indent, 20), QString::number(line->number));
+            const double used = bold.draw(QRectF(at.x() + indent, at.y(), column - indent, 30), q(line->place));
+            words.draw(QRectF(at.x() + indent, at.y() + used, column - indent, 30), q(line->finding));
+        }
+        return;
+    }
+}
+
+double cautionsHeight(QPainter &painter, const Theme &theme, double width, const QString &text)
+{
+    return Type(painter, 3.5, QFont::Normal, theme.ink).height(width - 6, text) + 3.6;
+}
+
+void paintCautions(QPainter &painter, const Theme &theme, const QRectF &box, const QString &text)
+{
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(theme.ink, 0.35));
+    painter.drawRoundedRect(box, 1.2, 1.2);
+    Type(painter, 3.5, QFont::Normal, theme.ink).draw(box.adjusted(3, 1.6, -3, -1), text);
+}
+
+} // namespace
+
+void paintVisitMap(QPainter &painter, const QRectF &page, const VisitMap &map, const BodyArt &front, const BodyArt &back)
+{
+    const Theme theme = Theme::paper();
+    painter.setRenderHint(QPainter::Antialiasing);
+    const QRectF area = page.adjusted(margin, margin, -margin, -margin + 3);
+
+    const double top = paintHeader(painter, theme, area, map);
+
+    QStringList cautionList;
+    for (const std::string &caution : map.cautions)
+        cautionList << q(caution);
+    const QString cautions = cautionList.isEmpty() ? tr("Cautions: none were recorded. Tell us if your health or medicines change.")
+                                                   : tr("Cautions: %1").arg(cautionList.join(QStringLiteral("; ")));
+    const QString assist = tr("This page shows where hands found something. It is not a diagnosis. It assists a trained practitioner, who follows "
+                              "local law, scope of practice and licensed care. If things get worse or new signs appear, seek medical help.");
+    Type small(painter, 2.9, QFont::Normal, theme.quiet);
+    const double assistHeight = small.height(area.width(), assist);
+    const double boxHeight = cautionsHeight(painter, theme, area.width(), cautions);
+    const double bottom = area.bottom() - assistHeight - boxHeight - 3;
+
+    const double figures = (bottom - top) * 0.66;
+    const double width = area.width() / 2;
+    paintFigure(painter, theme, front, map, QRectF(area.left() + width * 0.04, top, width * 0.92, figures));
+    paintFigure(painter, theme, back, map, QRectF(area.left() + width * 1.04, top, width * 0.92, figures));
+
+    const double listTop = paintLegend(painter, theme, QRectF(area.left(), top + figures + 2, area.width(), 6), map);
+    paintList(painter, theme, QRectF(area.left(), listTop + 1, area.width(), bottom - listTop - 2), map);
+    paintCautions(painter, theme, QRectF(area.left(), bottom, area.width(), boxHeight), cautions);
+    small.draw(QRectF(area.left(), area.bottom() - assistHeight, area.width(), assistHeight + 1), assist);
+}
+
+namespace {
+
+constexpr double dotsPerInch = 150;
+
+QPageSize pageSize(Paper paper)
+{
+    return QPageSize(paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter);
+}
+
+Result<Done> saveAll(const std::string &file, const QByteArray &bytes)
+{
+    QSaveFile out(q(file));
+    if (!out.open(QIODevice::WriteOnly))
+        return Error{ErrorCode::CannotWrite, file, out.errorString().toStdString()};
+    if (out.write(bytes) != bytes.size()) {
+        const auto reason = out.errorString().toStdString();
+        out.cancelWriting();
+        return Error{ErrorCode::CannotWrite, file, reason};
+    }
+    if (!out.commit())
+        return Error{ErrorCode::CannotWrite, file, out.errorString().toStdString()};
+    return Done{};
+}
+
+} // namespace
+
+Result<Done> writeVisitMap(const std::string &file, Paper paper, const VisitMap &map, const BodyArt &front, const BodyArt &back)
+{
+    const QSizeF mm = pageSize(paper).size(QPageSize::Millimeter);
+    const QRectF page(QPointF(0, 0), mm);
+    const auto paint = [&](QPaintDevice *device, double unitsPerMillimetre) {
+        QPainter painter;
+        if (!painter.begin(device))
+            return false;
+        painter.scale(unitsPerMillimetre, unitsPerMillimetre);
+        paintVisitMap(painter, page, map, front, back);
+        return painter.end();
+    };
+
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    buffer.open(QIODevice::WriteOnly);
+    bool painted = false;
+    if (file.ends_with(".pdf")) {
+        QPdfWriter pdf(&buffer);
+        pdf.setPageSize(pageSize(paper));
+        pdf.setPageMargins(QMarginsF(0, 0, 0, 0));
+        pdf.setResolution(1200);
+        pdf.setTitle(tr("What we found today"));
+        pdf.setCreator(QStringLiteral("Raphe"));
+        painted = paint(&pdf, 1200 / 25.4);
+    } else if (file.ends_with(".svg")) {
+        QSvgGenerator svg;
+        svg.setOutputDevice(&buffer);
+        svg.setResolution(254); // ten units a millimetre
+        svg.setSize((mm * 10).toSize());
+        svg.setViewBox(QRectF(0, 0, mm.width() * 10, mm.height() * 10));
+        svg.setTitle(tr("What we found today"));
+        painted = paint(&svg, 10);
+    } else if (file.ends_with(".png")) {
+        QImage image((mm * (dotsPerInch / 25.4)).toSize(), QImage::Format_ARGB32_Premultiplied);
+        image.fill(Qt::white);
+        painted = paint(&image, dotsPerInch / 25.4) && image.save(&buffer, "PNG");
+    } else {
+        return Error{ErrorCode::BadArgument, file, "the name must end in .pdf, .svg or .png"};
+    }
+    if (!painted)
+        return Error{ErrorCode::CannotWrite, file, "the page could not be painted"};
+    return saveAll(file, bytes);
+}
+
+} // namespace raphe

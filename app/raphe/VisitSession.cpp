@@ -1,0 +1,285 @@
+#include "app/raphe/VisitSession.h"
+
+#include "app/words/ErrorText.h"
+#include "core/document/VisitMap.h"
+#include "core/record/VisitJson.h"
+
+#include <QDate>
+#include <QMetaObject>
+#include <QUndoCommand>
+
+#include <algorithm>
+
+namespace raphe {
+
+// One step of undo: the whole list before and after. Lists are short, and a whole list cannot be half undone.
+class VisitSession::Change : public QUndoCommand {
+public:
+    Change(VisitSession &session, std::vector<Finding> after, const QString &what)
+        : QUndoCommand(what), m_session(session), m_before(session.m_visit.findings), m_after(std::move(after))
+    {
+    }
+    void undo() override
+    {
+        m_session.m_visit.findings = m_before;
+        m_session.changed();
+    }
+    void redo() override
+    {
+        m_session.m_visit.findings = m_after;
+        m_session.changed();
+    }
+
+private:
+    VisitSession &m_session;
+    std::vector<Finding> m_before;
+    std::vector<Finding> m_after;
+};
+
+VisitSession::VisitSession(const Knowledge &knowledge, std::unique_ptr<PracticeStore> store, const std::string &practiceFile)
+    : m_knowledge(&knowledge), m_store(std::move(store))
+{
+    m_saver = std::make_unique<VisitSaver>(practiceFile, [this](const Result<Done> &result) {
+        const QString message = result ? QString() : errorText(result.error());
+        QMetaObject::invokeMethod(this, [this, message] {
+            if (message.isEmpty())
+                Q_EMIT saved();
+            else
+                Q_EMIT saveFailed(message);
+        });
+    });
+}
+
+VisitSession::~VisitSession()
+{
+    m_saver.reset(); // saves what is pending while this object still stands
+}
+
+Result<Done> VisitSession::open(std::int64_t visitId)
+{
+    m_saver->flush();
+    const auto row = m_store->visit(visitId);
+    if (!row)
+        return row.error();
+    auto visit = readVisit(row.value().document, "visit " + std::to_string(visitId), *m_knowledge->atlas);
+    if (!visit)
+        return visit.error();
+    m_undo.clear();
+    m_visitId = visitId;
+    m_visit = std::move(visit).value();
+    m_aim.reset();
+    Q_EMIT visitOpened();
+    Q_EMIT findingsChanged();
+    Q_EMIT aimChanged();
+    return Done{};
+}
+
+Result<std::int64_t> VisitSession::startVisit(std::int64_t patientId)
+{
+    const auto patients = m_store->patients();
+    if (!patients)
+        return patients.error();
+    const auto patient = std::find_if(patients.value().begin(), patients.value().end(), [&](const PatientRow &p) { return p.id == patientId; });
+    if (patient == patients.value().end())
+        return Error{ErrorCode::UnknownId, "patient", std::to_string(patientId)};
+    Visit visit;
+    visit.patient = Patient{patient->name, patient->born};
+    visit.date = QDate::currentDate().toString(Qt::ISODate).toStdString();
+    const auto earlier = m_store->visits(patientId);
+    if (!earlier)
+        return earlier.error();
+    if (!earlier.value().empty()) { // cautions stay with the patient until someone takes them away
+        const auto last = readVisit(earlier.value().front().document, "last visit", *m_knowledge->atlas);
+        if (!last)
+            return last.error();
+        visit.cautions = last.value().cautions;
+        visit.practitioner = last.value().practitioner;
+    }
+    return m_store->addVisit(patientId, visit.date, writeVisit(visit));
+}
+
+void VisitSession::saveNow()
+{
+    m_saver->flush();
+}
+
+void VisitSession::setComplaint(const std::string &text)
+{
+    if (text == m_visit.complaint)
+        return;
+    m_visit.complaint = text;
+    m_saver->save(m_visitId, writeVisit(m_visit));
+}
+
+void VisitSession::setCautions(const std::vector<std::string> &lines)
+{
+    if (lines == m_visit.cautions)
+        return;
+    m_visit.cautions = lines;
+    m_saver->save(m_visitId, writeVisit(m_visit));
+}
+
+void VisitSession::aimAt(Aim aim)
+{
+    if (aim.stack.empty())
+        aim.stack.push_back({aim.place, m_knowledge->atlas->at(aim.place.structure).layer});
+    if (!aim.spot) // an earlier finding at this place is what is meant
+        for (const Finding &f : m_visit.findings)
+            if (f.place == aim.place)
+                aim.spot = f.spot;
+    m_aim = std::move(aim);
+    Q_EMIT aimChanged();
+}
+
+void VisitSession::chooseFromStack(const Place &place)
+{
+    if (m_aim)
+        aimAt({place, {}, m_aim->stack});
+}
+
+void VisitSession::selectFinding(int index)
+{
+    if (index < 0 || index >= static_cast<int>(m_visit.findings.size()) || index == currentFinding())
+        return;
+    const Finding &f = m_visit.findings[static_cast<std::size_t>(index)];
+    aimAt({f.place, f.spot, {}});
+}
+
+int VisitSession::currentFinding() const
+{
+    if (!m_aim)
+        return -1;
+    for (std::size_t i = 0; i < m_visit.findings.size(); ++i)
+        if (m_visit.findings[i].place == m_aim->place && m_visit.findings[i].spot == m_aim->spot)
+            return static_cast<int>(i);
+    return -1;
+}
+
+Finding VisitSession::startingPoint() const
+{
+    const int index = currentFinding();
+    if (index >= 0)
+        return m_visit.findings[static_cast<std::size_t>(index)];
+    Finding fresh;
+    fresh.place = m_aim->place;
+    fresh.spot = m_aim->spot;
+    return fresh;
+}
+
+void VisitSession::setTenderness(int grade)
+{
+    if (!m_aim || grade < 0 || grade > Tenderness::highest)
+        return;
+    Finding f = startingPoint();
+    f.tenderness = Tenderness{grade};
+    f.clear = {};
+    f.unable.reset();
+    put(std::move(f), tr("tenderness %1", "undo step").arg(grade));
+}
+
+void VisitSession::setRestriction(int grade)
+{
+    if (!m_aim || grade < 0 || grade > Restriction::highest)
+        return;
+    Finding f = startingPoint();
+    f.restriction = Restriction{grade};
+    f.clear = {};
+    f.unable.reset();
+    put(std::move(f), tr("restriction %1", "undo step").arg(grade));
+}
+
+void VisitSession::toggleFamiliar()
+{
+    if (!m_aim)
+        return;
+    Finding f = startingPoint();
+    f.familiar = !f.familiar;
+    f.clear = {};
+    f.unable.reset();
+    if (!f.familiar && !f.tenderness && !f.restriction && f.note.empty())
+        removeFinding(); // nothing would be left to say
+    else
+        put(std::move(f), tr("familiar pain", "undo step"));
+}
+
+void VisitSession::setClear()
+{
+    if (!m_aim)
+        return;
+    Finding f;
+    f.place = m_aim->place;
+    f.spot = m_aim->spot;
+    f.note = startingPoint().note;
+    f.clear = {true, true};
+    put(std::move(f), tr("clear", "undo step"));
+}
+
+void VisitSession::setUnable(const std::string &reason)
+{
+    if (!m_aim || reason.empty())
+        return;
+    Finding f;
+    f.place = m_aim->place;
+    f.spot = m_aim->spot;
+    f.unable = reason;
+    put(std::move(f), tr("could not examine", "undo step"));
+}
+
+void VisitSession::setSpot(std::optional<Spot> spot)
+{
+    if (!m_aim || spot == m_aim->spot)
+        return;
+    const auto standsAt = [&](const Finding &f) { return f.place == m_aim->place && f.spot == spot; };
+    const bool taken = std::any_of(m_visit.findings.begin(), m_visit.findings.end(), standsAt);
+    const int index = currentFinding();
+    const bool moves = index >= 0 && !m_aim->spot && !taken; // an unplaced finding gets its spot; a placed one stays where it is
+    Aim aim = *m_aim;
+    aim.spot = spot;
+    if (moves) {
+        auto findings = m_visit.findings;
+        findings[static_cast<std::size_t>(index)].spot = spot;
+        m_aim = aim;
+        apply(std::move(findings), tr("spot", "undo step"));
+    } else {
+        m_aim = std::move(aim);
+    }
+    Q_EMIT aimChanged();
+}
+
+void VisitSession::removeFinding()
+{
+    const int index = currentFinding();
+    if (index < 0)
+        return;
+    auto findings = m_visit.findings;
+    findings.erase(findings.begin() + index);
+    apply(std::move(findings), tr("remove", "undo step"));
+}
+
+void VisitSession::put(Finding finding, const QString &what)
+{
+    auto findings = m_visit.findings;
+    const int index = currentFinding();
+    if (index >= 0)
+        findings[static_cast<std::size_t>(index)] = std::move(finding);
+    else
+        findings.push_back(std::move(finding));
+    apply(std::move(findings), what);
+}
+
+void VisitSession::apply(std::vector<Finding> findings, const QString &what)
+{
+    if (findings == m_visit.findings)
+        return;
+    const QString name = m_aim ? tr("%1, %2", "undo step: place, what").arg(QString::fromStdString(m_knowledge->atlas->spoken(m_aim->place)), what)
+                               : what;
+    m_undo.push(new Change(*this, std::move(findings), name)); // the stack owns it and calls redo()
+}
+
+void VisitSession::changed()
+{
+    m_saver->save(m_visitId, writeVisit(m_visit));
+    Q_EMIT findingsChanged();
+}
+
+} // namespace raphe

@@ -1,0 +1,88 @@
+// The open visit: what is aimed at, the findings with undo and redo, and saving on every change.
+// Lives in the window's thread; writing happens in the VisitSaver's own thread.
+#pragma once
+
+#include "core/reasoning/Knowledge.h"
+#include "core/record/Visit.h"
+#include "core/store/PracticeStore.h"
+#include "core/store/VisitSaver.h"
+
+#include <QObject>
+#include <QUndoStack>
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace raphe {
+
+/// What the next grade applies to: a place, perhaps a spot of it, and what lies over and under it at the point touched.
+struct Aim {
+    Place place;
+    std::optional<Spot> spot;
+    std::vector<UnderHit> stack; // outside in; just the place itself when it was not reached by a point
+};
+
+class VisitSession : public QObject {
+    Q_OBJECT
+
+public:
+    VisitSession(const Knowledge &knowledge, std::unique_ptr<PracticeStore> store, const std::string &practiceFile);
+    ~VisitSession() override;
+
+    [[nodiscard]] const Knowledge &knowledge() const { return *m_knowledge; }
+    [[nodiscard]] PracticeStore &store() { return *m_store; }
+    [[nodiscard]] QUndoStack &undoStack() { return m_undo; }
+
+    /// Opens a visit of the practice file; what was open before is saved first.
+    [[nodiscard]] Result<Done> open(std::int64_t visitId);
+    [[nodiscard]] Result<std::int64_t> startVisit(std::int64_t patientId);
+    [[nodiscard]] std::int64_t visitId() const { return m_visitId; }
+    [[nodiscard]] const Visit &visit() const { return m_visit; }
+    void saveNow();
+
+    void setComplaint(const std::string &text);
+    void setCautions(const std::vector<std::string> &lines);
+
+    [[nodiscard]] const std::optional<Aim> &aim() const { return m_aim; }
+    void aimAt(Aim aim);
+    void chooseFromStack(const Place &place);
+    /// Takes aim at a finding of the list.
+    void selectFinding(int index);
+    /// The finding that the aim stands on, or -1.
+    [[nodiscard]] int currentFinding() const;
+
+    // Each records at once at the aim; without an aim they do nothing.
+    void setTenderness(int grade);
+    void setRestriction(int grade);
+    void toggleFamiliar();
+    void setClear();
+    void setUnable(const std::string &reason);
+    void setSpot(std::optional<Spot> spot);
+    void removeFinding();
+
+Q_SIGNALS:
+    void visitOpened();
+    void findingsChanged();
+    void aimChanged();
+    void saved();
+    void saveFailed(const QString &message);
+
+private:
+    class Change;
+    [[nodiscard]] Finding startingPoint() const;
+    void put(Finding finding, const QString &what);
+    void apply(std::vector<Finding> findings, const QString &what);
+    void changed();
+
+    const Knowledge *m_knowledge;
+    std::unique_ptr<PracticeStore> m_store;
+    std::unique_ptr<VisitSaver> m_saver;
+    QUndoStack m_undo;
+    std::int64_t m_visitId = 0;
+    Visit m_visit;
+    std::optional<Aim> m_aim;
+};
+
+} // namespace raphe

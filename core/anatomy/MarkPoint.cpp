@@ -1,0 +1,106 @@
+#include "core/anatomy/MarkPoint.h"
+
+#include "core/anatomy/Atlas.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace raphe {
+
+namespace {
+
+const DrawnShape *largestShape(const Drawing &drawing, const StructureId &id)
+{
+    const DrawnShape *best = nullptr;
+    for (const DrawnShape &shape : drawing.shapes())
+        if (shape.structure == id && (!best || areaOf(shape.polygons) > areaOf(best->polygons)))
+            best = &shape;
+    return best;
+}
+
+double distanceToEdge(const std::vector<Polygon> &polygons, Point p)
+{
+    double best = std::numeric_limits<double>::infinity();
+    for (const Polygon &polygon : polygons)
+        for (std::size_t i = 0; i < polygon.size(); ++i) {
+            const Point &a = polygon[i];
+            const Point &b = polygon[(i + 1) % polygon.size()];
+            const double dx = b.x - a.x;
+            const double dy = b.y - a.y;
+            const double length2 = dx * dx + dy * dy;
+            const double t = length2 > 0 ? std::clamp(((p.x - a.x) * dx + (p.y - a.y) * dy) / length2, 0.0, 1.0) : 0.0;
+            best = std::min(best, std::hypot(p.x - a.x - t * dx, p.y - a.y - t * dy));
+        }
+    return best;
+}
+
+// The inner point that scores best: deepest inside, or near a target while still inside.
+Point innerPoint(const DrawnShape &shape, std::optional<Point> target)
+{
+    const Box &b = shape.bounds;
+    const double step = std::max({(b.right - b.left) / 24, (b.bottom - b.top) / 24, 0.25});
+    Point best{(b.left + b.right) / 2, (b.top + b.bottom) / 2};
+    double bestScore = -std::numeric_limits<double>::infinity();
+    for (double y = b.top + step / 2; y < b.bottom; y += step)
+        for (double x = b.left + step / 2; x < b.right; x += step) {
+            if (!contains(shape.polygons, {x, y}))
+                continue;
+            const double depth = distanceToEdge(shape.polygons, {x, y});
+            const double score = target ? std::min(depth, 3.0) - std::hypot(x - target->x, y - target->y) : depth;
+            if (score > bestScore) {
+                bestScore = score;
+                best = {x, y};
+            }
+        }
+    return best;
+}
+
+std::optional<Point> landmarkOf(const Atlas &atlas, const Drawing &drawing, const Structure &structure, std::optional<Spot> spot,
+                                const std::optional<StructureId> &at)
+{
+    std::vector<StructureId> wanted;
+    if (at)
+        wanted.push_back(*at);
+    else
+        for (const Attachment &head : structure.attachments) {
+            if (spot == Spot::Origin)
+                wanted.insert(wanted.end(), head.origins.begin(), head.origins.end());
+            if (spot == Spot::Insertion)
+                wanted.insert(wanted.end(), head.insertions.begin(), head.insertions.end());
+        }
+    for (const StructureId &id : wanted)
+        if (const DrawnShape *shape = largestShape(drawing, id); shape && atlas.at(id).kind == Kind::Landmark)
+            return innerPoint(*shape, {});
+    return std::nullopt;
+}
+
+} // namespace
+
+std::optional<Point> markPointIn(const Atlas &atlas, const Drawing &drawing, const Place &place, std::optional<Spot> spot,
+                                 const std::optional<StructureId> &at)
+{
+    const DrawnShape *shape = largestShape(drawing, place.structure);
+    if (!shape)
+        return std::nullopt;
+    Point p = innerPoint(*shape, landmarkOf(atlas, drawing, atlas.at(place.structure), spot, at));
+    if (place.side == Side::Midline)
+        p.x = 0;
+    p.x *= drawing.signOf(place.side);
+    return p;
+}
+
+std::optional<DrawnPoint> markPoint(const Atlas &atlas, const Body &body, const Place &place, std::optional<Spot> spot,
+                                    const std::optional<StructureId> &at)
+{
+    const Structure &structure = atlas.at(place.structure);
+    const DrawnShape *front = largestShape(body.front, structure.id);
+    const DrawnShape *back = largestShape(body.back, structure.id);
+    if (!front && !back)
+        return structure.partOf ? markPoint(atlas, body, {*structure.partOf, place.side}) : std::nullopt;
+    const bool useBack = back && (!front || areaOf(back->polygons) >= areaOf(front->polygons));
+    const Drawing &drawing = useBack ? body.back : body.front;
+    return DrawnPoint{drawing.view(), *markPointIn(atlas, drawing, place, spot, at)};
+}
+
+} // namespace raphe

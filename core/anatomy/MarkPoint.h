@@ -1,0 +1,26 @@
+// Where on a drawing a mark for a place stands.
+#pragma once
+
+#include "core/anatomy/Drawing.h"
+
+#include <optional>
+
+namespace raphe {
+
+struct DrawnPoint {
+    View view{};
+    Point point; // in the view's units, mirrored already: x has its sign
+    bool operator==(const DrawnPoint &o) const { return view == o.view && point.x == o.point.x && point.y == o.point.y; }
+};
+
+/// A point well inside the structure's shape in the view that shows most of it; for a spot with a landmark (origin,
+/// insertion) the point of the shape nearest to that landmark. Nothing when neither the structure, the whole it is
+/// part of, nor its region is drawn.
+[[nodiscard]] std::optional<DrawnPoint> markPoint(const Atlas &atlas, const Body &body, const Place &place,
+                                                  std::optional<Spot> spot = {}, const std::optional<StructureId> &at = {});
+
+/// The same within one view; nothing when that view does not draw the structure itself.
+[[nodiscard]] std::optional<Point> markPointIn(const Atlas &atlas, const Drawing &drawing, const Place &place,
+                                               std::optional<Spot> spot = {}, const std::optional<StructureId> &at = {});
+
+} // namespace raphe

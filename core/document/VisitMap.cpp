@@ -1,0 +1,107 @@
+#include "core/document/VisitMap.h"
+
+#include "core/anatomy/Atlas.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+
+#include <algorithm>
+#include <array>
+
+namespace raphe {
+
+namespace {
+
+QString tr(const char *text)
+{
+    return QCoreApplication::translate("VisitMap", text);
+}
+
+bool tender(const Finding &f) { return f.tenderness && f.tenderness->grade > 0; }
+bool restricted(const Finding &f) { return f.restriction && f.restriction->grade > 0; }
+
+} // namespace
+
+MarkKind markKindOf(const Finding &f)
+{
+    if (f.isUnable())
+        return MarkKind::Unable;
+    if (tender(f) && restricted(f))
+        return MarkKind::TenderAndRestricted;
+    if (tender(f))
+        return MarkKind::Tender;
+    if (restricted(f))
+        return MarkKind::Restricted;
+    return f.isClear() ? MarkKind::Clear : MarkKind::Noted;
+}
+
+std::string findingInWords(const Finding &f)
+{
+    QStringList words;
+    if (f.spot)
+        words << QString::fromUtf8(wordOf(spotWords, *f.spot).data());
+    if (f.tenderness)
+        words << tr(QT_TRANSLATE_NOOP("VisitMap", "tenderness %1")).arg(f.tenderness->grade);
+    if (f.restriction)
+        words << tr(QT_TRANSLATE_NOOP("VisitMap", "restriction %1")).arg(f.restriction->grade);
+    if (f.familiar)
+        words << tr(QT_TRANSLATE_NOOP("VisitMap", "familiar pain"));
+    if (f.clear.tenderness && f.clear.motion)
+        words << tr(QT_TRANSLATE_NOOP("VisitMap", "clear"));
+    else if (f.clear.tenderness)
+        words << tr(QT_TRANSLATE_NOOP("VisitMap", "clear of tenderness"));
+    else if (f.clear.motion)
+        words << tr(QT_TRANSLATE_NOOP("VisitMap", "clear in motion"));
+    if (f.unable)
+        words << tr(QT_TRANSLATE_NOOP("VisitMap", "could not examine: %1")).arg(QString::fromStdString(*f.unable));
+    if (!f.note.empty())
+        words << QString::fromStdString(f.note);
+    return words.join(QStringLiteral(", ")).toStdString();
+}
+
+std::string findingInPlainWords(const Finding &f)
+{
+    static constexpr std::array sore{QT_TRANSLATE_NOOP("VisitMap", "not sore"), QT_TRANSLATE_NOOP("VisitMap", "a little sore"),
+                                     QT_TRANSLATE_NOOP("VisitMap", "sore"), QT_TRANSLATE_NOOP("VisitMap", "very sore"),
+                                     QT_TRANSLATE_NOOP("VisitMap", "sore to the lightest touch")};
+    static constexpr std::array stiff{QT_TRANSLATE_NOOP("VisitMap", "moves freely"), QT_TRANSLATE_NOOP("VisitMap", "a little stiff"),
+                                      QT_TRANSLATE_NOOP("VisitMap", "stiff"), QT_TRANSLATE_NOOP("VisitMap", "hardly moves")};
+    QStringList words;
+    if (f.tenderness)
+        words << tr(sore[static_cast<std::size_t>(f.tenderness->grade)]);
+    if (f.restriction)
+        words << tr(stiff[static_cast<std::size_t>(f.restriction->grade)]);
+    if (f.familiar)
+        words << tr(QT_TRANSLATE_NOOP("VisitMap", "this is the pain you know"));
+    if (f.clear.tenderness && f.clear.motion)
+        words << tr(QT_TRANSLATE_NOOP("VisitMap", "checked: nothing found"));
+    else if (f.clear.tenderness)
+        words << tr(QT_TRANSLATE_NOOP("VisitMap", "checked: not sore"));
+    else if (f.clear.motion)
+        words << tr(QT_TRANSLATE_NOOP("VisitMap", "checked: moves well"));
+    if (f.unable)
+        words << tr(QT_TRANSLATE_NOOP("VisitMap", "not checked today"));
+    if (words.isEmpty())
+        words << tr(QT_TRANSLATE_NOOP("VisitMap", "noted"));
+    return words.join(QStringLiteral("; ")).toStdString();
+}
+
+VisitMap visitMap(const Atlas &atlas, const Body &body, const Visit &visit, const std::string &language)
+{
+    VisitMap map;
+    map.patient = visit.patient ? visit.patient->name : std::string{};
+    map.date = visit.date;
+    map.practitioner = visit.practitioner;
+    map.complaint = visit.complaint;
+    map.cautions = visit.cautions;
+    int number = 0;
+    for (const Finding &f : visit.findings) {
+        ++number;
+        const int grade = std::max(f.tenderness ? f.tenderness->grade : 0, f.restriction ? f.restriction->grade : 0);
+        map.marks.push_back({number, markKindOf(f), grade, f.familiar, markPoint(atlas, body, f.place, f.spot, f.at)});
+        map.lines.push_back({number, atlas.plain(f.place, language), findingInPlainWords(f)});
+    }
+    return map;
+}
+
+} // namespace raphe

@@ -1,0 +1,154 @@
+// The saver's thread: it waits for a change, lets the window pass, then writes the newest document of each visit. The
+// window starts with the first change and is not drawn out by later ones, so that steady work is saved as well.
+// What could not be written stays and is tried again, unless a newer document has come or the visit does not exist.
+// Everything in Worker below the mutex is guarded by it; the store is touched by the thread only.
+#include "core/store/VisitSaver.h"
+
+#include "core/store/PracticeStore.h"
+
+#include <QFileInfo>
+
+#include <algorithm>
+#include <condition_variable>
+#include <map>
+#include <mutex>
+#include <thread>
+#include <utility>
+
+namespace raphe {
+
+namespace {
+
+using Clock = std::chrono::steady_clock;
+
+constexpr std::chrono::milliseconds retryAfter{1000}; // from a failed write to the next attempt; common practice, no source
+
+// openPractice would make a new file in the place of one that was moved or lies on a drive that was pulled out.
+Result<std::unique_ptr<PracticeStore>> openExisting(const std::string &file)
+{
+    if (!QFileInfo::exists(QString::fromStdString(file)))
+        return Error{ErrorCode::CannotRead, file, "no such file"};
+    return openPractice(file);
+}
+
+} // namespace
+
+struct VisitSaver::Worker {
+    using Documents = std::map<std::int64_t, std::string>;
+
+    Worker(std::string practiceFile, std::function<void(const Result<Done> &)> callback)
+        : file(std::move(practiceFile)), onResult(std::move(callback)), thread([this] { run(); })
+    {
+    }
+
+    ~Worker()
+    {
+        {
+            const std::lock_guard lock(mutex);
+            stopping = true;
+        }
+        changed.notify_all();
+        thread.join();
+    }
+
+    Worker(const Worker &) = delete;
+    Worker &operator=(const Worker &) = delete;
+
+    void save(std::int64_t visit, std::string document)
+    {
+        {
+            const std::lock_guard lock(mutex);
+            const auto latest = Clock::now() + coalesce;
+            due = pending.empty() ? latest : std::min(due, latest);
+            pending.insert_or_assign(visit, std::move(document));
+        }
+        changed.notify_all();
+    }
+
+    void flush()
+    {
+        std::unique_lock lock(mutex);
+        const std::uint64_t mine = ++flushesAsked;
+        changed.notify_all();
+        written.wait(lock, [&] { return flushesDone >= mine; });
+    }
+
+    void run()
+    {
+        Result<std::unique_ptr<PracticeStore>> store = openExisting(file);
+        std::unique_lock lock(mutex);
+        while (true) {
+            changed.wait(lock, [this] { return urgent() || !pending.empty(); });
+            while (!urgent() && Clock::now() < due)
+                changed.wait_until(lock, Clock::time_point(due)); // a copy: `due` may be moved forward meanwhile
+            const Documents batch = std::exchange(pending, {});
+            const std::uint64_t flushes = flushesAsked;
+            const bool last = stopping;
+
+            lock.unlock();
+            const Documents failed = write(store, batch);
+            lock.lock();
+
+            if (!failed.empty()) {
+                due = pending.empty() ? Clock::now() + retryAfter : due;
+                for (const auto &[visit, document] : failed)
+                    pending.try_emplace(visit, document);
+            }
+            flushesDone = flushes;
+            written.notify_all();
+            if (last)
+                return;
+        }
+    }
+
+    bool urgent() const { return stopping || flushesAsked > flushesDone; }
+
+    // Returns what should be tried again.
+    Documents write(Result<std::unique_ptr<PracticeStore>> &store, const Documents &batch) const
+    {
+        Documents failed;
+        for (const auto &[visit, document] : batch) {
+            if (!store)
+                store = openExisting(file);
+            const Result<Done> result = store ? store.value()->saveVisit(visit, document) : Result<Done>(store.error());
+            if (!result && result.error().code != ErrorCode::UnknownId)
+                failed.emplace(visit, document);
+            if (onResult)
+                onResult(result);
+        }
+        return failed;
+    }
+
+    const std::string file;
+    const std::function<void(const Result<Done> &)> onResult;
+
+    std::mutex mutex;
+    std::condition_variable changed; // something to write, to flush or to stop for
+    std::condition_variable written; // a batch is through
+    Documents pending;
+    Clock::time_point due; // when `pending` must be written
+    std::uint64_t flushesAsked = 0;
+    std::uint64_t flushesDone = 0;
+    bool stopping = false;
+
+    std::thread thread; // last: it starts when everything above is there
+};
+
+VisitSaver::VisitSaver(std::string practiceFile, std::function<void(const Result<Done> &)> onResult)
+    : m_worker(std::make_unique<Worker>(std::move(practiceFile), std::move(onResult)))
+{
+}
+
+VisitSaver::~VisitSaver() = default;
+
+void VisitSaver::save(std::int64_t visit, std::string document)
+{
+    m_worker->save(visit, std::move(document));
+}
+
+void VisitSaver::flush()
+{
+    m_worker->flush();
+}
+
+} // namespace raphe

@@ -1,0 +1,621 @@
+// The visit file: what is read, what is refused and where, and that writing loses nothing. Uses a small atlas of its
+// own, so that changes of the real one do not touch these tests.
+#include "core/record/VisitJson.h"
+#include "core/anatomy/Atlas.h"
+#include "core/anatomy/AtlasReader.h"
+
+#include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
+
+#include <random>
+#include <set>
+
+namespace raphe {
+
+static void PrintTo(const Error &error, std::ostream *out)
+{
+    *out << "code " << static_cast<int>(error.code) << " at " << error.place << ": " << error.detail;
+}
+
+namespace {
+
+using nlohmann::json;
+
+json structure(const char *id, const char *kind, bool paired)
+{
+    return {{"id", id}, {"kind", kind}, {"layer", "bone"}, {"paired", paired},
+        {"names", {{"latin", id}, {"english", id}, {"plain", {{"en", id}, {"de", id}, {"es", id}}}}}, {"sources", {"book"}}};
+}
+
+json part(json whole, const char *of)
+{
+    whole["part_of"] = of;
+    return whole;
+}
+
+json attached(json tissue, const json &origins, const json &insertions)
+{
+    tissue["attachments"].push_back(
+        {{"origins", origins}, {"insertions", insertions}, {"evidence", "described"}, {"sources", {"book"}}});
+    return tissue;
+}
+
+Atlas smallAtlas()
+{
+    json atlas{{"format", "raphe-atlas"}, {"version", 1}};
+    atlas["sources"] = {
+        {{"id", "book"}, {"citation", "A book"}, {"doi", nullptr}, {"supports", "described"}, {"read", "memory"}}};
+    atlas["joints"] = {{{"id", "l4-l5"}, {"bones", {"vertebra-l4", "vertebra-l5"}}, {"role", "tree"}},
+        {{"id", "l5-s1"}, {"bones", {"vertebra-l5", "sacrum"}}, {"role", "tree"}},
+        {{"id", "sacroiliac-joint"}, {"bones", {"sacrum", "hip-bone"}}, {"role", "tree"}},
+        {{"id", "hip-joint"}, {"bones", {"hip-bone", "femur"}}, {"role", "tree"}}};
+    atlas["structures"] = {
+        structure("vertebra-l4", "bone", false),
+        structure("vertebra-l5", "bone", false),
+        structure("sacrum", "bone", false),
+        structure("hip-bone", "bone", true),
+        structure("femur", "bone", true),
+        structure("l4-l5", "joint", false),
+        structure("l5-s1", "joint", false),
+        structure("sacroiliac-joint", "joint", true),
+        structure("hip-joint", "joint", true),
+        part(structure("gluteal-tuberosity", "landmark", true), "femur"),
+        part(structure("tibial-side", "landmark", true), "femur"),
+        structure("tract", "fascia", true),
+        structure("middle-ligament", "ligament", false),
+        attached(attached(structure("gluteus", "muscle", true), {"sacrum"}, {"gluteal-tuberosity"}), {"hip-bone"}, {"tract"}),
+        structure("four-headed", "muscle", true),
+        attached(part(structure("first-head", "muscle", true), "four-headed"), {"hip-bone"}, {"tibial-side"}),
+    };
+    auto read = readAtlas({{"small.json", atlas.dump()}});
+    if (!read)
+        ADD_FAILURE() << testing::PrintToString(read.error());
+    return std::move(read).value();
+}
+
+const Atlas &theAtlas()
+{
+    static const Atlas atlas = smallAtlas();
+    return atlas;
+}
+
+json visitWith(const json &findings)
+{
+    return {{"format", "raphe-visit"}, {"version", 1}, {"findings", findings}};
+}
+
+Result<Visit> readJson(const json &visit)
+{
+    return readVisit(visit.dump(), "v.json", theAtlas());
+}
+
+Result<Visit> readFinding(const json &finding)
+{
+    return readJson(visitWith(json::array({finding})));
+}
+
+Finding only(const Result<Visit> &visit)
+{
+    if (!visit || visit.value().findings.size() != 1) {
+        ADD_FAILURE() << (visit ? "not one finding" : testing::PrintToString(visit.error()));
+        return {};
+    }
+    return visit.value().findings.front();
+}
+
+void expectError(const Result<Visit> &visit, ErrorCode code, const std::string &place, const std::string &detail)
+{
+    ASSERT_FALSE(visit) << "was accepted";
+    EXPECT_EQ(visit.error().code, code) << testing::PrintToString(visit.error());
+    EXPECT_EQ(visit.error().place, place);
+    EXPECT_EQ(visit.error().detail, detail);
+}
+
+void expectFindingError(const json &finding, ErrorCode code, const std::string &where, const std::string &detail)
+{
+    SCOPED_TRACE(finding.dump());
+    expectError(readFinding(finding), code, "v.json#/findings/0" + where, detail);
+}
+
+TEST(VisitJson, ReadsTheSmallestVisit)
+{
+    const auto visit = readJson(visitWith(json::array()));
+    ASSERT_TRUE(visit) << testing::PrintToString(visit.error());
+    EXPECT_EQ(visit.value(), Visit{});
+}
+
+TEST(VisitJson, ReadsEveryFieldOfTheVisit)
+{
+    json input = visitWith(json::array({{{"structure", "l4-l5"}, {"clear", true}}, {{"structure", "sacrum"}, {"note", "cold"}}}));
+    input["patient"] = {{"name", "Ana Müller"}, {"born", "1971-12-31"}};
+    input["date"] = "2024-02-29";
+    input["practitioner"] = "B. Okoye";
+    input["complaint"] = "my back";
+    input["cautions"] = {"thin bones", "new scar"};
+    const auto visit = readJson(input);
+    ASSERT_TRUE(visit) << testing::PrintToString(visit.error());
+    EXPECT_EQ(visit.value().patient, (Patient{"Ana Müller", "1971-12-31"}));
+    EXPECT_EQ(visit.value().date, "2024-02-29");
+    EXPECT_EQ(visit.value().practitioner, "B. Okoye");
+    EXPECT_EQ(visit.value().complaint, "my back");
+    EXPECT_EQ(visit.value().cautions, (std::vector<std::string>{"thin bones", "new scar"}));
+    ASSERT_EQ(visit.value().findings.size(), 2U);
+    EXPECT_EQ(visit.value().findings[1].note, "cold");
+}
+
+TEST(VisitJson, ReadsEveryFieldOfAFinding)
+{
+    const Finding finding = only(readFinding({{"structure", "gluteus"}, {"side", "right"}, {"spot", "origin"}, {"at", "sacrum"},
+        {"tenderness", 4}, {"restriction", 3}, {"familiar", true}, {"note", "since March"}}));
+    Finding expected;
+    expected.place = {{"gluteus"}, Side::Right};
+    expected.spot = Spot::Origin;
+    expected.at = StructureId{"sacrum"};
+    expected.tenderness = Tenderness{4};
+    expected.restriction = Restriction{3};
+    expected.familiar = true;
+    expected.note = "since March";
+    EXPECT_EQ(finding, expected);
+    EXPECT_TRUE(finding.isFound());
+}
+
+TEST(VisitJson, ReadsClearAndUnable)
+{
+    EXPECT_EQ(only(readFinding({{"structure", "sacrum"}, {"clear", true}})).clear, (Clear{true, true}));
+    EXPECT_EQ(only(readFinding({{"structure", "sacrum"}, {"clear", {"tenderness"}}})).clear, (Clear{true, false}));
+    EXPECT_EQ(only(readFinding({{"structure", "sacrum"}, {"clear", {"motion"}}})).clear, (Clear{false, true}));
+    EXPECT_EQ(only(readFinding({{"structure", "sacrum"}, {"clear", {"motion", "tenderness"}}})).clear, (Clear{true, true}));
+    EXPECT_EQ(only(readFinding({{"structure", "sacrum"}, {"unable", "plaster"}})).unable, "plaster");
+}
+
+TEST(VisitJson, TenderButMovingFreelyIsBothFoundAndClear)
+{
+    const Finding mixed = only(readFinding({{"structure", "sacrum"}, {"tenderness", 2}, {"clear", {"motion"}}}));
+    EXPECT_TRUE(mixed.isFound());
+    EXPECT_TRUE(mixed.isClear());
+    const Finding clear = only(readFinding({{"structure", "sacrum"}, {"tenderness", 0}, {"clear", true}}));
+    EXPECT_FALSE(clear.isFound());
+    EXPECT_TRUE(clear.isClear());
+}
+
+TEST(VisitJson, SidesFollowTheStructure)
+{
+    const auto side = [](const char *id, const json &word) {
+        json finding{{"structure", id}, {"tenderness", 1}};
+        if (!word.is_null())
+            finding["side"] = word;
+        return readFinding(finding);
+    };
+    EXPECT_EQ(only(side("gluteus", "left")).place.side, Side::Left);
+    EXPECT_EQ(only(side("gluteus", "right")).place.side, Side::Right);
+    EXPECT_EQ(only(side("sacrum", "midline")).place.side, Side::Midline);
+    EXPECT_EQ(only(side("sacrum", nullptr)).place.side, Side::Midline);
+    EXPECT_EQ(only(side("l4-l5", "left")).place.side, Side::Left);
+    EXPECT_EQ(only(side("l4-l5", "right")).place.side, Side::Right);
+    EXPECT_EQ(only(side("l4-l5", "midline")).place.side, Side::Midline);
+    EXPECT_EQ(only(side("l4-l5", nullptr)).place.side, Side::Midline);
+    expectError(side("gluteus", nullptr), ErrorCode::MissingField, "v.json#/findings/0", "side");
+    expectError(side("gluteus", "midline"), ErrorCode::WrongSide, "v.json#/findings/0/side", "gluteus");
+    expectError(side("sacroiliac-joint", "midline"), ErrorCode::WrongSide, "v.json#/findings/0/side", "sacroiliac-joint");
+    expectError(side("sacrum", "left"), ErrorCode::WrongSide, "v.json#/findings/0/side", "sacrum");
+    expectError(side("sacrum", "both"), ErrorCode::UnknownWord, "v.json#/findings/0/side", "both");
+}
+
+TEST(VisitJson, SpotsBelongOnSoftTissue)
+{
+    EXPECT_EQ(
+        only(readFinding({{"structure", "tract"}, {"side", "left"}, {"spot", "border"}, {"tenderness", 1}})).spot, Spot::Border);
+    EXPECT_EQ(
+        only(readFinding({{"structure", "middle-ligament"}, {"spot", "insertion"}, {"tenderness", 1}})).spot, Spot::Insertion);
+    for (const char *id : {"sacrum", "l4-l5"})
+        expectFindingError({{"structure", id}, {"spot", "border"}, {"tenderness", 1}}, ErrorCode::OutOfRange, "/spot",
+            "border, allowed on: muscle, fascia, ligament, tendon");
+    expectFindingError({{"structure", "gluteus"}, {"side", "left"}, {"spot", "middle"}, {"tenderness", 1}},
+        ErrorCode::UnknownWord, "/spot", "middle");
+}
+
+TEST(VisitJson, AtNamesAnEndOfTheStructure)
+{
+    const auto at = [](const char *id, const char *end, const json &spot = nullptr) {
+        json finding{{"structure", id}, {"side", "left"}, {"at", end}, {"tenderness", 1}};
+        if (!spot.is_null())
+            finding["spot"] = spot;
+        return finding;
+    };
+    for (const char *end : {"sacrum", "hip-bone", "gluteal-tuberosity", "tract"})
+        EXPECT_EQ(only(readFinding(at("gluteus", end))).at, StructureId{end});
+    EXPECT_EQ(only(readFinding(at("gluteus", "tract", "insertion"))).at, StructureId{"tract"});
+    EXPECT_EQ(only(readFinding(at("gluteus", "tract", "belly"))).at, StructureId{"tract"});
+    EXPECT_EQ(only(readFinding(at("four-headed", "tibial-side"))).at, StructureId{"tibial-side"}) << "the end of a part";
+
+    expectFindingError(at("gluteus", "tract", "origin"), ErrorCode::OutOfRange, "/at", "tract, allowed: hip-bone, sacrum");
+    expectFindingError(
+        at("gluteus", "sacrum", "insertion"), ErrorCode::OutOfRange, "/at", "sacrum, allowed: gluteal-tuberosity, tract");
+    expectFindingError(
+        at("gluteus", "femur"), ErrorCode::OutOfRange, "/at", "femur, allowed: gluteal-tuberosity, hip-bone, sacrum, tract");
+    expectFindingError(at("first-head", "sacrum"), ErrorCode::OutOfRange, "/at", "sacrum, allowed: hip-bone, tibial-side");
+    expectFindingError(at("gluteus", "nowhere"), ErrorCode::UnknownId, "/at", "nowhere");
+    expectFindingError(at("gluteus", "No Where"), ErrorCode::BadId, "/at", "No Where");
+}
+
+TEST(VisitJson, GradesStayOnTheirScales)
+{
+    for (const json &grade : {json(-1), json(5), json(2.5)})
+        expectFindingError({{"structure", "sacrum"}, {"tenderness", grade}}, ErrorCode::OutOfRange, "/tenderness",
+            grade.dump() + ", allowed: whole number 0 to 4");
+    for (const json &grade : {json(-1), json(4), json(1e300)})
+        expectFindingError({{"structure", "sacrum"}, {"restriction", grade}}, ErrorCode::OutOfRange, "/restriction",
+            grade.dump() + ", allowed: whole number 0 to 3");
+    expectFindingError({{"structure", "sacrum"}, {"tenderness", "3"}}, ErrorCode::WrongType, "/tenderness", "number");
+    EXPECT_EQ(only(readFinding({{"structure", "sacrum"}, {"tenderness", 0}})).tenderness, Tenderness{0});
+    EXPECT_EQ(only(readFinding({{"structure", "sacrum"}, {"restriction", 0}})).restriction, Restriction{0});
+}
+
+TEST(VisitJson, AFindingSaysSomething)
+{
+    const std::string says = "tenderness, restriction, familiar, clear, unable or note";
+    expectFindingError({{"structure", "sacrum"}}, ErrorCode::MissingField, "", says);
+    expectFindingError({{"structure", "sacrum"}, {"familiar", false}}, ErrorCode::MissingField, "", says);
+    expectFindingError({{"structure", "sacrum"}, {"note", ""}}, ErrorCode::MissingField, "", says);
+    expectFindingError(
+        {{"structure", "sacrum"}, {"clear", json::array()}}, ErrorCode::MissingField, "/clear", "tenderness or motion");
+    expectFindingError({{"structure", "sacrum"}, {"clear", false}}, ErrorCode::WrongType, "/clear", "true or array");
+    expectFindingError({{"structure", "sacrum"}, {"clear", "motion"}}, ErrorCode::WrongType, "/clear", "array");
+    expectFindingError({{"structure", "sacrum"}, {"clear", {"heat"}}}, ErrorCode::UnknownWord, "/clear/0", "heat");
+    expectFindingError({{"structure", "sacrum"}, {"clear", {"motion", "motion"}}}, ErrorCode::Duplicate, "/clear/1", "motion");
+}
+
+TEST(VisitJson, AFindingDoesNotContradictItself)
+{
+    const auto with = [](json more) {
+        more["structure"] = "sacrum";
+        return more;
+    };
+    expectFindingError(with({{"clear", true}, {"tenderness", 1}}), ErrorCode::Contradiction, "", "clear, tenderness");
+    expectFindingError(with({{"clear", {"tenderness"}}, {"tenderness", 1}}), ErrorCode::Contradiction, "", "clear, tenderness");
+    expectFindingError(with({{"clear", true}, {"restriction", 1}}), ErrorCode::Contradiction, "", "clear, restriction");
+    expectFindingError(with({{"clear", {"motion"}}, {"restriction", 1}}), ErrorCode::Contradiction, "", "clear, restriction");
+    for (const auto &[field, value] :
+        std::map<std::string, json>{{"tenderness", 0}, {"restriction", 0}, {"familiar", true}, {"clear", true}, {"note", "hot"}})
+        expectFindingError(with({{"unable", "plaster"}, {field, value}}), ErrorCode::Contradiction, "", "unable");
+    EXPECT_TRUE(readFinding(with({{"clear", {"tenderness"}}, {"restriction", 3}})));
+    EXPECT_TRUE(readFinding(with({{"clear", {"motion"}}, {"tenderness", 4}})));
+    EXPECT_TRUE(readFinding(with({{"clear", true}, {"tenderness", 0}, {"restriction", 0}})));
+    EXPECT_TRUE(readFinding(with({{"unable", "plaster"}, {"familiar", false}})));
+}
+
+TEST(VisitJson, OnePlaceOccursOnce)
+{
+    const json base{{"structure", "gluteus"}, {"side", "left"}, {"tenderness", 1}};
+    const auto pair = [&base](const json &change) {
+        json second = base;
+        second.update(change);
+        return readJson(visitWith(json::array({base, second})));
+    };
+    expectError(pair({{"tenderness", 3}}), ErrorCode::Duplicate, "v.json#/findings/1", "gluteus");
+    EXPECT_TRUE(pair({{"side", "right"}}));
+    EXPECT_TRUE(pair({{"spot", "belly"}}));
+    EXPECT_TRUE(pair({{"at", "tract"}}));
+    EXPECT_TRUE(pair({{"structure", "tract"}}));
+    const json left_out{{"structure", "sacrum"}, {"clear", true}};
+    const json written{{"structure", "sacrum"}, {"side", "midline"}, {"tenderness", 1}};
+    expectError(readJson(visitWith(json::array({left_out, written}))), ErrorCode::Duplicate, "v.json#/findings/1", "sacrum");
+}
+
+TEST(VisitJson, UnknownFieldsAndIdsAreErrors)
+{
+    json visit = visitWith(json::array());
+    visit["mood"] = "good";
+    expectError(readJson(visit), ErrorCode::UnknownField, "v.json#/", "mood");
+    visit = visitWith(json::array());
+    visit["patient"] = {{"name", "A"}, {"shoe", 42}};
+    expectError(readJson(visit), ErrorCode::UnknownField, "v.json#/patient", "shoe");
+    expectFindingError({{"structure", "sacrum"}, {"tender", 2}}, ErrorCode::UnknownField, "", "tender");
+    expectFindingError({{"structure", "tail"}, {"tenderness", 2}}, ErrorCode::UnknownId, "/structure", "tail");
+    expectFindingError({{"structure", "Sacrum"}, {"tenderness", 2}}, ErrorCode::BadId, "/structure", "Sacrum");
+    expectFindingError({{"tenderness", 2}}, ErrorCode::MissingField, "", "structure");
+    expectFindingError("sacrum", ErrorCode::WrongType, "", "object");
+}
+
+TEST(VisitJson, FormatAndVersionComeFirst)
+{
+    json visit = visitWith(json::array());
+    visit["version"] = 2;
+    visit["a_field_of_version_2"] = true;
+    expectError(readJson(visit), ErrorCode::NewerVersion, "v.json#/version", "2");
+    for (const json &version : {json(0), json(-1), json(1.5)}) {
+        visit["version"] = version;
+        expectError(readJson(visit), ErrorCode::WrongFormat, "v.json#/version", version.dump());
+    }
+    visit["version"] = "1";
+    expectError(readJson(visit), ErrorCode::WrongType, "v.json#/version", "number");
+    visit["format"] = "raphe-atlas";
+    expectError(readJson(visit), ErrorCode::WrongFormat, "v.json#/format", "raphe-atlas");
+    for (const char *field : {"format", "version", "findings"}) {
+        visit = visitWith(json::array());
+        visit.erase(field);
+        expectError(readJson(visit), ErrorCode::MissingField, "v.json#/", field);
+    }
+}
+
+TEST(VisitJson, DatesAreRealDays)
+{
+    for (const char *date : {"2024-02-29", "2000-02-29", "1999-12-31", "2023-04-30"})
+        EXPECT_TRUE(isIsoDate(date)) << date;
+    for (const char *date : {"", "2023-02-29", "1900-02-29", "2023-04-31", "2023-13-01", "2023-00-10", "2023-01-00", "2023-01-32",
+             "23-01-01", "2023-1-01", "2023/01/01", "01.02.2023", "2023-01-01 ", " 2023-01-01", "2023-01-01T00:00", "2023-01-0a",
+             "+023-01-01", "20230101"}) {
+        EXPECT_FALSE(isIsoDate(date)) << date;
+        json visit = visitWith(json::array());
+        visit["date"] = date;
+        expectError(
+            readJson(visit), ErrorCode::OutOfRange, "v.json#/date", std::string(date) + ", allowed: a real date, YYYY-MM-DD");
+        visit = visitWith(json::array());
+        visit["patient"] = {{"name", "A"}, {"born", date}};
+        expectError(readJson(visit), ErrorCode::OutOfRange, "v.json#/patient/born",
+            std::string(date) + ", allowed: a real date, YYYY-MM-DD");
+    }
+}
+
+TEST(VisitJson, BrokenTextIsAnErrorWithItsPlace)
+{
+    const auto broken = readVisit("{\n  \"format\": ?", "v.json", theAtlas());
+    ASSERT_FALSE(broken);
+    EXPECT_EQ(broken.error().code, ErrorCode::BadJson);
+    EXPECT_EQ(broken.error().place, "v.json, line 2, column 13");
+    // Numbers that no double holds and text that is not UTF-8 must not escape as exceptions either.
+    for (const std::string text : {"{\"version\":1e999}", "{\"format\":\"\xff\"}", "", "\"\\ud800\""}) {
+        const auto visit = readVisit(text, "v.json", theAtlas());
+        ASSERT_FALSE(visit) << text;
+        EXPECT_EQ(visit.error().code, ErrorCode::BadJson) << text;
+    }
+    for (const char *text : {"[]", "null", "3", "\"raphe-visit\""})
+        expectError(readVisit(text, "v.json", theAtlas()), ErrorCode::MissingField, "v.json#/", "format");
+}
+
+// Random visits that keep the rules.
+class RandomVisits {
+public:
+    explicit RandomVisits(unsigned seed) : m_random(seed) { }
+
+    Visit next()
+    {
+        Visit visit;
+        if (chance())
+            visit.patient = Patient{chance() ? words() : "", chance() ? "1950-06-07" : ""};
+        if (chance())
+            visit.date = "2024-02-29";
+        if (chance())
+            visit.practitioner = words();
+        if (chance())
+            visit.complaint = words();
+        for (int i = below(3); i > 0; --i)
+            visit.cautions.push_back(words());
+        std::set<std::pair<Place, std::optional<Spot>>> seen;
+        for (int i = below(12); i > 0; --i) {
+            Finding finding = nextFinding();
+            if (seen.emplace(finding.place, finding.spot).second)
+                visit.findings.push_back(std::move(finding));
+        }
+        return visit;
+    }
+
+    int below(int limit) { return std::uniform_int_distribution(0, limit - 1)(m_random); }
+
+private:
+    bool chance() { return below(2) == 0; }
+    std::string words()
+    {
+        static const std::vector<std::string> samples{
+            "pain", "größer", "\"quoted\" \\ back", "two\nlines\ttab", "𝄞 é", "\x01\x7f", "</p>"};
+        return samples[static_cast<std::size_t>(below(static_cast<int>(samples.size())))];
+    }
+
+    Finding nextFinding()
+    {
+        const auto &all = theAtlas().structures();
+        const Structure &s = all[static_cast<std::size_t>(below(static_cast<int>(all.size())))];
+        const auto sides = theAtlas().sides(s);
+        Finding f;
+        f.place = {s.id, sides[static_cast<std::size_t>(below(static_cast<int>(sides.size())))]};
+        const bool soft = s.kind == Kind::Muscle || s.kind == Kind::Fascia || s.kind == Kind::Ligament;
+        if (soft && chance())
+            f.spot = spotWords[static_cast<std::size_t>(below(spotWords.size()))].first;
+        if (s.id.value == "gluteus" && chance())
+            f.at = StructureId{f.spot == Spot::Origin ? "hip-bone" : "tract"};
+        if (below(6) == 0) {
+            f.unable = words();
+            return f;
+        }
+        if (chance())
+            f.tenderness = Tenderness{below(5)};
+        if (chance())
+            f.restriction = Restriction{below(4)};
+        f.familiar = below(4) == 0;
+        f.clear = {f.tenderness.value_or(Tenderness{}).grade == 0 && chance(),
+            f.restriction.value_or(Restriction{}).grade == 0 && chance()};
+        const bool silent = !f.tenderness && !f.restriction && !f.familiar && !f.isClear();
+        if (silent || chance())
+            f.note = words();
+        return f;
+    }
+
+    std::mt19937 m_random;
+};
+
+TEST(VisitJson, WritingLosesNothing)
+{
+    RandomVisits visits(20240229);
+    for (int i = 0; i < 500; ++i) {
+        const Visit visit = visits.next();
+        const std::string written = writeVisit(visit);
+        const auto read = readVisit(written, "v.json", theAtlas());
+        ASSERT_TRUE(read) << testing::PrintToString(read.error()) << "\n" << written;
+        ASSERT_EQ(read.value(), visit) << written;
+        ASSERT_EQ(writeVisit(read.value()), written);
+    }
+}
+
+TEST(VisitJson, WritesInAStableReadableOrder)
+{
+    Visit visit;
+    visit.patient = Patient{"Ana", ""};
+    visit.date = "2024-02-29";
+    Finding finding;
+    finding.place = {{"l4-l5"}, Side::Midline};
+    finding.tenderness = Tenderness{2};
+    finding.clear.motion = true;
+    visit.findings.push_back(finding);
+    EXPECT_EQ(writeVisit(visit), R"({
+  "format": "raphe-visit",
+  "version": 1,
+  "patient": {
+    "name": "Ana"
+  },
+  "date": "2024-02-29",
+  "findings": [
+    {
+      "structure": "l4-l5",
+      "side": "midline",
+      "tenderness": 2,
+      "clear": [
+        "motion"
+      ]
+    }
+  ]
+}
+)");
+}
+
+TEST(VisitJson, WritesEvenTextThatIsNotUtf8)
+{
+    Visit visit;
+    visit.complaint = "caf\xe9";
+    const auto read = readVisit(writeVisit(visit), "v.json", theAtlas());
+    ASSERT_TRUE(read) << testing::PrintToString(read.error());
+    EXPECT_EQ(read.value().complaint, "caf\xef\xbf\xbd");
+}
+
+TEST(VisitJson, DamagedFilesAreRefusedOrReadWhole)
+{
+    RandomVisits visits(7);
+    int refused = 0;
+    for (int i = 0; i < 300; ++i) {
+        std::string text = writeVisit(visits.next());
+        const auto at = static_cast<std::size_t>(visits.below(static_cast<int>(text.size())));
+        if (i % 3 == 0)
+            text.resize(at);
+        else if (i % 3 == 1)
+            text[at] = static_cast<char>(visits.below(256));
+        else
+            text.insert(at, text.substr(0, at));
+        const auto read = readVisit(text, "v.json", theAtlas());
+        if (!read) {
+            ++refused;
+            EXPECT_FALSE(read.error().place.empty());
+            continue;
+        }
+        const auto again = readVisit(writeVisit(read.value()), "v.json", theAtlas());
+        ASSERT_TRUE(again) << testing::PrintToString(again.error()) << "\n" << text;
+        EXPECT_EQ(again.value(), read.value()) << text;
+    }
+    EXPECT_GT(refused, 150);
+}
+
+TEST(Visit, MirroringSwapsSidesAndTwiceGivesItBack)
+{
+    RandomVisits visits(11);
+    for (int i = 0; i < 200; ++i) {
+        const Visit visit = visits.next();
+        const Visit other = mirrored(visit);
+        ASSERT_EQ(mirrored(other), visit);
+        ASSERT_EQ(other.findings.size(), visit.findings.size());
+        for (std::size_t f = 0; f < visit.findings.size(); ++f) {
+            Finding expected = visit.findings[f];
+            if (expected.place.side != Side::Midline)
+                expected.place.side = expected.place.side == Side::Left ? Side::Right : Side::Left;
+            ASSERT_EQ(other.findings[f], expected);
+        }
+        const auto read = readVisit(writeVisit(other), "v.json", theAtlas());
+        ASSERT_TRUE(read) << testing::PrintToString(read.error());
+    }
+}
+
+// The published schema and the reader say the same.
+class VisitSchema : public testing::Test {
+protected:
+    void SetUp() override
+    {
+        const auto files = embeddedFiles("schema");
+        ASSERT_TRUE(files);
+        for (const NamedText &file : files.value())
+            if (file.name == "visit.schema.json")
+                schema = json::parse(file.text, nullptr, false);
+        ASSERT_TRUE(schema.is_object());
+        finding = schema["$defs"]["finding"];
+    }
+
+    json schema;
+    json finding;
+};
+
+template <class Table> std::set<std::string> wordsOf(const Table &table)
+{
+    std::set<std::string> words;
+    for (const auto &entry : table)
+        words.emplace(entry.second);
+    return words;
+}
+
+TEST_F(VisitSchema, NamesTheFieldsThatTheReaderKnows)
+{
+    std::set<std::string> known;
+    for (const char *field :
+        {"structure", "side", "spot", "at", "tenderness", "restriction", "familiar", "clear", "unable", "note"})
+        known.insert(field);
+    std::set<std::string> named;
+    for (const auto &[field, rule] : finding["properties"].items()) {
+        named.insert(field);
+        EXPECT_FALSE(rule.value("description", "").empty()) << field;
+        const auto read = readFinding({{field, nullptr}});
+        ASSERT_FALSE(read);
+        EXPECT_NE(read.error().code, ErrorCode::UnknownField) << field;
+    }
+    EXPECT_EQ(named, known);
+    EXPECT_FALSE(finding["additionalProperties"].get<bool>());
+
+    for (const auto &[field, rule] : schema["properties"].items()) {
+        EXPECT_FALSE(rule.value("description", "").empty()) << field;
+        json visit = visitWith(json::array());
+        visit[field] = 3.5;
+        const auto read = readJson(visit);
+        ASSERT_FALSE(read) << field;
+        EXPECT_NE(read.error().code, ErrorCode::UnknownField) << field;
+    }
+    const json full =
+        json::parse(R"({"format":0,"version":0,"patient":0,"date":0,"practitioner":0,"complaint":0,"cautions":0,"findings":0})");
+    for (const auto &[field, unused] : full.items())
+        EXPECT_TRUE(schema["properties"].contains(field)) << field;
+    EXPECT_FALSE(schema["additionalProperties"].get<bool>());
+}
+
+TEST_F(VisitSchema, HasTheSameWordsAndScales)
+{
+    const json &fields = finding["properties"];
+    EXPECT_EQ(fields["side"]["enum"].get<std::set<std::string>>(), wordsOf(sideWords));
+    EXPECT_EQ(fields["spot"]["enum"].get<std::set<std::string>>(), wordsOf(spotWords));
+    EXPECT_EQ(fields["tenderness"]["minimum"], 0);
+    EXPECT_EQ(fields["tenderness"]["maximum"], Tenderness::highest);
+    EXPECT_EQ(fields["restriction"]["minimum"], 0);
+    EXPECT_EQ(fields["restriction"]["maximum"], Restriction::highest);
+    const Visit empty;
+    const json written = json::parse(writeVisit(empty));
+    EXPECT_EQ(schema["properties"]["format"]["const"], written["format"]);
+    EXPECT_EQ(schema["properties"]["version"]["const"], written["version"]);
+    for (const auto &field : schema["required"])
+        EXPECT_TRUE(written.contains(field.get<std::string>())) << field;
+    EXPECT_EQ(schema["required"].size(), written.size()) << "an empty visit writes only what is required";
+}
+
+} // namespace
+} // namespace raphe

@@ -1,0 +1,69 @@
+#include "tests/support/Content.h"
+
+#include "core/anatomy/AtlasReader.h"
+
+#include <stdexcept>
+
+namespace raphe {
+
+std::ostream &operator<<(std::ostream &out, const StructureId &id)
+{
+    return out << id.value;
+}
+
+std::ostream &operator<<(std::ostream &out, const Place &place)
+{
+    return out << wordOf(sideWords, place.side) << ' ' << place.structure;
+}
+
+std::ostream &operator<<(std::ostream &out, ErrorCode code)
+{
+    return out << "error code " << static_cast<int>(code);
+}
+
+} // namespace raphe
+
+namespace raphe::test {
+
+namespace {
+
+template <class T>
+T valueOrThrow(Result<T> result, const std::string &what)
+{
+    if (!result)
+        throw std::runtime_error(what + ": " + inWords(result.error()));
+    return std::move(result).value();
+}
+
+} // namespace
+
+std::string inWords(const Error &error)
+{
+    return "code " + std::to_string(static_cast<int>(error.code)) + " at " + error.place + ": " + error.detail;
+}
+
+const Atlas &atlas()
+{
+    static const Atlas read = valueOrThrow(readEmbeddedAtlas(), "the built-in atlas");
+    return read;
+}
+
+const Body &body()
+{
+    static const Body read = valueOrThrow(readEmbeddedBody(atlas()), "the built-in drawings");
+    return read;
+}
+
+const Constants &constants()
+{
+    static const Constants read = valueOrThrow(readEmbeddedConstants(), "the built-in constants of the reasoning");
+    return read;
+}
+
+const Linkage &linkage()
+{
+    static const Linkage built(atlas(), body(), constants());
+    return built;
+}
+
+} // namespace raphe::test
