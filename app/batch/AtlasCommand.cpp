@@ -3,6 +3,8 @@
 
 #include "core/reasoning/Knowledge.h"
 
+#include <nlohmann/json.hpp>
+
 #include <iostream>
 
 namespace raphe::batch {

@@ -6,6 +6,8 @@
 #include "core/record/VisitJson.h"
 #include "core/store/PracticeStore.h"
 
+#include <nlohmann/json.hpp>
+
 #include <algorithm>
 #include <iostream>
 

@@ -5,6 +5,8 @@
 #include "core/plan/TreatFirst.h"
 #include "core/reasoning/Knowledge.h"
 
+#include <nlohmann/json.hpp>
+
 #include <iostream>
 
 namespace raphe::batch {

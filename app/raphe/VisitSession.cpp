@@ -105,7 +105,7 @@ void VisitSession::saveNow()
 
 void VisitSession::setComplaint(const std::string &text)
 {
-    if (text == m_visit.complaint)
+    if (m_visitId == 0 || text == m_visit.complaint)
         return;
     m_visit.complaint = text;
     m_saver->save(m_visitId, writeVisit(m_visit));
@@ -113,7 +113,7 @@ void VisitSession::setComplaint(const std::string &text)
 
 void VisitSession::setCautions(const std::vector<std::string> &lines)
 {
-    if (lines == m_visit.cautions)
+    if (m_visitId == 0 || lines == m_visit.cautions)
         return;
     m_visit.cautions = lines;
     m_saver->save(m_visitId, writeVisit(m_visit));
@@ -269,7 +269,7 @@ void VisitSession::put(Finding finding, const QString &what)
 
 void VisitSession::apply(std::vector<Finding> findings, const QString &what)
 {
-    if (findings == m_visit.findings)
+    if (m_visitId == 0 || findings == m_visit.findings)
         return;
     const QString name = m_aim ? tr("%1, %2", "undo step: place, what").arg(QString::fromStdString(m_knowledge->atlas->spoken(m_aim->place)), what)
                                : what;

@@ -38,6 +38,7 @@ public:
     /// Opens a visit of the practice file; what was open before is saved first.
     [[nodiscard]] Result<Done> open(std::int64_t visitId);
     [[nodiscard]] Result<std::int64_t> startVisit(std::int64_t patientId);
+    /// 0 while no visit is open; then nothing can be recorded.
     [[nodiscard]] std::int64_t visitId() const { return m_visitId; }
     [[nodiscard]] const Visit &visit() const { return m_visit; }
     void saveNow();

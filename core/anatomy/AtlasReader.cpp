@@ -3,10 +3,13 @@
 #include "core/anatomy/Skeleton.h"
 #include "core/base/JsonReader.h"
 
+#include <nlohmann/json.hpp>
+
 #include <QDir>
 #include <QFile>
 
 #include <algorithm>
+#include <array>
 #include <map>
 #include <set>
 #include <utility>
@@ -16,7 +19,7 @@ namespace raphe {
 bool isWellFormed(const StructureId &id)
 {
     const std::string &v = id.value;
-    if (v.empty() || v.front() == '-' || v.back() == '-')
+    if (v.empty() || v.front() == '-' || v.back() == '-' || v.find("--") != std::string::npos) // "--" numbers pieces in drawings
         return false;
     return std::all_of(v.begin(), v.end(), [](char c) { return (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-'; });
 }
@@ -50,7 +53,10 @@ public:
     Atlas finish()
     {
         checkReferences();
+        checkDerivedIds();
+        checkParts();
         checkLandmarks();
+        checkAttachments();
         checkGrades();
         checkMuscles();
         checkSkeleton();
@@ -231,6 +237,40 @@ private:
         return *std::find_if(m_structures.begin(), m_structures.end(), [&](const Structure &s) { return s.id == id; });
     }
 
+    // The atlas derives one structure from each surface region; no other may have that id.
+    void checkDerivedIds() const
+    {
+        for (const Structure &s : m_structures)
+            if (s.kind == Kind::SurfaceRegion)
+                if (const auto taken = m_places.find("sf-" + s.id.value); taken != m_places.end())
+                    throw Error{ErrorCode::Duplicate, taken->second, taken->first};
+    }
+
+    void checkParts() const
+    {
+        for (const Structure &s : m_structures) {
+            std::set<std::string> above{s.id.value};
+            for (auto whole = s.partOf; whole; whole = structure(*whole).partOf)
+                if (!above.insert(whole->value).second)
+                    throw Error{ErrorCode::Contradiction, m_places.at(s.id.value) + "/part_of", s.id.value + " would be part of itself"};
+        }
+    }
+
+    void checkAttachments() const
+    {
+        std::map<std::string, Kind> kinds;
+        for (const Structure &s : m_structures)
+            kinds.emplace(s.id.value, s.kind);
+        constexpr std::array allowed{Kind::Landmark, Kind::Bone, Kind::Fascia, Kind::Ligament, Kind::Tendon};
+        for (const Structure &s : m_structures)
+            for (const Attachment &head : s.attachments)
+                for (const auto *ends : {&head.origins, &head.insertions})
+                    for (const StructureId &end : *ends)
+                        if (std::find(allowed.begin(), allowed.end(), kinds.at(end.value)) == allowed.end())
+                            throw Error{ErrorCode::WrongType, m_places.at(s.id.value) + "/attachments",
+                                        "id of a landmark, bone, fascia, ligament or tendon, not " + end.value};
+    }
+
     void checkLandmarks() const
     {
         for (const Structure &s : m_structures) {
@@ -280,10 +320,13 @@ private:
             if (s.kind == Kind::Joint && !m_jointPlaces.contains(s.id.value))
                 throw Error{ErrorCode::MissingField, m_places.at(s.id.value), "an entry in joints"};
         }
-        for (const Joint &joint : m_joints)
+        for (const Joint &joint : m_joints) {
+            if (structure(joint.id).kind != Kind::Joint)
+                throw Error{ErrorCode::WrongType, m_jointPlaces.at(joint.id.value) + "/id", "id of a joint, not " + joint.id.value};
             for (const StructureId &bone : joint.bones)
                 if (structure(bone).kind != Kind::Bone)
                     throw Error{ErrorCode::WrongType, m_jointPlaces.at(joint.id.value) + "/bones", "id of a bone, not " + bone.value};
+        }
         const Skeleton skeleton(m_joints);
         if (const auto joint = skeleton.cycle())
             throw Error{ErrorCode::SkeletonCycle, m_jointPlaces.at(joint->value), joint->value};

@@ -141,6 +141,9 @@ private:
     {
         const auto name = m_xml.name();
         const std::string id = attribute(u"id");
+        if ((name == u"svg") != m_atRoot)
+            fail(id, "the root, and only the root, is an svg element");
+        m_atRoot = false;
         if (name == u"svg") {
             allow(id, {u"viewBox", u"width", u"height"});
             if (attribute(u"viewBox") != "-500 0 1000 1000")
@@ -177,7 +180,7 @@ private:
             if (contour.closed == open)
                 fail(id, open ? "fibres and the outline are open strokes" : "a shape must be closed with Z");
         if (m_group == "outline" || kind == "outline") {
-            if (m_group != "outline" || kind != "outline" || outline.size() != 1)
+            if (m_group != "outline" || kind != "outline" || outline.size() != 1 || !m_silhouette.empty())
                 fail(id, "the group 'outline' holds one stroke of class outline");
             m_silhouette = std::move(outline);
             return;
@@ -203,6 +206,7 @@ private:
     QXmlStreamReader m_xml;
     std::string m_file;
     const Atlas &m_atlas;
+    bool m_atRoot = true;
     std::string m_group;
     std::set<std::string> m_ids;
 };

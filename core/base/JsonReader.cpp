@@ -1,5 +1,7 @@
 #include "core/base/JsonReader.h"
 
+#include <nlohmann/json.hpp>
+
 #include <algorithm>
 #include <cmath>
 
@@ -66,6 +68,16 @@ std::vector<JsonReader> JsonReader::items() const
     for (std::size_t i = 0; i < m_value.size(); ++i)
         out.emplace_back(m_value[i], m_file, m_pointer + "/" + std::to_string(i));
     return out;
+}
+
+bool JsonReader::isBool() const
+{
+    return m_value.is_boolean();
+}
+
+bool JsonReader::isNull() const
+{
+    return m_value.is_null();
 }
 
 bool JsonReader::asBool() const

@@ -5,7 +5,7 @@
 
 #include "core/base/Result.h"
 
-#include <nlohmann/json.hpp>
+#include <nlohmann/json_fwd.hpp>
 
 #include <cstdint>
 #include <initializer_list>
@@ -32,8 +32,8 @@ public:
     [[nodiscard]] JsonReader field(std::string_view name) const;
     [[nodiscard]] std::vector<JsonReader> items() const;
 
-    [[nodiscard]] bool isBool() const { return m_value.is_boolean(); }
-    [[nodiscard]] bool isNull() const { return m_value.is_null(); }
+    [[nodiscard]] bool isBool() const;
+    [[nodiscard]] bool isNull() const;
     [[nodiscard]] bool asBool() const;
     [[nodiscard]] std::string asString() const;
     [[nodiscard]] double asNumber() const;

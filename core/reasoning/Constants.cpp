@@ -2,6 +2,8 @@
 
 #include "core/base/JsonReader.h"
 
+#include <nlohmann/json.hpp>
+
 #include <QFile>
 
 #include <array>
@@ -42,6 +44,8 @@ Result<Constants> readConstants(std::string_view text, const std::string &file)
             const double value = at.field("value").asNumber();
             if (value < 0 || value > 10)
                 at.fail(ErrorCode::OutOfRange, std::to_string(value) + ", allowed: 0 to 10");
+            if (name == "restart" && (value <= 0 || value >= 1)) // a probability; at its ends the walk has no solution or no reach
+                at.fail(ErrorCode::OutOfRange, std::to_string(value) + ", allowed: above 0 and below 1");
             values.emplace(name, value);
         }
         if (json.value()["constants"].size() != values.size())

@@ -104,6 +104,45 @@ std::string gradeInWords(Grade grade)
     return tr(QT_TRANSLATE_NOOP("Paths", "taught in the trade; no source"));
 }
 
+std::string evidenceInWords(const PathStep &step)
+{
+    const QString grade = QString::fromUtf8(wordOf(gradeWords, step.evidence).data());
+    const QString meaning = QString::fromStdString(gradeInWords(step.evidence));
+    if (step.link != LinkKind::Continues) {
+        const char *pattern = step.basis == Basis::Computed ? QT_TRANSLATE_NOOP("Paths", "%1: %2; computed by the program")
+                                                            : QT_TRANSLATE_NOOP("Paths", "%1: %2");
+        return QCoreApplication::translate("Paths", pattern).arg(grade, meaning).toStdString();
+    }
+    QString force;
+    switch (step.force.value_or(Force::Unknown)) {
+    case Force::Yes: force = QCoreApplication::translate("Paths", "yes"); break;
+    case Force::Partly: force = QCoreApplication::translate("Paths", "partly"); break;
+    case Force::No: force = QCoreApplication::translate("Paths", "no"); break;
+    case Force::Unknown: force = QCoreApplication::translate("Paths", "unknown"); break;
+    }
+    return QCoreApplication::translate("Paths", "%1: %2; force transfer: %3; that treating one end helps the other: not shown")
+        .arg(grade, meaning, force)
+        .toStdString();
+}
+
+std::vector<std::string> sourcesInWords(const Atlas &atlas, const std::vector<std::string> &sources)
+{
+    std::vector<std::string> out;
+    for (const std::string &id : sources) {
+        const Source &source = *atlas.findSource(id);
+        std::string words = source.citation;
+        if (source.doi)
+            words += " doi:" + *source.doi;
+        switch (source.read) {
+        case Reading::Page: break;
+        case Reading::Abstract: words += tr(QT_TRANSLATE_NOOP("Paths", " (read in the abstract)")); break;
+        case Reading::Memory: words += tr(QT_TRANSLATE_NOOP("Paths", " (from memory; not yet read again)")); break;
+        }
+        out.push_back(std::move(words));
+    }
+    return out;
+}
+
 std::string linkInWords(LinkKind kind)
 {
     switch (kind) {

@@ -42,6 +42,11 @@ private:
 [[nodiscard]] std::string pathInWords(const Atlas &atlas, const std::vector<PathStep> &path);
 /// 'continuity seen in dissection', 'described in textbooks', 'taught in the trade; no source'.
 [[nodiscard]] std::string gradeInWords(Grade grade);
+/// What the step's grade means and what it does not: 'verified: continuity seen in dissection; force transfer: partly;
+/// that treating one end helps the other: not shown'.
+[[nodiscard]] std::string evidenceInWords(const PathStep &step);
+/// 'Citation. doi ... (from memory)', one a source.
+[[nodiscard]] std::vector<std::string> sourcesInWords(const Atlas &atlas, const std::vector<std::string> &sources);
 /// What the link is: 'is continuous with', 'attaches to', 'acts across', ...
 [[nodiscard]] std::string linkInWords(LinkKind kind);
 

@@ -35,6 +35,40 @@ bool isRanked(const Structure &structure)
     }
 }
 
+// Nodes that are clear and at which nothing was found either: not at another spot, not of the other quality.
+std::set<std::size_t> clearNodes(const Linkage &linkage, const std::vector<Finding> &findings)
+{
+    std::set<std::size_t> clear;
+    for (const Finding &f : findings)
+        if (f.isClear())
+            for (const std::size_t node : linkage.nodesOf(f.place))
+                clear.insert(node);
+    for (const Finding &f : findings)
+        if (f.isFound())
+            for (const std::size_t node : linkage.nodesOf(f.place))
+                clear.erase(node);
+    return clear;
+}
+
+// The values as the mirror image has them.
+std::vector<double> mirroredValues(const Linkage &linkage, const std::vector<double> &values)
+{
+    std::vector<double> out(values.size());
+    for (std::size_t node = 0; node < values.size(); ++node)
+        out[linkage.nodesOf(mirrored(linkage.places()[node])).front()] = values[node];
+    return out;
+}
+
+bool isItsOwnMirrorImage(const std::vector<Finding> &sorted)
+{
+    std::vector<Finding> image;
+    for (const Finding &f : sorted)
+        image.push_back(mirrored(f));
+    std::sort(image.begin(), image.end(), earlier);
+    return std::equal(sorted.begin(), sorted.end(), image.begin(), image.end(),
+                      [](const Finding &a, const Finding &b) { return sortKey(a) == sortKey(b); });
+}
+
 std::string whyLinked(const Atlas &atlas, const std::vector<PathStep> &path)
 {
     if (path.empty())
@@ -73,16 +107,27 @@ Canonical canonical(const Visit &visit)
 
 std::vector<double> liftOf(const Linkage &linkage, const std::vector<Finding> &findings, const Constants &constants)
 {
+    Visit visit;
+    visit.findings = findings;
+    const Canonical c = canonical(visit);
     std::vector<double> start(linkage.places().size(), 0.0);
     std::vector<bool> absorbing(linkage.places().size(), false);
-    for (const Finding &f : findings) {
+    for (const Finding &f : c.visit.findings) {
         const auto nodes = linkage.nodesOf(f.place);
-        for (const std::size_t node : nodes) {
+        for (const std::size_t node : nodes)
             start[node] += strengthOf(f, constants) / static_cast<double>(nodes.size());
-            absorbing[node] = absorbing[node] || f.isClear();
-        }
     }
-    return lift(linkage, start, absorbing, constants["restart"]);
+    for (const std::size_t node : clearNodes(linkage, c.visit.findings))
+        absorbing[node] = true;
+    std::vector<double> lifts = lift(linkage, start, absorbing, constants["restart"]);
+    if (c.isMirrored)
+        return mirroredValues(linkage, lifts);
+    if (isItsOwnMirrorImage(c.visit.findings)) { // rounding must not tell left from right
+        const std::vector<double> image = mirroredValues(linkage, lifts);
+        for (std::size_t node = 0; node < lifts.size(); ++node)
+            lifts[node] = (lifts[node] + image[node]) / 2;
+    }
+    return lifts;
 }
 
 void rankAndCut(std::vector<Suggestion> &list)
@@ -113,14 +158,12 @@ Reasons reason(const Linkage &linkage, const Visit &visit, const Constants &cons
     const std::vector<double> lifts = liftOf(linkage, c.visit.findings, constants);
 
     std::vector<std::size_t> starts;
-    std::set<std::size_t> clear;
+    const std::set<std::size_t> clear = clearNodes(linkage, c.visit.findings);
     std::set<std::size_t> examined;
     for (const Finding &f : c.visit.findings)
         for (const std::size_t node : linkage.nodesOf(f.place)) {
             examined.insert(node);
-            if (f.isClear())
-                clear.insert(node);
-            else if (f.isFound())
+            if (f.isFound())
                 starts.push_back(node);
         }
     const PathTree paths(linkage, starts);

@@ -42,7 +42,8 @@ struct Canonical {
 };
 [[nodiscard]] Canonical canonical(const Visit &visit);
 
-/// Lift at every node of the linkage for these findings (canonical orientation is the caller's business).
+/// Lift at every node of the linkage for these findings; of mirrored findings exactly the mirrored values. What is clear
+/// at one spot or of one quality and found at another is found.
 [[nodiscard]] std::vector<double> liftOf(const Linkage &linkage, const std::vector<Finding> &findings, const Constants &constants);
 
 /// Sorts best first, keeps 20 at most, gives equal scores one rank.

@@ -25,7 +25,7 @@ std::vector<double> walk(const Linkage &linkage, std::vector<double> start, cons
     for (std::size_t i = 0; i < n; ++i)
         entries.emplace_back(static_cast<int>(i), static_cast<int>(i), 1.0);
     const auto step = [&](std::size_t from, std::size_t to, double weight) {
-        if (!absorbing[from])
+        if (!absorbing[from] && weight > 0) // a link of no weight is none, also where a place has no other
             entries.emplace_back(static_cast<int>(to), static_cast<int>(from), -(1 - restart) * weight / out[from]);
     };
     for (const Link &link : linkage.links()) {

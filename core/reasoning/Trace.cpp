@@ -70,11 +70,21 @@ void followNeighbours(const Linkage &linkage, std::size_t start, std::vector<Tra
 
 std::vector<Traced> trace(const Linkage &linkage, const Place &from)
 {
+    // Computed on the left and mirrored back, so that of several equally good paths both sides get the same one.
+    const bool isMirrored = from.side == Side::Right;
     std::vector<Traced> out;
-    for (const std::size_t start : linkage.nodesOf(from)) {
+    for (const std::size_t start : linkage.nodesOf(isMirrored ? mirrored(from) : from)) {
         followContinuities(linkage, start, out);
         followNeighbours(linkage, start, out);
     }
+    if (isMirrored)
+        for (Traced &traced : out) {
+            traced.place = mirrored(traced.place);
+            for (PathStep &step : traced.path) {
+                step.from = mirrored(step.from);
+                step.to = mirrored(step.to);
+            }
+        }
     const auto key = [&](const Traced &t) {
         return std::tuple(t.group, t.path.size(), weakestOf(t.path), t.place);
     };

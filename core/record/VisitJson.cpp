@@ -5,6 +5,8 @@
 #include "core/anatomy/Atlas.h"
 #include "core/base/JsonReader.h"
 
+#include <nlohmann/json.hpp>
+
 #include <algorithm>
 #include <array>
 #include <cmath>

@@ -66,6 +66,50 @@ def half(points, corners=(), tension=1.0):
     return f"M {_pt(points[0])} " + _curve(segments(points, False, corners, tension)) + " Z"
 
 
+def _area(points):
+    return sum(a[0] * b[1] - b[0] * a[1] for a, b in zip(points, points[1:] + points[:1]))
+
+
+def turned(points, clockwise):
+    """The points in the wanted winding, so that an inner outline cuts a hole under either fill rule."""
+    return points if (_area(points) > 0) == clockwise else points[::-1]
+
+
+def pierced(points, *holes, corners=()):
+    """Closed outline with holes; `corners` are indices into `points`, which must run clockwise on screen."""
+    if _area(points) <= 0:
+        raise ValueError("outer outline must run clockwise on screen")
+    return " ".join([closed(points, corners)] + [closed(turned(list(h), False)) for h in holes])
+
+
+def sides(points, widths):
+    """The two edges of a band: centre points with the full width at each of them."""
+    left, right = [], []
+    n = len(points)
+    for i, (x, y) in enumerate(points):
+        a, b = points[max(i - 1, 0)], points[min(i + 1, n - 1)]
+        dx, dy = b[0] - a[0], b[1] - a[1]
+        size = (dx * dx + dy * dy) ** 0.5
+        w = widths[i] / 2.0
+        ox, oy = -dy / size * w, dx / size * w
+        left.append((max(x + ox, 0.0), y + oy))
+        right.append((max(x - ox, 0.0), y - oy))
+    return left, right
+
+
+def ribbon(points, widths, blunt=True):
+    """Closed outline of a band; blunt ends have corners, the others are round."""
+    left, right = sides(points, widths)
+    n = len(points)
+    return closed(left + right[::-1], (0, n - 1, n, 2 * n - 1) if blunt else ())
+
+
+def pebble(x, y, rx, ry, tilt=0.0):
+    """A small rounded shape for a joint or a felt point; `tilt` lowers its outer end."""
+    ring = [(1, 0.1), (0.62, 0.8), (-0.3, 0.96), (-0.94, 0.42), (-0.9, -0.52), (-0.2, -1), (0.72, -0.78)]
+    return closed([(x + a * rx, y + b * ry + a * tilt) for a, b in ring])
+
+
 def stroke(points, tension=1.0):
     """Open smooth stroke (fibre direction)."""
     return f"M {_pt(points[0])} " + _curve(segments(points, False, (), tension))

@@ -21,6 +21,11 @@ struct BadAtlas {
     std::string detail;
 };
 
+std::ostream &operator<<(std::ostream &out, const BadAtlas &bad)
+{
+    return out << bad.name;
+}
+
 std::string in(const std::string &pointer)
 {
     return "tiny.json#" + pointer;
@@ -83,7 +88,8 @@ const std::vector<BadAtlas> badAtlases{
 
     // links of structures
     {"PartOfNothing", [](json &j) { j["structures"][crest]["part_of"] = "ilium"; }, ErrorCode::UnknownId, structure(crest, "/part_of"), "ilium"},
-    {"PartOfItself", [](json &j) { j["structures"][mover]["part_of"] = "mover"; }, ErrorCode::Contradiction, structure(mover), "part_of"},
+    {"PartOfItself", [](json &j) { j["structures"][mover]["part_of"] = "mover"; }, ErrorCode::Contradiction, structure(mover, "/part_of"),
+     "mover would be part of itself"},
     {"PartsOfEachOther",
      [](json &j) {
          auto other = j["structures"][mover];
@@ -92,7 +98,7 @@ const std::vector<BadAtlas> badAtlases{
          j["structures"][mover]["part_of"] = "other";
          j["structures"].push_back(other);
      },
-     ErrorCode::Contradiction, structure(mover), "part_of"},
+     ErrorCode::Contradiction, structure(mover, "/part_of"), "mover would be part of itself"},
     {"NerveThatIsUnknown", [](json &j) { j["structures"][mover]["nerves"] = {"wire"}; }, ErrorCode::UnknownId,
      structure(mover, "/nerves/0"), "wire"},
     {"NerveThatIsABone", [](json &j) { j["structures"][mover]["nerves"] = {"femur"}; }, ErrorCode::WrongType, structure(mover, "/nerves"),
@@ -131,7 +137,8 @@ const std::vector<BadAtlas> badAtlases{
     {"JointOfAnUnknownBone", [](json &j) { j["joints"][1]["bones"][1] = "thigh"; }, ErrorCode::UnknownId, in("/joints/1/bones/1"), "thigh"},
     {"JointOfALandmark", [](json &j) { j["joints"][1]["bones"][1] = "trochanter"; }, ErrorCode::WrongType, in("/joints/1/bones"),
      "id of a bone, not trochanter"},
-    {"JointThatIsABone", [](json &j) { j["joints"][4]["id"] = "femur"; }, ErrorCode::WrongType, in("/joints/4/id"), "id of a joint, not femur"},
+    {"JointThatIsABone", [](json &j) { j["joints"].push_back({{"id", "femur"}, {"bones", {"femur", "tibia"}}, {"role", "closing"}}); },
+     ErrorCode::WrongType, in("/joints/5/id"), "id of a joint, not femur"},
     {"JointTwice", [](json &j) { j["joints"].push_back(j["joints"][1]); }, ErrorCode::Duplicate, in("/joints/5/id"), "hip"},
     {"JointWithoutBones", [](json &j) { j["joints"].erase(4); }, ErrorCode::MissingField, structure(symphysis), "an entry in joints"},
     {"RoleOutsideTheList", [](json &j) { j["joints"][1]["role"] = "branch"; }, ErrorCode::UnknownWord, in("/joints/1/role"), "branch"},
@@ -171,7 +178,7 @@ const std::vector<BadAtlas> badAtlases{
     {"UnknownFieldOfASource", [](json &j) { j["sources"][0]["year"] = 1918; }, ErrorCode::UnknownField, in("/sources/0"), "year"},
 };
 
-INSTANTIATE_TEST_SUITE_P(Atlas, RefusedAtlas, testing::ValuesIn(badAtlases), [](const auto &info) { return info.param.name; });
+INSTANTIATE_TEST_SUITE_P(Atlas, RefusedAtlas, testing::ValuesIn(badAtlases), [](const auto &each) { return each.param.name; });
 
 TEST(AtlasReader, AcceptsTheAtlasThatTheOtherTestsSpoil)
 {

@@ -67,6 +67,11 @@ struct BadDrawing {
     ErrorCode code = ErrorCode::BadDrawing;
 };
 
+std::ostream &operator<<(std::ostream &out, const BadDrawing &bad)
+{
+    return out << bad.name;
+}
+
 class RefusedDrawing : public testing::TestWithParam<BadDrawing> {};
 
 TEST_P(RefusedDrawing, IsRefusedWithItsPlace)
@@ -144,7 +149,7 @@ const std::vector<BadDrawing> badDrawings{
     {"XmlCutShort", opening + silhouette, "line ", ""},
 };
 
-INSTANTIATE_TEST_SUITE_P(Drawing, RefusedDrawing, testing::ValuesIn(badDrawings), [](const auto &info) { return info.param.name; });
+INSTANTIATE_TEST_SUITE_P(Drawing, RefusedDrawing, testing::ValuesIn(badDrawings), [](const auto &each) { return each.param.name; });
 
 TEST(DrawingReader, AcceptsShapesPiecesAndFibres)
 {
@@ -230,10 +235,14 @@ TEST(Under, TheOtherHalfIsTheMirrorImage)
 TEST(Under, ASpinalSegmentIsMidlineOnTheMidline)
 {
     const Drawing drawing = stack(View::Back);
-    EXPECT_EQ(placesUnder(drawing, {Drawing::midlineHalfWidth, 150}).back(), (Place{{"lumbosacral"}, Side::Midline}));
-    EXPECT_EQ(placesUnder(drawing, {-Drawing::midlineHalfWidth, 150}).back(), (Place{{"lumbosacral"}, Side::Midline}));
-    EXPECT_EQ(placesUnder(drawing, {Drawing::midlineHalfWidth + 0.5, 150}).back(), (Place{{"lumbosacral"}, Side::Right}));
-    EXPECT_EQ(placesUnder(drawing, {-Drawing::midlineHalfWidth - 0.5, 150}).back(), (Place{{"lumbosacral"}, Side::Left}));
+    const auto segmentAt = [&](double x) {
+        const auto places = placesUnder(drawing, {x, 150});
+        return places.empty() ? Place{} : places.back();
+    };
+    EXPECT_EQ(segmentAt(Drawing::midlineHalfWidth), (Place{{"lumbosacral"}, Side::Midline}));
+    EXPECT_EQ(segmentAt(-Drawing::midlineHalfWidth), (Place{{"lumbosacral"}, Side::Midline}));
+    EXPECT_EQ(segmentAt(Drawing::midlineHalfWidth + 0.5), (Place{{"lumbosacral"}, Side::Right}));
+    EXPECT_EQ(segmentAt(-Drawing::midlineHalfWidth - 0.5), (Place{{"lumbosacral"}, Side::Left}));
 }
 
 TEST(Under, NothingLiesOutside)

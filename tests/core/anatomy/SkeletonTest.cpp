@@ -2,6 +2,8 @@
 #include "tests/core/anatomy/TinyAtlas.h"
 #include "tests/support/Content.h"
 
+#include "core/anatomy/Skeleton.h"
+
 #include <gtest/gtest.h>
 
 #include <set>

@@ -11,6 +11,8 @@
 #include <unistd.h>
 
 #include <atomic>
+#include <future>
+#include <mutex>
 #include <thread>
 
 namespace raphe {
@@ -203,7 +205,7 @@ TEST_F(SqlitePracticeTest, SeveralObjectsMayHaveTheFileOpen)
 
 TEST_F(SqlitePracticeTest, ManyThreadsMayCreateTheSameFileAtOnce)
 {
-    for (int round = 0; round < 20; ++round) {
+    for (int round = 0; round < 10; ++round) {
         const std::string shared = path(("race" + std::to_string(round)).c_str());
         std::atomic<bool> go{false};
         std::atomic<int> added{0};
@@ -230,6 +232,19 @@ TEST_F(SqlitePracticeTest, ManyThreadsMayCreateTheSameFileAtOnce)
         EXPECT_EQ(added, 4) << testing::PrintToString(errors);
         EXPECT_EQ(valueOf(valueOf(openPractice(shared))->patients()).size(), 4U);
     }
+}
+
+// The switch to the write-ahead log is the one step at which SQLite itself would give up at once.
+TEST_F(SqlitePracticeTest, OpeningWaitsForAnotherWriter)
+{
+    makePractice(1);
+    PlainSql sql(file);
+    ASSERT_EQ(sql.run("PRAGMA journal_mode = DELETE"), "delete");
+    sql.run("BEGIN IMMEDIATE");
+    auto opening = std::async(std::launch::async, [this] { return valueOf(openPractice(file)) != nullptr; });
+    EXPECT_EQ(opening.wait_for(std::chrono::milliseconds(300)), std::future_status::timeout) << "did not wait";
+    sql.run("COMMIT");
+    EXPECT_TRUE(opening.get());
 }
 
 TEST_F(SqlitePracticeTest, AFailedCallLeavesTheStoreUsable)
@@ -377,6 +392,24 @@ TEST_F(SqlitePracticeTest, RefusesADamagedFileWithOneError)
 
     writeBytes(file, whole);
     EXPECT_TRUE(openPractice(file));
+}
+
+// A file that breaks while it is open: the rows up to there are no answer.
+TEST_F(SqlitePracticeTest, DamageInTheMidstOfReadingIsAnError)
+{
+    makePractice(40);
+    const auto practice = opened();
+    ASSERT_TRUE(practice);
+    EXPECT_EQ(valueOf(practice->visits(1)).size(), 40U);
+    PlainSql(file).run("UPDATE patient SET name = 'Bo'"); // so that SQLite forgets what it holds in memory
+    std::string damaged = bytes(file);
+    for (std::size_t page = 8; page < 15; ++page) // some of the oldest visits, which are read last
+        damaged.replace(page * 4096, 512, 512, '\xa5');
+    writeBytes(file, damaged);
+    const auto visits = practice->visits(1);
+    ASSERT_FALSE(visits) << "gave " << visits.value().size() << " visits";
+    EXPECT_EQ(visits.error().code, ErrorCode::Storage) << testing::PrintToString(visits.error());
+    EXPECT_EQ(visits.error().detail, "database disk image is malformed");
 }
 
 // A write-protected practice must be refused at once, not when the first visit is to be saved. The administrator may

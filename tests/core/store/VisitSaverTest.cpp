@@ -81,6 +81,7 @@ protected:
 TEST_F(VisitSaverTest, SavesByItselfInItsOwnThread)
 {
     VisitSaver saver(file, reports.callback());
+    saver.flush(); // now the thread is asleep and must be woken
     const auto start = Clock::now();
     saver.save(visit, "new");
     ASSERT_TRUE(reports.waitFor(1));
@@ -252,6 +253,27 @@ TEST_F(VisitSaverTest, WhatFailedIsTriedAgain)
         ASSERT_TRUE(QFile::rename(away, here));
         EXPECT_TRUE(flushed(saver));
     }
+    store = valueOf(openPractice(file));
+    ASSERT_TRUE(store);
+    EXPECT_EQ(stored(visit), "newer");
+}
+
+TEST_F(VisitSaverTest, WhatFailedDoesNotReplaceANewerDocument)
+{
+    store.reset();
+    const QString here = QString::fromStdString(file);
+    const QString away = here + QStringLiteral(".away");
+    ASSERT_TRUE(QFile::rename(here, away));
+    VisitSaver *handle = nullptr;
+    VisitSaver saver(file, [&](const Result<Done> &result) {
+        if (!result) // while this write is still going on
+            handle->save(visit, "newer");
+    });
+    handle = &saver;
+    saver.save(visit, "older");
+    saver.flush();
+    ASSERT_TRUE(QFile::rename(away, here));
+    saver.flush();
     store = valueOf(openPractice(file));
     ASSERT_TRUE(store);
     EXPECT_EQ(stored(visit), "newer");

@@ -1,0 +1,43 @@
+// What the hands are on: the stack under the point, outside in, and one row of buttons a scale. One touch records.
+#pragma once
+
+#include "app/raphe/VisitSession.h"
+
+#include <QWidget>
+
+class QAbstractButton;
+class QButtonGroup;
+class QLabel;
+class QListWidget;
+class QPushButton;
+
+namespace raphe {
+
+class AimPanel : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit AimPanel(VisitSession &session, QWidget *parent = nullptr);
+
+private:
+    QWidget *scaleRow(const QString &title, const QStringList &labels, const QStringList &names, QButtonGroup *&group);
+    void showAim();
+    void showFinding();
+    void askWhyUnable();
+
+    VisitSession &m_session;
+    QLabel *m_title;
+    QLabel *m_plain;
+    QListWidget *m_stack;
+    QWidget *m_scales;
+    QButtonGroup *m_tenderness = nullptr;
+    QButtonGroup *m_restriction = nullptr;
+    QButtonGroup *m_spots = nullptr;
+    QPushButton *m_familiar;
+    QPushButton *m_clear;
+    QPushButton *m_unable;
+    QPushButton *m_remove;
+    bool m_filling = false;
+};
+
+} // namespace raphe

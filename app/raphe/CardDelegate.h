@@ -1,0 +1,36 @@
+// Rows of several lines: a title, and under it wrapped lines in quieter type; findings carry their mark.
+#pragma once
+
+#include "app/paint/Theme.h"
+
+#include <QStyledItemDelegate>
+
+namespace raphe {
+
+class CardDelegate : public QStyledItemDelegate {
+    Q_OBJECT
+
+public:
+    /// Roles of the model: lines under the title (QStringList or QString), and optionally the mark's kind.
+    struct Roles {
+        int lines;
+        int markKind = -1;
+        int number = -1;
+        int familiar = -1;
+    };
+
+    CardDelegate(Roles roles, QObject *parent);
+    void setTheme(const Theme &theme) { m_theme = theme; }
+
+    void paint(QPainter *painter, const QStyleOptionViewItem &option, const QModelIndex &index) const override;
+    [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem &option, const QModelIndex &index) const override;
+
+private:
+    [[nodiscard]] QStringList linesOf(const QModelIndex &index) const;
+    [[nodiscard]] int textLeft() const;
+
+    Roles m_roles;
+    Theme m_theme = Theme::light();
+};
+
+} // namespace raphe

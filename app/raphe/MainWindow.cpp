@@ -1,0 +1,357 @@
+#include "app/raphe/MainWindow.h"
+
+#include "app/words/ErrorText.h"
+#include "core/anatomy/MarkPoint.h"
+
+#include <QAction>
+#include <QApplication>
+#include <QCloseEvent>
+#include <QComboBox>
+#include <QCompleter>
+#include <QDir>
+#include <QFileDialog>
+#include <QLabel>
+#include <QLineEdit>
+#include <QMenu>
+#include <QShortcut>
+#include <QSplitter>
+#include <QStatusBar>
+#include <QStringListModel>
+#include <QToolBar>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+namespace raphe {
+
+namespace {
+
+QWidget *withMargins(std::initializer_list<QWidget *> widgets)
+{
+    auto *box = new QWidget;
+    auto *column = new QVBoxLayout(box);
+    column->setContentsMargins(10, 10, 10, 10);
+    column->setSpacing(12);
+    for (QWidget *widget : widgets)
+        column->addWidget(widget, 1);
+    return box;
+}
+
+} // namespace
+
+MainWindow::MainWindow(VisitSession &session, QWidget *parent)
+    : QMainWindow(parent), m_session(session), m_visitPanel(new VisitPanel(session)),
+      m_front(new BodyView(*session.knowledge().atlas, session.knowledge().body->front)),
+      m_back(new BodyView(*session.knowledge().atlas, session.knowledge().body->back)), m_aimPanel(new AimPanel(session)),
+      m_tracePanel(new TracePanel(session)), m_hoverName(new QLabel), m_savedSign(new QLabel), m_cautionSign(new QLabel)
+{
+    setWindowTitle(tr("Raphe"));
+    resize(1440, 900);
+    makeToolBar();
+
+    auto *bodies = new QSplitter;
+    bodies->addWidget(m_front);
+    bodies->addWidget(m_back);
+    bodies->setChildrenCollapsible(false);
+    auto *columns = new QSplitter;
+    columns->addWidget(withMargins({m_visitPanel}));
+    columns->addWidget(bodies);
+    columns->addWidget(withMargins({m_aimPanel, m_tracePanel}));
+    columns->setChildrenCollapsible(false);
+    columns->setStretchFactor(1, 1);
+    columns->setSizes({300, 740, 400});
+    setCentralWidget(columns);
+
+    m_cautionSign->setAccessibleName(tr("Cautions of this patient"));
+    statusBar()->addWidget(m_hoverName, 1);
+    statusBar()->addPermanentWidget(m_cautionSign);
+    statusBar()->addPermanentWidget(m_savedSign);
+    m_savedSign->setText(tr("Saved"));
+
+    for (BodyView *view : {m_front, m_back}) {
+        connect(view, &BodyView::touched, this, [this](const Place &place, const std::vector<UnderHit> &stack) {
+            m_session.aimAt({place, {}, stack});
+        });
+        connect(view, &BodyView::hovered, m_hoverName, &QLabel::setText);
+    }
+    connect(m_tracePanel, &TracePanel::litChanged, this, [this](const std::vector<LitPlace> &lit, const std::vector<PathStep> &path) {
+        m_front->setLit(lit, path);
+        m_back->setLit(lit, path);
+    });
+    connect(&session, &VisitSession::findingsChanged, this, &MainWindow::showMarks);
+    connect(&session, &VisitSession::findingsChanged, this, [this] { m_savedSign->setText(tr("Saving ...")); });
+    connect(&session, &VisitSession::aimChanged, this, &MainWindow::showMarks);
+    connect(&session, &VisitSession::visitOpened, this, &MainWindow::showCaution);
+    connect(&session, &VisitSession::saved, this, [this] {
+        m_savedSign->setText(tr("Saved"));
+        showCaution();
+    });
+    connect(&session, &VisitSession::saveFailed, this, [this](const QString &message) {
+        m_savedSign->setText(tr("NOT SAVED"));
+        statusBar()->showMessage(message);
+    });
+    connect(m_visitPanel, &VisitPanel::failed, this, [this](const QString &message) { statusBar()->showMessage(message); });
+
+    makeShortcuts();
+    restoreGeometry(m_settings.geometry());
+    setTheme(themeFor(m_settings.appearance()));
+    setLayer(Layer::SuperficialMuscle);
+    m_back->setFocus();
+}
+
+Result<Done> MainWindow::openFirstVisit()
+{
+    const auto patients = m_session.store().patients();
+    if (!patients)
+        return patients.error();
+    for (const PatientRow &patient : patients.value()) {
+        const auto visits = m_session.store().visits(patient.id);
+        if (!visits)
+            return visits.error();
+        if (visits.value().empty())
+            continue;
+        if (const auto opened = m_session.open(visits.value().front().id); !opened)
+            return opened.error();
+        break;
+    }
+    m_visitPanel->readPractice();
+    return Done{};
+}
+
+void MainWindow::setTheme(const Theme &theme)
+{
+    m_front->setTheme(theme);
+    m_back->setTheme(theme);
+    m_visitPanel->setTheme(theme);
+    m_tracePanel->setTheme(theme);
+    m_cautionSign->setStyleSheet(QStringLiteral("color: %1; font-weight: 700;").arg(theme.tender.name()));
+}
+
+void MainWindow::tellTheme(Appearance appearance)
+{
+    m_settings.setAppearance(appearance);
+    const Theme theme = themeFor(appearance);
+    dress(*qobject_cast<QApplication *>(QCoreApplication::instance()), theme);
+    setTheme(theme);
+}
+
+void MainWindow::setLayer(Layer layer)
+{
+    m_layers->setCurrentIndex(static_cast<int>(layer));
+    m_front->setLayer(layer);
+    m_back->setLayer(layer);
+}
+
+void MainWindow::makeToolBar()
+{
+    auto *bar = addToolBar(tr("Tools"));
+    bar->setMovable(false);
+    bar->setContextMenuPolicy(Qt::PreventContextMenu);
+
+    QAction *undo = m_session.undoStack().createUndoAction(this, tr("Undo"));
+    undo->setShortcut(QKeySequence::Undo);
+    QAction *redo = m_session.undoStack().createRedoAction(this, tr("Redo"));
+    redo->setShortcut(QKeySequence::Redo);
+    // The buttons keep one width; what would be undone stands in the tip.
+    const auto addStep = [&](QAction *action, const QString &text) {
+        addAction(action);
+        auto *button = new QToolButton;
+        button->setText(text);
+        button->setAccessibleName(text);
+        button->setMinimumHeight(touchTarget);
+        button->setFocusPolicy(Qt::StrongFocus);
+        const auto follow = [button, action] {
+            button->setEnabled(action->isEnabled());
+            button->setToolTip(action->text());
+        };
+        connect(action, &QAction::changed, button, follow);
+        connect(button, &QToolButton::clicked, action, &QAction::trigger);
+        follow();
+        bar->addWidget(button);
+    };
+    addStep(undo, tr("Undo"));
+    addStep(redo, tr("Redo"));
+    bar->addSeparator();
+
+    m_layers = new QComboBox;
+    m_layers->setAccessibleName(tr("Layer shown"));
+    m_layers->setToolTip(tr("Layer shown (Page Up: further out, Page Down: deeper)"));
+    m_layers->setMinimumHeight(touchTarget);
+    m_layers->addItems({tr("Skin"), tr("Superficial fascia"), tr("Deep fascia"), tr("Superficial muscles"), tr("Intermediate muscles"),
+                        tr("Deep muscles"), tr("Bones and joints")});
+    bar->addWidget(m_layers);
+    connect(m_layers, &QComboBox::activated, this, [this](int index) { setLayer(static_cast<Layer>(index)); });
+
+    const auto addButton = [&](const QString &text, const QString &tip, auto slot) {
+        auto *button = new QToolButton;
+        button->setText(text);
+        button->setAccessibleName(tip);
+        button->setToolTip(tip);
+        button->setMinimumHeight(touchTarget);
+        button->setFocusPolicy(Qt::StrongFocus);
+        connect(button, &QToolButton::clicked, this, slot);
+        bar->addWidget(button);
+        return button;
+    };
+    addButton(tr("Views"), tr("Show front, back or both (V)"), [this] { cycleViews(); });
+    addButton(tr("Whole body"), tr("Show the whole body again (H)"), [this] {
+        m_front->resetZoom();
+        m_back->resetZoom();
+    });
+    makeSearch(*bar);
+    auto *space = new QWidget;
+    space->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
+    bar->addWidget(space);
+
+    auto *look = addButton(tr("Light or dark"), tr("Light, dark or as the system has it"), [] {});
+    auto *menu = new QMenu(look);
+    menu->addAction(tr("As the system"), this, [this] { tellTheme(Appearance::System); });
+    menu->addAction(tr("Light"), this, [this] { tellTheme(Appearance::Light); });
+    menu->addAction(tr("Dark"), this, [this] { tellTheme(Appearance::Dark); });
+    look->setMenu(menu);
+    look->setPopupMode(QToolButton::InstantPopup);
+    addButton(tr("Visit map ..."), tr("Save the page for the patient (Ctrl+P)"), [this] { askForMap(); });
+}
+
+void MainWindow::makeSearch(QToolBar &bar)
+{
+    m_search = new QLineEdit;
+    m_search->setAccessibleName(tr("Find a structure by name"));
+    m_search->setPlaceholderText(tr("Find a structure (Ctrl+F)"));
+    m_search->setMinimumHeight(touchTarget);
+    m_search->setMaximumWidth(320);
+    m_search->setClearButtonEnabled(true);
+    QStringList names;
+    const Atlas &atlas = *m_session.knowledge().atlas;
+    for (const Structure &s : atlas.structures())
+        for (const Side side : atlas.sides(s))
+            names << QString::fromStdString(atlas.spoken({s.id, side}));
+    auto *completer = new QCompleter(names, m_search);
+    completer->setCaseSensitivity(Qt::CaseInsensitive);
+    completer->setFilterMode(Qt::MatchContains);
+    completer->setMaxVisibleItems(12);
+    m_search->setCompleter(completer);
+    connect(completer, qOverload<const QString &>(&QCompleter::activated), this, &MainWindow::findStructure);
+    connect(m_search, &QLineEdit::returnPressed, this, [this] { findStructure(m_search->text()); });
+    bar.addWidget(m_search);
+}
+
+void MainWindow::findStructure(const QString &text)
+{
+    const Atlas &atlas = *m_session.knowledge().atlas;
+    for (const Structure &s : atlas.structures())
+        for (const Side side : atlas.sides(s)) {
+            const Place place{s.id, side};
+            if (QString::fromStdString(atlas.spoken(place)).compare(text.trimmed(), Qt::CaseInsensitive) != 0)
+                continue;
+            setLayer(s.layer);
+            m_session.aimAt({place, {}, {}});
+            m_front->reveal(place);
+            m_back->reveal(place);
+            return;
+        }
+    if (!text.trimmed().isEmpty())
+        statusBar()->showMessage(tr("No structure is called '%1'; choose one from the list while typing.").arg(text), 6000);
+}
+
+void MainWindow::makeShortcuts()
+{
+    const auto on = [this](const QKeySequence &keys, auto slot) {
+        auto *shortcut = new QShortcut(keys, this);
+        connect(shortcut, &QShortcut::activated, this, slot);
+    };
+    for (int grade = 0; grade <= Tenderness::highest; ++grade)
+        on(QKeySequence(Qt::Key_0 + grade), [this, grade] { m_session.setTenderness(grade); });
+    for (int grade = 0; grade <= Restriction::highest; ++grade)
+        on(QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_0 + grade)), [this, grade] { m_session.setRestriction(grade); });
+    on(QKeySequence(Qt::Key_F), [this] { m_session.toggleFamiliar(); });
+    on(QKeySequence(Qt::Key_C), [this] { m_session.setClear(); });
+    on(QKeySequence(Qt::Key_Delete), [this] { m_session.removeFinding(); });
+    on(QKeySequence(Qt::Key_T), [this] { m_tracePanel->step(); });
+    on(QKeySequence(Qt::Key_V), [this] { cycleViews(); });
+    on(QKeySequence(Qt::Key_H), [this] {
+        m_front->resetZoom();
+        m_back->resetZoom();
+    });
+    on(QKeySequence(Qt::Key_S), [this] { // next spot
+        if (!m_session.aim())
+            return;
+        const auto spot = m_session.aim()->spot;
+        const int next = spot ? static_cast<int>(*spot) + 1 : 0;
+        m_session.setSpot(next < static_cast<int>(spotWords.size()) ? std::optional(static_cast<Spot>(next)) : std::nullopt);
+    });
+    on(QKeySequence(Qt::Key_PageUp), [this] { setLayer(static_cast<Layer>(std::max(0, m_layers->currentIndex() - 1))); });
+    on(QKeySequence(Qt::Key_PageDown), [this] { setLayer(static_cast<Layer>(std::min(m_layers->count() - 1, m_layers->currentIndex() + 1))); });
+    on(QKeySequence::Print, [this] { askForMap(); });
+    on(QKeySequence::Find, [this] {
+        m_search->setFocus(Qt::ShortcutFocusReason);
+        m_search->selectAll();
+    });
+}
+
+void MainWindow::showMarks()
+{
+    const Knowledge &k = m_session.knowledge();
+    std::vector<ShownMark> front;
+    std::vector<ShownMark> back;
+    const auto &findings = m_session.visit().findings;
+    for (std::size_t i = 0; i < findings.size(); ++i) {
+        const Finding &f = findings[i];
+        const MarkLook look{markKindOf(f), 0, f.familiar, static_cast<int>(i) + 1, m_session.currentFinding() == static_cast<int>(i)};
+        if (const auto at = markPoint(*k.atlas, *k.body, f.place, f.spot, f.at))
+            (at->view == View::Front ? front : back).push_back({look, at->point});
+    }
+    m_front->setMarks(std::move(front));
+    m_back->setMarks(std::move(back));
+    const auto place = m_session.aim() ? std::optional(m_session.aim()->place) : std::nullopt;
+    m_front->setSelected(place);
+    m_back->setSelected(place);
+}
+
+void MainWindow::showCaution()
+{
+    QStringList lines;
+    for (const std::string &caution : m_session.visit().cautions)
+        lines << QString::fromStdString(caution);
+    m_cautionSign->setText(lines.isEmpty() ? QString() : tr("Cautions: %1").arg(lines.join(QStringLiteral("; "))));
+    setWindowTitle(m_session.visit().patient ? tr("%1 - Raphe").arg(QString::fromStdString(m_session.visit().patient->name)) : tr("Raphe"));
+}
+
+void MainWindow::cycleViews()
+{
+    const bool both = !m_front->isHidden() && !m_back->isHidden();
+    const bool frontOnly = !m_front->isHidden() && m_back->isHidden();
+    m_front->setVisible(both || !frontOnly);
+    m_back->setVisible(!both);
+}
+
+void MainWindow::askForMap()
+{
+    QString chosen = m_settings.paper() == Paper::Letter ? tr("PDF, Letter (*.pdf)") : tr("PDF, A4 (*.pdf)");
+    const QString file = QFileDialog::getSaveFileName(this, tr("Save the visit map"), QDir::home().filePath(tr("visit-map.pdf")),
+                                                      tr("PDF, A4 (*.pdf)") + QStringLiteral(";;") + tr("PDF, Letter (*.pdf)")
+                                                          + QStringLiteral(";;") + tr("SVG (*.svg)") + QStringLiteral(";;") + tr("PNG (*.png)"),
+                                                      &chosen);
+    if (file.isEmpty())
+        return;
+    const Paper paper = chosen == tr("PDF, Letter (*.pdf)") ? Paper::Letter : Paper::A4;
+    m_settings.setPaper(paper);
+    exportMap(file, paper);
+}
+
+bool MainWindow::exportMap(const QString &file, Paper paper)
+{
+    const Knowledge &k = m_session.knowledge();
+    const auto written = writeVisitMap(file.toStdString(), paper, visitMap(*k.atlas, *k.body, m_session.visit(), "en"),
+                                       BodyArt(*k.atlas, k.body->front), BodyArt(*k.atlas, k.body->back));
+    statusBar()->showMessage(written ? tr("The visit map is in %1").arg(file) : errorText(written.error()), written ? 8000 : 0);
+    return written.ok();
+}
+
+void MainWindow::closeEvent(QCloseEvent *event)
+{
+    m_session.saveNow();
+    m_settings.setGeometry(saveGeometry());
+    event->accept();
+}
+
+} // namespace raphe

@@ -1,0 +1,61 @@
+// The window: visit and findings on the left, the body in the middle, the hands' place and its ties on the right.
+#pragma once
+
+#include "app/raphe/AimPanel.h"
+#include "app/raphe/BodyView.h"
+#include "app/raphe/Settings.h"
+#include "app/raphe/TracePanel.h"
+#include "app/raphe/VisitPanel.h"
+
+#include <QMainWindow>
+
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QToolBar;
+
+namespace raphe {
+
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+
+public:
+    explicit MainWindow(VisitSession &session, QWidget *parent = nullptr);
+
+    void setTheme(const Theme &theme);
+    void setLayer(Layer layer);
+    [[nodiscard]] BodyView &bodyView(View view) { return view == View::Front ? *m_front : *m_back; }
+    /// Writes the visit map of the open visit; says in the status line what happened.
+    bool exportMap(const QString &file, Paper paper);
+    /// Opens the newest visit of the first patient; an empty practice waits for its first patient.
+    [[nodiscard]] Result<Done> openFirstVisit();
+
+protected:
+    void closeEvent(QCloseEvent *event) override;
+
+private:
+    void makeToolBar();
+    void makeSearch(QToolBar &bar);
+    void makeShortcuts();
+    void showMarks();
+    void showCaution();
+    void cycleViews();
+    void askForMap();
+    void findStructure(const QString &text);
+    void tellTheme(Appearance appearance);
+
+    VisitSession &m_session;
+    Settings m_settings;
+    VisitPanel *m_visitPanel;
+    BodyView *m_front;
+    BodyView *m_back;
+    AimPanel *m_aimPanel;
+    TracePanel *m_tracePanel;
+    QComboBox *m_layers = nullptr;
+    QLineEdit *m_search = nullptr;
+    QLabel *m_hoverName;
+    QLabel *m_savedSign;
+    QLabel *m_cautionSign;
+};
+
+} // namespace raphe

@@ -1,0 +1,35 @@
+// The program's settings: every key with its type and default, in one place.
+#pragma once
+
+#include "app/paint/VisitMapPage.h"
+#include "app/raphe/Style.h"
+
+#include <QByteArray>
+#include <QSettings>
+
+namespace raphe {
+
+class Settings {
+public:
+    [[nodiscard]] Appearance appearance() const { return word("appearance", appearanceWords, Appearance::System); }
+    void setAppearance(Appearance value) { set("appearance", wordOf(appearanceWords, value)); }
+    [[nodiscard]] Paper paper() const { return word("paper", paperWords, Paper::A4); }
+    void setPaper(Paper value) { set("paper", wordOf(paperWords, value)); }
+    [[nodiscard]] QByteArray geometry() const { return m_settings.value(QStringLiteral("geometry")).toByteArray(); }
+    void setGeometry(const QByteArray &value) { m_settings.setValue(QStringLiteral("geometry"), value); }
+
+private:
+    template <class E, std::size_t N>
+    [[nodiscard]] E word(const char *key, const WordTable<E, N> &table, E fallback) const
+    {
+        return fromWord(table, m_settings.value(QString::fromLatin1(key)).toString().toStdString()).value_or(fallback);
+    }
+    void set(const char *key, std::string_view value)
+    {
+        m_settings.setValue(QString::fromLatin1(key), QString::fromUtf8(value.data(), static_cast<qsizetype>(value.size())));
+    }
+
+    QSettings m_settings;
+};
+
+} // namespace raphe

@@ -1,0 +1,45 @@
+// 'What is it tied to?': four kinds of tie, ring by ring, with path, evidence and source; says what to light up.
+#pragma once
+
+#include "app/paint/BodyArt.h"
+#include "app/raphe/CardDelegate.h"
+#include "app/raphe/TraceModel.h"
+#include "app/raphe/VisitSession.h"
+
+#include <QWidget>
+
+class QButtonGroup;
+class QLabel;
+class QListView;
+class QPushButton;
+
+namespace raphe {
+
+class TracePanel : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit TracePanel(VisitSession &session, QWidget *parent = nullptr);
+
+    void setTheme(const Theme &theme);
+    /// Lights one more ring; after the last one, starts again at the first.
+    void step();
+
+Q_SIGNALS:
+    void litChanged(const std::vector<raphe::LitPlace> &lit, const std::vector<raphe::PathStep> &path);
+
+private:
+    void refresh();
+    void tell();
+
+    VisitSession &m_session;
+    TraceModel m_model;
+    CardDelegate *m_delegate;
+    QListView *m_list;
+    QButtonGroup *m_groups;
+    QPushButton *m_step;
+    QLabel *m_heading;
+    std::size_t m_ring = traceStepsAtMost;
+};
+
+} // namespace raphe

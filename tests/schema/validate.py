@@ -1,0 +1,397 @@
+#!/usr/bin/python3
+"""Checks content and output of Raphe against the schemas, and that bad input is refused in one line.
+
+    tests/schema/validate.py <path of raphe-batch>
+
+Needs Debian's python3-jsonschema. Ends with 'N passed, N failed'; exit status 1 when anything failed.
+"""
+
+import copy
+import datetime
+import json
+import os
+import pathlib
+import shutil
+import subprocess
+import sys
+import tempfile
+
+import jsonschema
+
+ROOT = pathlib.Path(__file__).resolve().parents[2]
+SCHEMAS = ROOT / "resources" / "schema"
+ATLAS = ROOT / "resources" / "atlas"
+OWN_VISIT = pathlib.Path(__file__).resolve().parent / "visit.json"
+
+# The design's order, outside in.
+LAYERS = ["skin", "superficial-fascia", "deep-fascia", "superficial-muscle", "intermediate-muscle", "deep-muscle", "bone"]
+
+# The least that the first region must hold.
+FLOORS = {"muscles": 50, "fasciae and ligaments": 12, "joints": 25, "landmarks": 45}
+
+
+class Tally:
+    """Counts checks and prints the failed ones."""
+
+    def __init__(self):
+        self.passed = 0
+        self.failed = 0
+
+    def check(self, name, complaints):
+        """A check holds when there is nothing to complain of; returns whether it did."""
+        complaints = list(complaints)
+        if not complaints:
+            self.passed += 1
+            return True
+        self.failed += 1
+        print(f"FAILED {name}")
+        for complaint in complaints[:10]:
+            print(f"    {complaint}")
+        if len(complaints) > 10:
+            print(f"    and {len(complaints) - 10} more")
+        return False
+
+
+formats = jsonschema.FormatChecker(formats=[])
+
+
+@formats.checks("date", raises=ValueError)
+def is_date(value):
+    """A real day, as the schema's description says."""
+    return not isinstance(value, str) or bool(datetime.datetime.strptime(value, "%Y-%m-%d"))
+
+
+def load(path):
+    with open(path, encoding="utf-8") as file:
+        return json.load(file)
+
+
+def validator(name):
+    schema = load(SCHEMAS / f"{name}.schema.json")
+    return jsonschema.Draft202012Validator(schema, format_checker=formats)
+
+
+def problems(schema, document):
+    """What the schema has against the document, each with its place."""
+    for error in sorted(validator(schema).iter_errors(document), key=lambda e: list(map(str, e.absolute_path))):
+        pointer = "/" + "/".join(map(str, error.absolute_path))
+        yield f"{pointer}: {error.message[:300]}"
+
+
+def check_schemas(tally):
+    for path in sorted(SCHEMAS.glob("*.json")):
+        try:
+            jsonschema.Draft202012Validator.check_schema(load(path))
+            tally.check(f"schema {path.name}", [])
+        except jsonschema.SchemaError as error:
+            tally.check(f"schema {path.name}", [error.message])
+        tally.check(f"schema {path.name} is closed", open_objects(load(path)))
+
+
+def open_objects(schema, place=""):
+    """Objects that would let unknown fields through."""
+    if isinstance(schema, dict):
+        if schema.get("type") == "object" and schema.get("additionalProperties") is not False:
+            yield f"{place or '/'}: an object without additionalProperties false"
+        for key, value in schema.items():
+            yield from open_objects(value, f"{place}/{key}")
+    elif isinstance(schema, list):
+        for index, value in enumerate(schema):
+            yield from open_objects(value, f"{place}/{index}")
+
+
+def check_content(tally):
+    files = sorted(ATLAS.glob("*.json"))
+    tally.check("atlas files are there", [] if files else [f"no file in {ATLAS}"])
+    for path in files:
+        tally.check(f"atlas file {path.name}", problems("atlas", load(path)))
+    tally.check("reasoning.json", problems("reasoning", load(ROOT / "resources" / "reasoning.json")))
+
+
+def visits():
+    return [OWN_VISIT, *sorted((ROOT / "demo" / "practice").glob("*.json"))]
+
+
+def check_visits(tally):
+    for path in visits():
+        tally.check(f"visit {path.name}", problems("visit", load(path)))
+
+
+def spoilt(document, *path, **change):
+    """A copy in which the object at the path has other or fewer (None) fields."""
+    copied = copy.deepcopy(document)
+    at = copied
+    for step in path:
+        at = at[step]
+    for key, value in change.items():
+        if value is None:
+            del at[key]
+        else:
+            at[key] = value
+    return copied
+
+
+def check_refusals_by_schema(tally):
+    """The schemas are no rubber stamps: one spoilt copy for each rule that matters."""
+    visit = load(OWN_VISIT)
+    muscles = load(ATLAS / "muscles-hip.json")
+    at = next(i for i, s in enumerate(muscles["structures"]) if s["kind"] == "muscle" and s.get("attachments"))
+    landmarks = load(ATLAS / "landmarks.json")
+    ties = load(ATLAS / "continuities.json")
+    joints = load(ATLAS / "joints.json")
+    sources = load(ATLAS / "sources.json")
+    reasoning = load(ROOT / "resources" / "reasoning.json")
+    cases = [
+        ("atlas", "unknown field", spoilt(muscles, colour="red")),
+        ("atlas", "unknown field of a structure", spoilt(muscles, "structures", at, colour="red")),
+        ("atlas", "unknown field of an attachment", spoilt(muscles, "structures", at, "attachments", 0, colour="red")),
+        ("atlas", "unknown kind", spoilt(muscles, "structures", at, kind="sinew")),
+        ("atlas", "a kind that is derived", spoilt(muscles, "structures", at, kind="superficial-fascia")),
+        ("atlas", "muscle in the skin", spoilt(muscles, "structures", at, layer="skin")),
+        ("atlas", "id in capitals", spoilt(muscles, "structures", at, id="Psoas")),
+        ("atlas", "id with two hyphens", spoilt(muscles, "structures", at, id="psoas--major")),
+        ("atlas", "no source", spoilt(muscles, "structures", at, sources=[])),
+        ("atlas", "no insertion", spoilt(muscles, "structures", at, "attachments", 0, insertions=[])),
+        ("atlas", "unknown root", spoilt(muscles, "structures", at, roots=["L6"])),
+        ("atlas", "no German name", spoilt(muscles, "structures", at, "names", "plain", de=None)),
+        ("atlas", "landmark of no bone", spoilt(landmarks, "structures", 0, part_of=None)),
+        ("atlas", "unknown grade", spoilt(ties, "continuities", 0, evidence="certain")),
+        ("atlas", "unknown force", spoilt(ties, "continuities", 0, force="maybe")),
+        ("atlas", "three bones", spoilt(joints, "joints", 0, bones=["sacrum", "femur", "tibia"])),
+        ("atlas", "doi with a prefix", spoilt(sources, "sources", 0, doi="https://doi.org/10.1000/1")),
+        ("reasoning", "number without a reason", spoilt(reasoning, "constants", "restart", reason=None)),
+        ("reasoning", "number too large", spoilt(reasoning, "constants", "restart", value=11)),
+        ("reasoning", "constant missing", spoilt(reasoning, "constants", restart=None)),
+        ("visit", "unknown field", spoilt(visit, colour="red")),
+        ("visit", "no findings", spoilt(visit, findings=None)),
+        ("visit", "grade too high", spoilt(visit, "findings", 0, tenderness=5)),
+        ("visit", "tender and clear of it", spoilt(visit, "findings", 0, clear=["tenderness"])),
+        ("visit", "no such day", spoilt(visit, date="2023-02-29")),
+    ]
+    for schema, name, document in cases:
+        tally.check(f"{schema} schema refuses: {name}", [] if any(problems(schema, document)) else ["it was let through"])
+
+
+class Batch:
+    """Runs raphe-batch in a folder of its own."""
+
+    def __init__(self, program, folder):
+        self.program = program
+        self.folder = pathlib.Path(folder)
+        # Without a session's runtime folder, as under cron: the program must be silent there too.
+        self.environment = {**os.environ, "HOME": folder, "LC_ALL": "C.UTF-8", "QT_QPA_PLATFORM": "offscreen"}
+        self.environment.pop("XDG_RUNTIME_DIR", None)
+
+    def run(self, *arguments):
+        return subprocess.run([self.program, *map(str, arguments)], capture_output=True, timeout=300, check=False,
+                              cwd=self.folder, env=self.environment)
+
+    def write(self, name, content):
+        """A file in the folder: text as it is, anything else as JSON. Returns its name."""
+        text = content if isinstance(content, str) else json.dumps(content)
+        (self.folder / name).write_text(text, encoding="utf-8")
+        return name
+
+    def answer(self, tally, name, schema, *arguments):
+        """The JSON of a call that must succeed; None when it does not."""
+        ran = self.run(*arguments)
+        complaints = []
+        document = None
+        if ran.returncode != 0:
+            complaints.append(f"exit status {ran.returncode}: {ran.stderr.decode(errors='replace').strip()}")
+        else:
+            if ran.stderr:
+                complaints.append(f"standard error is not empty: {ran.stderr.decode(errors='replace').strip()}")
+            try:
+                document = json.loads(ran.stdout)
+                complaints.extend(problems(schema, document))
+            except ValueError as error:
+                complaints.append(f"no JSON: {error}")
+        tally.check(f"raphe-batch {name}", complaints)
+        return document
+
+
+def check_atlas_output(tally, batch):
+    atlas = batch.answer(tally, "atlas", "atlas-output", "atlas")
+    if atlas is None:
+        return
+    kinds = [s["kind"] for s in atlas["structures"]]
+    counts = {
+        "muscles": kinds.count("muscle"),
+        "fasciae and ligaments": kinds.count("fascia") + kinds.count("ligament"),
+        "joints": len(atlas["joints"]),
+        "landmarks": kinds.count("landmark"),
+    }
+    for what, least in FLOORS.items():
+        tally.check(f"at least {least} {what}", [] if counts[what] >= least else [f"there are {counts[what]}"])
+    ids = [s["id"] for s in atlas["structures"]]
+    tally.check("every structure once", [f"{i} stands twice" for i in sorted(set(ids)) if ids.count(i) > 1])
+    known = set(ids)
+    sources = {s["id"] for s in atlas["sources"]}
+    named = [(c["from"], c["to"]) for c in atlas["continuities"]] + [(a["structure"], a["onto"], *a["bones"]) for a in atlas["attachments"]] \
+        + [(c["muscle"], c["joint"]) for c in atlas["crossings"]] + [(o["outer"], o["inner"]) for o in atlas["overlies"]] \
+        + [(j["id"], *j["bones"]) for j in atlas["joints"]]
+    tally.check("what the atlas names is in it", sorted({f"{i} is not a structure" for ends in named for i in ends if i not in known}))
+    cited = [i for part in ("structures", "attachments", "crossings", "continuities") for entry in atlas[part] for i in entry["sources"]]
+    tally.check("what the atlas cites is in it", sorted({f"{i} is not a source" for i in cited if i not in sources}))
+
+
+def check_under(tally, batch):
+    hits = batch.answer(tally, "under (buttock)", "under", "under", "--view", "back", "--x", 60, "--y", 470)
+    if hits is not None:
+        glute = [h for h in hits if h["structure"] == "gluteus-maximus"]
+        tally.check("gluteus maximus lies under the buttock, on the right", [] if [h["side"] for h in glute] == ["right"] else [f"{hits}"])
+        order = [LAYERS.index(h["layer"]) for h in hits]
+        tally.check("layers come outside in", [] if order == sorted(order) else [", ".join(h["layer"] for h in hits)])
+        tally.check("more than one layer", [] if len(set(order)) > 1 else [f"{hits}"])
+        mirror = batch.answer(tally, "under (other buttock)", "under", "under", "--view", "back", "--x", -60, "--y", 470)
+        swap = {"left": "right", "right": "left", "midline": "midline"}
+        same = mirror is not None and [(h["structure"], swap[h["side"]]) for h in mirror] == [(h["structure"], h["side"]) for h in hits]
+        tally.check("the other side is the mirror image", [] if same else [f"{mirror}"])
+    batch.answer(tally, "under (front)", "under", "under", "--view", "front", "--x", 0, "--y", 400)
+    beside = batch.answer(tally, "under (beside the body)", "under", "under", "--view", "front", "--x", 499, "--y", 10)
+    tally.check("nothing lies beside the body", [] if beside == [] else [f"{beside}"])
+
+
+def check_reason(tally, batch):
+    for path in visits():
+        reasons = batch.answer(tally, f"reason ({path.name})", "reason", "reason", "--visit", path)
+        if reasons is None:
+            continue
+        complaints = []
+        for name, entries in reasons.items():
+            scores = [entry["score"] for entry in entries]
+            if scores != sorted(scores, reverse=True):
+                complaints.append(f"{name} is not sorted")
+            for index, entry in enumerate(entries):
+                first = scores.index(entry["score"]) + 1
+                if entry["rank"] != first:
+                    complaints.append(f"{name}/{index}: rank {entry['rank']}, expected {first}")
+                for one, next_one in zip(entry["path"], entry["path"][1:]):
+                    if one["to"] != next_one["from"]:
+                        complaints.append(f"{name}/{index}: the path is broken")
+        tally.check(f"order, ranks and paths of reason ({path.name})", complaints)
+    empty = batch.write("empty.json", {"format": "raphe-visit", "version": 1, "findings": []})
+    reasons = batch.answer(tally, "reason (no findings)", "reason", "reason", "--visit", empty)
+    nothing = {"explain": [], "check": [], "treat": []}
+    tally.check("no findings, no suggestions", [] if reasons == nothing else [f"{reasons}"])
+
+
+def check_map(tally, batch):
+    starts = {"pdf": b"%PDF-", "svg": b"<?xml", "png": b"\x89PNG"}
+    for ending, start in starts.items():
+        ran = batch.run("map", "--visit", OWN_VISIT, "--out", f"map.{ending}", "--paper", "letter" if ending == "svg" else "a4")
+        file = batch.folder / f"map.{ending}"
+        complaints = []
+        if ran.returncode != 0 or ran.stdout or ran.stderr:
+            complaints.append(f"exit status {ran.returncode}: {(ran.stdout + ran.stderr).decode(errors='replace').strip()}")
+        elif not file.exists() or not file.read_bytes().startswith(start):
+            complaints.append(f"{file.name} is not what its name says")
+        tally.check(f"raphe-batch map to .{ending}", complaints)
+
+
+def check_import(tally, batch):
+    first = batch.answer(tally, "import", "import", "import", "--practice", "practice.raphe", "--visit", OWN_VISIT)
+    again = batch.answer(tally, "import (again)", "import", "import", "--practice", "practice.raphe", "--visit", OWN_VISIT, OWN_VISIT)
+    if first is not None and again is not None:
+        entries = first + again
+        tally.check("one patient", [] if len({e["patient"] for e in entries}) == 1 else [f"{entries}"])
+        tally.check("three visits", [] if len({e["visit"] for e in entries}) == 3 else [f"{entries}"])
+
+
+def check_refusals(tally, batch):
+    """Bad input: exit status 2, exactly one line on standard error that names the place, nothing on standard output."""
+    visit = load(OWN_VISIT)
+
+    def reason(document, name="visit.json"):
+        return ["reason", "--visit", batch.write(name, document)]
+
+    def drawn(*more):
+        return ["map", "--visit", OWN_VISIT, *more]
+
+    batch.write("not-a-practice.raphe", "just words")
+    (batch.folder / "locked").mkdir()
+    # Name, arguments (made when it is their turn), words that the line must hold.
+    cases = [
+        ("unknown field", lambda: reason(spoilt(visit, colour="red")), ["visit.json#/", "colour"]),
+        ("unknown field of a finding", lambda: reason(spoilt(visit, "findings", 1, colour="red")), ["visit.json#/findings/1", "colour"]),
+        ("bad JSON", lambda: reason('{\n  "format": "raphe-visit",\n  "version" 1\n}\n'), ["visit.json, line 3, column 13"]),
+        ("empty file", lambda: reason(""), ["visit.json, line 1, column 1"]),
+        ("another format", lambda: reason(spoilt(visit, format="notes")), ["visit.json#/format", "notes"]),
+        ("later version", lambda: reason(spoilt(visit, version=2)), ["visit.json#/version", "2"]),
+        ("unknown structure", lambda: reason(spoilt(visit, "findings", 0, structure="third-lung")), ["visit.json#/findings/0/structure", "third-lung"]),
+        ("wrong side", lambda: reason(spoilt(visit, "findings", 0, side="midline")), ["visit.json#/findings/0/side", "gluteus-maximus"]),
+        ("no side", lambda: reason(spoilt(visit, "findings", 0, side=None)), ["visit.json#/findings/0", "side"]),
+        ("side that is none", lambda: reason(spoilt(visit, "findings", 0, side="dorsal")), ["visit.json#/findings/0/side", "dorsal"]),
+        ("grade too high", lambda: reason(spoilt(visit, "findings", 0, tenderness=5)), ["visit.json#/findings/0/tenderness", "5"]),
+        ("text for a number", lambda: reason(spoilt(visit, "findings", 0, tenderness="3")), ["visit.json#/findings/0/tenderness", "number"]),
+        ("tender and clear of it", lambda: reason(spoilt(visit, "findings", 0, clear=True)), ["visit.json#/findings/0", "tenderness"]),
+        ("the same place twice", lambda: reason({**visit, "findings": visit["findings"] + visit["findings"][:1]}), ["visit.json#/findings/8", "gluteus-maximus"]),
+        ("no such day", lambda: reason(spoilt(visit, date="2023-02-29")), ["visit.json#/date", "2023-02-29"]),
+        ("missing file", lambda: ["reason", "--visit", "nowhere.json"], ["nowhere.json"]),
+        ("a folder for a file", lambda: ["reason", "--visit", "locked"], ["locked"]),
+        ("no verb", lambda: [], ["raphe-batch", "required"]),
+        ("unknown verb", lambda: ["guess"], ["guess"]),
+        ("unknown option", lambda: ["atlas", "--loud"], ["--loud"]),
+        ("missing option", lambda: ["reason"], ["--visit"]),
+        ("one option missing of three", lambda: ["under", "--view", "back", "--x", "1"], ["--y"]),
+        ("option without its value", lambda: ["reason", "--visit"], ["--visit"]),
+        ("wrong view", lambda: ["under", "--view", "inside", "--x", 60, "--y", 470], ["--view", "inside"]),
+        ("word for a number", lambda: ["under", "--view", "back", "--x", "far", "--y", 470], ["--x", "far"]),
+        ("point off the drawing", lambda: ["under", "--view", "back", "--x", 501, "--y", 470], ["--x"]),
+        ("point below the floor", lambda: ["under", "--view", "back", "--x", 60, "--y", 1001], ["--y"]),
+        ("point that is no number", lambda: ["under", "--view", "back", "--x", "nan", "--y", 470], ["--x"]),
+        ("bad paper size", lambda: drawn("--out", "map.pdf", "--paper", "napkin"), ["--paper", "napkin"]),
+        ("unknown language", lambda: drawn("--out", "map.pdf", "--language", "la"), ["--language", "la"]),
+        ("unknown ending", lambda: drawn("--out", "map.doc"), ["map.doc", ".pdf"]),
+        ("no ending", lambda: drawn("--out", "map"), ["map", ".pdf"]),
+        ("folder for the map missing", lambda: drawn("--out", "nowhere/map.pdf"), ["nowhere/map.pdf"]),
+        ("map of a broken visit", lambda: ["map", "--visit", batch.write("broken.json", "{"), "--out", "map.pdf"], ["broken.json, line 1, column 2"]),
+        ("import of a nameless visit", lambda: ["import", "--practice", "new.raphe", "--visit", batch.write("nameless.json", spoilt(visit, patient=None))],
+         ["nameless.json", "patient"]),
+        ("import into some other file", lambda: ["import", "--practice", "not-a-practice.raphe", "--visit", OWN_VISIT], ["not-a-practice.raphe"]),
+        ("import into a missing folder", lambda: ["import", "--practice", "nowhere/p.raphe", "--visit", OWN_VISIT], ["nowhere/p.raphe"]),
+    ]
+    for name, arguments, words in cases:
+        for left in batch.folder.glob("map*"):
+            left.unlink()
+        ran = batch.run(*arguments())
+        error = ran.stderr.decode(errors="replace")
+        complaints = []
+        if ran.returncode != 2:
+            complaints.append(f"exit status {ran.returncode}, expected 2")
+        if ran.stdout:
+            complaints.append(f"standard output is not empty: {ran.stdout[:80]!r}")
+        if not (error.endswith("\n") and error.count("\n") == 1 and error.strip()):
+            complaints.append(f"not exactly one line on standard error: {error!r}")
+        complaints += [f"'{word}' is not named in: {error.strip()}" for word in words if word not in error]
+        complaints += [f"{left.name} was left behind" for left in batch.folder.glob("map*")]
+        tally.check(f"raphe-batch refuses: {name}", complaints)
+    words = (batch.folder / "not-a-practice.raphe").read_text(encoding="utf-8")
+    tally.check("a file that is no practice stays as it was", [] if words == "just words" else [words[:80]])
+    tally.check("a refused import leaves no practice file", ["new.raphe was made"] if (batch.folder / "new.raphe").exists() else [])
+
+
+def main():
+    if len(sys.argv) != 2 or not shutil.which(sys.argv[1]):
+        print("usage: tests/schema/validate.py <path of raphe-batch>", file=sys.stderr)
+        return 2
+    tally = Tally()
+    check_schemas(tally)
+    check_content(tally)
+    check_visits(tally)
+    check_refusals_by_schema(tally)
+    with tempfile.TemporaryDirectory(prefix="raphe-schema-") as folder:
+        batch = Batch(os.path.abspath(shutil.which(sys.argv[1])), folder)
+        check_atlas_output(tally, batch)
+        check_under(tally, batch)
+        check_reason(tally, batch)
+        check_map(tally, batch)
+        check_import(tally, batch)
+        check_refusals(tally, batch)
+    print(f"{tally.passed} passed, {tally.failed} failed")
+    return 1 if tally.failed else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,197 @@
+// raphe-shots: opens the window on the demo visits, goes through a visit with mouse and keys, and saves what it shows.
+#include "app/raphe/MainWindow.h"
+#include "app/words/ErrorText.h"
+#include "core/anatomy/MarkPoint.h"
+#include "core/record/VisitJson.h"
+
+#include <CLI/CLI.hpp>
+
+#include <QApplication>
+#include <QDir>
+#include <QFile>
+#include <QListView>
+#include <QPushButton>
+#include <QTemporaryDir>
+#include <QTest>
+
+#include <iostream>
+
+namespace {
+
+using namespace raphe;
+
+bool fail(const Error &error)
+{
+    std::cerr << errorText(error).toStdString() << '\n';
+    return false;
+}
+
+class Photographer {
+public:
+    Photographer(const Knowledge &knowledge, QString demo, QString out, QString suffix)
+        : m_knowledge(knowledge), m_demo(std::move(demo)), m_out(std::move(out)), m_suffix(std::move(suffix))
+    {
+    }
+
+    bool run()
+    {
+        for (const Appearance appearance : {Appearance::Light, Appearance::Dark})
+            if (!visit(appearance))
+                return false;
+        return true;
+    }
+
+private:
+    bool visit(Appearance appearance)
+    {
+        const QTemporaryDir home;
+        const std::string practice = home.filePath(QStringLiteral("practice.raphe")).toStdString();
+        auto store = openPractice(practice);
+        if (!store)
+            return fail(store.error());
+        const auto files = QDir(m_demo).entryInfoList({QStringLiteral("*.json")}, QDir::Files, QDir::Name);
+        for (const QFileInfo &info : files) {
+            QFile file(info.filePath());
+            if (!file.open(QIODevice::ReadOnly))
+                return fail({ErrorCode::CannotRead, info.filePath().toStdString(), file.errorString().toStdString()});
+            auto read = readVisit(file.readAll().toStdString(), info.fileName().toStdString(), *m_knowledge.atlas);
+            if (!read)
+                return fail(read.error());
+            Visit visit = read.value();
+            if (info.fileName().startsWith(QStringLiteral("tarrant")))
+                visit.findings.clear(); // found again below, with mouse and keys
+            const auto patient = store.value()->addPatient(visit.patient->name, visit.patient->born);
+            if (!patient)
+                return fail(patient.error());
+            if (const auto added = store.value()->addVisit(patient.value(), visit.date, writeVisit(visit)); !added)
+                return fail(added.error());
+        }
+
+        const Theme theme = themeFor(appearance);
+        dress(*qobject_cast<QApplication *>(QCoreApplication::instance()), theme);
+        VisitSession session(m_knowledge, std::move(store).value(), practice);
+        MainWindow window(session);
+        window.setTheme(theme);
+        window.resize(1440, 900);
+        m_look = appearance == Appearance::Light ? QStringLiteral("light") : QStringLiteral("dark");
+        if (const auto opened = window.openFirstVisit(); !opened)
+            return fail(opened.error());
+        window.show();
+        if (!QTest::qWaitForWindowExposed(&window))
+            return false;
+        openVisitOf(session, "Imogen");
+
+        save(window, "0-empty");
+        findAll(window);
+        save(window, "1-finding");
+        session.selectFinding(0);
+        save(window, "2-trace");
+        showLinked(window, {StructureId{"latissimus-dorsi"}, Side::Left});
+        save(window, "3-path");
+        window.setLayer(Layer::Bone);
+        window.bodyView(View::Back).zoomBy(3.2, window.bodyView(View::Back).toWidget({0, 430}));
+        save(window, "4-bones-zoomed");
+        window.bodyView(View::Back).resetZoom();
+        window.setLayer(Layer::Skin);
+        save(window, "5-skin");
+        window.setLayer(Layer::DeepMuscle);
+        save(window, "6-deep");
+        window.setLayer(Layer::DeepFascia);
+        save(window, "7-fascia");
+        window.setLayer(Layer::SuperficialMuscle);
+        openVisitOf(session, "Olek");
+        session.selectFinding(0);
+        save(window, "8-groin");
+        window.setLayer(Layer::IntermediateMuscle);
+        openVisitOf(session, "Perpetua");
+        session.selectFinding(1);
+        save(window, "9-shoulder-blades");
+        return true;
+    }
+
+    void openVisitOf(VisitSession &session, const std::string &name)
+    {
+        const auto patients = session.store().patients();
+        for (const PatientRow &row : patients.value())
+            if (row.name.starts_with(name)) {
+                const auto visits = session.store().visits(row.id);
+                if (const auto opened = session.open(visits.value().front().id); !opened)
+                    fail(opened.error());
+            }
+    }
+
+    void touch(MainWindow &window, const char *structure, Side side)
+    {
+        const Place place{StructureId{structure}, side};
+        window.setLayer(m_knowledge.atlas->at(place.structure).layer);
+        const auto at = markPoint(*m_knowledge.atlas, *m_knowledge.body, place);
+        BodyView &view = window.bodyView(at->view);
+        QTest::mouseClick(&view, Qt::LeftButton, {}, view.toWidget(at->point).toPoint());
+    }
+
+    void findAll(MainWindow &window)
+    {
+        const auto press = [&](int key, Qt::KeyboardModifiers modifiers = {}) { QTest::keyClick(&window, static_cast<Qt::Key>(key), modifiers); };
+        touch(window, "gluteus-maximus", Side::Right);
+        press(Qt::Key_3);
+        press(Qt::Key_2, Qt::AltModifier);
+        press(Qt::Key_F);
+        touch(window, "thoracolumbar-fascia", Side::Left);
+        press(Qt::Key_2, Qt::AltModifier);
+        touch(window, "latissimus-dorsi", Side::Left);
+        press(Qt::Key_2);
+        touch(window, "quadratus-lumborum", Side::Left);
+        press(Qt::Key_1);
+        touch(window, "piriformis", Side::Right);
+        press(Qt::Key_C);
+        window.setLayer(Layer::SuperficialMuscle);
+        touch(window, "gluteus-maximus", Side::Right);
+    }
+
+    void showLinked(MainWindow &window, const Place &place)
+    {
+        auto *list = window.findChild<TracePanel *>()->findChild<QListView *>();
+        const QString name = QString::fromStdString(m_knowledge.atlas->spoken(place));
+        for (int row = 0; row < list->model()->rowCount(); ++row)
+            if (list->model()->index(row, 0).data().toString() == name)
+                list->setCurrentIndex(list->model()->index(row, 0));
+    }
+
+    void save(MainWindow &window, const char *name)
+    {
+        QCoreApplication::processEvents();
+        const QString file = QStringLiteral("%1/screen-%2-%3%4.png").arg(m_out, QLatin1String(name), m_look, m_suffix);
+        if (!window.grab().save(file))
+            fail({ErrorCode::CannotWrite, file.toStdString(), "picture"});
+    }
+
+    const Knowledge &m_knowledge;
+    QString m_demo;
+    QString m_out;
+    QString m_suffix;
+    QString m_look;
+};
+
+} // namespace
+
+int main(int argc, char **argv)
+{
+    CLI::App cli{"Pictures of every screen, made by going through a demo visit"};
+    std::string demo;
+    std::string out;
+    std::string suffix;
+    cli.add_option("--demo", demo, "folder of demo visits")->required();
+    cli.add_option("--out", out, "folder for the pictures")->required();
+    cli.add_option("--suffix", suffix, "added to the names");
+    CLI11_PARSE(cli, argc, argv);
+
+    const QTemporaryDir home; // no settings of the user's
+    qputenv("XDG_CONFIG_HOME", home.path().toUtf8());
+    QApplication application(argc, argv);
+    const auto knowledge = readKnowledge();
+    if (!knowledge) {
+        fail(knowledge.error());
+        return 2;
+    }
+    return Photographer(knowledge.value(), QString::fromStdString(demo), QString::fromStdString(out), QString::fromStdString(suffix)).run() ? 0 : 1;
+}
