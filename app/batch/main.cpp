@@ -9,12 +9,23 @@
 
 #include <iostream>
 
+namespace {
+
+// Standard error is for our one line: what Qt has to say about fonts or folders of the session is not for the caller.
+void keepQuiet(QtMsgType type, const QMessageLogContext &, const QString &message)
+{
+    if (type == QtFatalMsg)
+        std::cerr << message.toStdString() << '\n';
+}
+
+} // namespace
+
 int main(int argc, char **argv)
 {
     using namespace raphe;
 
     CLI::App cli{"Raphe without a window: assists a trained practitioner; follow local law, scope of practice and licensed care."};
-    cli.require_subcommand(1);
+    cli.require_subcommand(0, 1); // none is reported below, so that an unknown verb is named
     Result<Done> result = Done{};
 
     cli.add_subcommand("atlas", "print the atlas")->callback([&] { result = batch::printAtlas(); });
@@ -52,9 +63,12 @@ int main(int argc, char **argv)
 
     if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM"))
         qputenv("QT_QPA_PLATFORM", "offscreen"); // fonts are needed for the map; a display is not
+    qInstallMessageHandler(keepQuiet);
     const QGuiApplication application(argc, argv);
     try {
         cli.parse(argc, argv);
+        if (cli.get_subcommands().empty())
+            result = Error{ErrorCode::BadArgument, "raphe-batch", "a verb is required"};
     } catch (const CLI::CallForHelp &help) {
         return cli.exit(help);
     } catch (const CLI::ParseError &error) {

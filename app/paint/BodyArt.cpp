@@ -119,11 +119,16 @@ void BodyArt::paintHighlights(QPainter &painter, const Theme &theme, const BodyL
 {
     painter.setRenderHint(QPainter::Antialiasing);
     const double unit = look.unitsPerPixel;
+    for (const Place &place : look.found) {
+        painter.setBrush(withAlpha(theme.lit, 0.45));
+        painter.setPen(pen(theme.line, std::max(1.2 * unit, 0.5)));
+        painter.drawPath(outlineOf(place));
+    }
     for (auto it = look.lit.rbegin(); it != look.lit.rend(); ++it) { // nearest ring on top
         const QPainterPath path = outlineOf(it->place);
         painter.setBrush(withAlpha(theme.lit, it->ring == 0 ? 0.85 : 0.62 - 0.14 * std::min(it->ring, 3)));
-        const double width = it->evidence == Grade::Verified ? 2.4 : 1.4;
-        painter.setPen(pen(theme.ink, std::max(width * unit, 0.5), styleOf(it->evidence)));
+        const double width = it->evidence == Grade::Verified ? 2.2 : 1.1;
+        painter.setPen(pen(withAlpha(theme.ink, 0.8), std::max(width * unit, 0.4), styleOf(it->evidence)));
         painter.drawPath(path);
     }
     if (look.hovered) {

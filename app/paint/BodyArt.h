@@ -27,6 +27,7 @@ struct BodyLook {
     std::optional<Place> hovered;
     std::optional<Place> selected;
     std::vector<LitPlace> lit;
+    std::vector<Place> found;  // tinted, for paper
     double unitsPerPixel = 1; // of the painter, so that lines keep their width at every zoom
 };
 

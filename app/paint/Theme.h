@@ -11,6 +11,7 @@ namespace raphe {
 
 struct Theme {
     bool dark = false;
+    bool pale = false; // tissue mixed with white
     QColor ground;  // behind the figure
     QColor panel;   // behind lists
     QColor ink;     // text
@@ -27,7 +28,7 @@ struct Theme {
     [[nodiscard]] QColor layer(Layer layer) const;
     [[nodiscard]] static Theme light();
     [[nodiscard]] static Theme night();
-    [[nodiscard]] static Theme paper();
+    [[nodiscard]] static Theme paper(); // paler tissue, so that marks stand out and grey printers cope
 };
 
 /// The program's typeface (Debian package fonts-lato); sizes in points, or in painter units with `pixels`.

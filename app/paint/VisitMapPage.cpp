@@ -91,7 +91,11 @@ void paintFigure(QPainter &painter, const Theme &theme, const BodyArt &art, cons
     painter.scale(scale, scale);
     BodyLook look;
     look.unitsPerPixel = 0.25 / scale * 0.55; // lines of about 0.14 mm
+    for (const MapMark &mark : map.marks)
+        if (mark.kind != MarkKind::Clear && mark.kind != MarkKind::Unable && mark.at && mark.at->view == view)
+            look.found.push_back(mark.place);
     art.paintLayers(painter, theme, look);
+    art.paintHighlights(painter, theme, look);
     painter.restore();
 
     std::vector<const MapMark *> here;
@@ -124,7 +128,7 @@ double paintHeader(QPainter &painter, const Theme &theme, const QRectF &area, co
     if (!map.patient.empty())
         y += text.draw(QRectF(area.left(), y, area.width() * 0.6, 8), q(map.patient)) + 0.6;
     if (!map.complaint.empty())
-        y += quiet.draw(QRectF(area.left(), y, area.width(), 14), tr("You came because of: %1").arg(q(map.complaint))) + 0.6;
+        y += quiet.draw(QRectF(area.left(), y, area.width(), 14), tr("In your words: %1").arg(q(map.complaint))) + 0.6;
     painter.setPen(QPen(theme.quiet, 0.2));
     painter.drawLine(QPointF(area.left(), y + 1.6), QPointF(area.right(), y + 1.6));
     return y + 3;
@@ -176,7 +180,7 @@ void paintList(QPainter &painter, const Theme &theme, const QRectF &area, const 
         const double column = (area.width() - gap) / 2;
         const double indent = size * 2.1;
         const auto height = [&](const MapLine &line) {
-            return bold.height(column - indent, q(line.place)) + words.height(column - indent, q(line.finding)) + size * 0.45;
+            return bold.height(column - indent, q(line.place)) + words.height(column - indent, q(line.finding)) + size * 0.6;
         };
         double total = 0;
         for (const MapLine &line : map.lines)

@@ -55,9 +55,9 @@ AimPanel::AimPanel(VisitSession &session, QWidget *parent) : QWidget(parent), m_
 
     m_stack = new QListWidget;
     m_stack->setAccessibleName(tr("Under the point, outside in"));
-    m_stack->setMinimumHeight(3 * touchTarget);
+    m_stack->setFixedHeight(5 * 30 + 8); // five rows; the rest scrolls
     m_stack->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    column->addWidget(m_stack, 1);
+    column->addWidget(m_stack);
     connect(m_stack, &QListWidget::currentRowChanged, this, [this](int row) {
         if (!m_filling && m_session.aim() && row >= 0 && row < static_cast<int>(m_session.aim()->stack.size()))
             m_session.chooseFromStack(m_session.aim()->stack[static_cast<std::size_t>(row)].place);
@@ -149,7 +149,10 @@ void AimPanel::showAim()
         m_plain->setText(QString::fromStdString(atlas.plain(aim->place, "en")));
         for (std::size_t i = 0; i < aim->stack.size(); ++i) {
             const UnderHit &hit = aim->stack[i];
-            auto *item = new QListWidgetItem(tr("%1 - %2", "structure - layer").arg(QString::fromStdString(atlas.spoken(hit.place)), layerName(hit.layer)));
+            const QString name = QString::fromStdString(atlas.spoken(hit.place));
+            const QString full = tr("%1 - %2", "structure - layer").arg(name, layerName(hit.layer));
+            auto *item = new QListWidgetItem(hit.layer == Layer::SuperficialFascia ? name : full); // its name says the layer
+            item->setToolTip(full);
             item->setSizeHint({0, 30});
             m_stack->addItem(item);
             if (hit.place == aim->place)

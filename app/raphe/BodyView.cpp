@@ -22,7 +22,7 @@ namespace {
 constexpr double smallest = 1;
 constexpr double largest = 12;
 constexpr double marginPixels = 14;
-constexpr double figureHalfWidth = 215; // units: hands included
+constexpr double figureHalfWidth = 198; // units: hands included
 constexpr double markPixels = 24;
 
 bool isDirectlyNamed(Kind kind) // landmarks and joints are small: a touch inside one means it
@@ -164,6 +164,12 @@ std::optional<UnderHit> BodyView::meantAt(const std::vector<UnderHit> &stack) co
     return stack.empty() ? std::nullopt : std::optional(stack.front());
 }
 
+std::optional<Place> BodyView::placeAt(QPointF p) const
+{
+    const auto hit = meantAt(drawing().under(m_atlas, toBody(p)));
+    return hit ? std::optional(hit->place) : std::nullopt;
+}
+
 void BodyView::viewChanged()
 {
     m_baseIsOld = true;
@@ -263,7 +269,7 @@ void BodyView::paintSideLetters(QPainter &painter) const
     letter(false, rightOnRight ? tr("R", "right side of the patient") : tr("L", "left side of the patient"));
     painter.setFont(typeface(10));
     painter.setPen(m_theme.quiet);
-    painter.drawText(QRectF(48, 10, width() - 96, 32), Qt::AlignCenter, drawing().view() == View::Front ? tr("Front") : tr("Back"));
+    painter.drawText(QRectF(0, height() - 26, width(), 20), Qt::AlignCenter, drawing().view() == View::Front ? tr("Front") : tr("Back"));
 }
 
 void BodyView::resizeEvent(QResizeEvent *)
@@ -297,8 +303,7 @@ void BodyView::mouseMoveEvent(QMouseEvent *event)
         }
         return;
     }
-    const auto hit = meantAt(drawing().under(m_atlas, toBody(event->position())));
-    const auto place = hit ? std::optional(hit->place) : std::nullopt;
+    const auto place = placeAt(event->position());
     if (place == m_look.hovered)
         return;
     m_look.hovered = place;
@@ -328,8 +333,8 @@ bool BodyView::event(QEvent *event)
 {
     if (event->type() == QEvent::ToolTip) {
         const auto *help = static_cast<QHelpEvent *>(event);
-        const auto hit = meantAt(drawing().under(m_atlas, toBody(help->pos())));
-        QToolTip::showText(help->globalPos(), hit ? nameOf(hit->place) : QString(), this);
+        const auto place = placeAt(help->pos());
+        QToolTip::showText(help->globalPos(), place ? nameOf(*place) : QString(), this);
         return true;
     }
     return QWidget::event(event);

@@ -42,6 +42,8 @@ public:
     [[nodiscard]] std::vector<Place> placesShown() const;
     [[nodiscard]] QPointF toWidget(Point p) const;
     [[nodiscard]] Point toBody(QPointF p) const;
+    /// What a touch at this pixel would mean, if anything.
+    [[nodiscard]] std::optional<Place> placeAt(QPointF p) const;
     [[nodiscard]] QRect widgetRectOf(const Place &place) const;
     [[nodiscard]] QString nameOf(const Place &place) const;
 

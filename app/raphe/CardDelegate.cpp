@@ -25,9 +25,11 @@ int heightOf(const QFont &font, const QString &text, int width)
 
 CardDelegate::CardDelegate(Roles roles, QObject *parent) : QStyledItemDelegate(parent), m_roles(roles) {}
 
-QStringList CardDelegate::linesOf(const QModelIndex &index) const
+QStringList CardDelegate::linesOf(const QStyleOptionViewItem &option, const QModelIndex &index) const
 {
-    const QVariant lines = index.data(m_roles.lines);
+    const auto *view = qobject_cast<const QAbstractItemView *>(option.widget);
+    const bool chosen = m_roles.chosenLines >= 0 && view && view->currentIndex() == index;
+    const QVariant lines = index.data(chosen ? m_roles.chosenLines : m_roles.lines);
     QStringList list = lines.metaType().id() == QMetaType::QStringList ? lines.toStringList() : QStringList{lines.toString()};
     list.removeAll(QString());
     return list;
@@ -44,7 +46,7 @@ QSize CardDelegate::sizeHint(const QStyleOptionViewItem &option, const QModelInd
     const int whole = view ? view->viewport()->width() : option.rect.width();
     const int width = std::max(80, whole - textLeft() - padding);
     int height = 2 * padding + heightOf(titleFont(), index.data().toString(), width);
-    for (const QString &line : linesOf(index))
+    for (const QString &line : linesOf(option, index))
         height += 1 + heightOf(lineFont(), line, width);
     return {whole, std::max(height, touchTarget)};
 }
@@ -78,7 +80,7 @@ void CardDelegate::paint(QPainter *painter, const QStyleOptionViewItem &option, 
         y += height + 1;
     };
     draw(titleFont(), m_theme.ink, index.data().toString());
-    for (const QString &line : linesOf(index))
+    for (const QString &line : linesOf(option, index))
         draw(lineFont(), m_theme.quiet, line);
     painter->restore();
 }

@@ -11,9 +11,11 @@ class CardDelegate : public QStyledItemDelegate {
     Q_OBJECT
 
 public:
-    /// Roles of the model: lines under the title (QStringList or QString), and optionally the mark's kind.
+    /// Roles of the model: lines under the title (QStringList or QString), the lines of the chosen row where those are
+    /// more, and optionally the mark.
     struct Roles {
         int lines;
+        int chosenLines = -1;
         int markKind = -1;
         int number = -1;
         int familiar = -1;
@@ -26,7 +28,7 @@ public:
     [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem &option, const QModelIndex &index) const override;
 
 private:
-    [[nodiscard]] QStringList linesOf(const QModelIndex &index) const;
+    [[nodiscard]] QStringList linesOf(const QStyleOptionViewItem &option, const QModelIndex &index) const;
     [[nodiscard]] int textLeft() const;
 
     Roles m_roles;

@@ -25,6 +25,7 @@ namespace raphe {
 
 namespace {
 
+// A column with margins; the last widget takes the space that is left.
 QWidget *withMargins(std::initializer_list<QWidget *> widgets)
 {
     auto *box = new QWidget;
@@ -32,7 +33,7 @@ QWidget *withMargins(std::initializer_list<QWidget *> widgets)
     column->setContentsMargins(10, 10, 10, 10);
     column->setSpacing(12);
     for (QWidget *widget : widgets)
-        column->addWidget(widget, 1);
+        column->addWidget(widget, widget == *(widgets.end() - 1) ? 1 : 0);
     return box;
 }
 
@@ -58,7 +59,7 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     columns->addWidget(withMargins({m_aimPanel, m_tracePanel}));
     columns->setChildrenCollapsible(false);
     columns->setStretchFactor(1, 1);
-    columns->setSizes({300, 740, 400});
+    columns->setSizes({300, 720, 420});
     setCentralWidget(columns);
 
     m_cautionSign->setAccessibleName(tr("Cautions of this patient"));

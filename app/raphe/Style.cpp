@@ -44,14 +44,13 @@ void dress(QApplication &application, const Theme &theme)
     }
     QApplication::setPalette(palette);
     const QString sheet = QStringLiteral(
-        "QPushButton, QToolButton, QComboBox { min-height: 24px; padding: 5px 12px; border: 1px solid %1; border-radius: 7px; background: %2; }"
+        "QPushButton, QToolButton { min-height: 24px; padding: 5px 12px; border: 1px solid %1; border-radius: 7px; background: %2; }"
         "QToolButton { padding: 5px 9px; }"
-        "QPushButton:hover, QToolButton:hover, QComboBox:hover { border-color: %3; }"
-        "QPushButton:focus, QToolButton:focus, QComboBox:focus, QLineEdit:focus, QPlainTextEdit:focus, QListView:focus { border: 2px solid %3; }"
-        "QPushButton:focus, QComboBox:focus { padding: 4px 11px; } QToolButton:focus { padding: 4px 8px; }"
+        "QPushButton:hover, QToolButton:hover { border-color: %3; }"
+        "QPushButton:focus, QToolButton:focus, QLineEdit:focus, QPlainTextEdit:focus, QListView:focus { border: 2px solid %3; }"
+        "QPushButton:focus { padding: 4px 11px; } QToolButton:focus { padding: 4px 8px; }"
         "QPushButton:checked, QToolButton:checked { background: %3; color: %4; border-color: %3; }"
         "QPushButton:disabled, QToolButton:disabled { color: %5; }"
-        "QComboBox QAbstractItemView { background: %2; border: 1px solid %1; selection-background-color: %3; selection-color: %4; }"
         "QLineEdit, QPlainTextEdit { border: 1px solid %1; border-radius: 7px; padding: 5px 8px; background: %2; }"
         "QListView { border: 1px solid %1; border-radius: 7px; background: %2; outline: 0; }"
         "QSplitter::handle { background: %6; } QToolBar { border: 0; spacing: 8px; padding: 6px 10px; background: %7; }"

@@ -57,6 +57,9 @@ QVariant TraceModel::data(const QModelIndex &index, int role) const
     const QString place = QString::fromStdString(m_knowledge.atlas->spoken(traced.place));
     switch (role) {
     case Qt::DisplayRole: return place;
+    case ShortRole:
+        return QStringList{QString::fromStdString(pathInWords(*m_knowledge.atlas, traced.path)),
+                           tr("weakest link: %1").arg(QString::fromStdString(gradeInWords(weakestOf(traced.path))))};
     case LinesRole: return linesOf(traced);
     case Qt::AccessibleTextRole: return place + QStringLiteral(". ") + linesOf(traced).join(QStringLiteral(". "));
     default: return {};

@@ -14,7 +14,7 @@ class TraceModel : public QAbstractListModel {
     Q_OBJECT
 
 public:
-    enum Role { LinesRole = Qt::UserRole + 1 };
+    enum Role { ShortRole = Qt::UserRole + 1, LinesRole }; // in a word; in full
 
     explicit TraceModel(const Knowledge &knowledge, QObject *parent = nullptr);
 

@@ -58,7 +58,7 @@ TracePanel::TracePanel(VisitSession &session, QWidget *parent) : QWidget(parent)
     m_list->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_list->setMouseTracking(true);
-    m_delegate = new CardDelegate({TraceModel::LinesRole}, this);
+    m_delegate = new CardDelegate({TraceModel::ShortRole, TraceModel::LinesRole}, this);
     m_list->setItemDelegate(m_delegate);
     column->addWidget(m_list, 1);
 
@@ -70,9 +70,13 @@ TracePanel::TracePanel(VisitSession &session, QWidget *parent) : QWidget(parent)
 
     connect(m_groups, &QButtonGroup::idClicked, this, &TracePanel::refresh);
     connect(m_step, &QPushButton::clicked, this, &TracePanel::step);
-    connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this, &TracePanel::tell);
+    connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex &now) {
+        m_list->doItemsLayout(); // the chosen row opens, the others close
+        m_list->scrollTo(now, QAbstractItemView::PositionAtTop);
+        tell();
+    });
     connect(&session, &VisitSession::aimChanged, this, [this] {
-        m_ring = traceStepsAtMost;
+        m_ring = 1;
         refresh();
     });
     connect(&session, &VisitSession::findingsChanged, this, &TracePanel::refresh);
@@ -99,7 +103,7 @@ void TracePanel::refresh()
     const auto place = aim ? std::optional(aim->place) : std::nullopt;
     m_model.show(place, static_cast<TraceGroup>(m_groups->checkedId()), m_ring);
     m_step->setEnabled(m_model.rings() > 0);
-    m_step->setText(m_ring >= m_model.rings() ? tr("Step") : tr("Step %1 of %2").arg(m_ring).arg(m_model.rings()));
+    m_step->setText(m_model.rings() > 1 ? tr("Step %1 of %2").arg(std::min(m_ring, m_model.rings())).arg(m_model.rings()) : tr("Step"));
     if (!aim)
         m_heading->setText(tr("Choose a finding to see what it is tied to"));
     else if (current < 0)

@@ -39,7 +39,7 @@ private:
     QButtonGroup *m_groups;
     QPushButton *m_step;
     QLabel *m_heading;
-    std::size_t m_ring = traceStepsAtMost;
+    std::size_t m_ring = 1;
 };
 
 } // namespace raphe

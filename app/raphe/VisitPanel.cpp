@@ -81,7 +81,7 @@ VisitPanel::VisitPanel(VisitSession &session, QWidget *parent) : QWidget(parent)
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_list->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     m_list->setMouseTracking(true);
-    m_delegate = new CardDelegate({FindingsModel::DetailRole, FindingsModel::MarkKindRole, FindingsModel::NumberRole, FindingsModel::FamiliarRole}, this);
+    m_delegate = new CardDelegate({FindingsModel::DetailRole, -1, FindingsModel::MarkKindRole, FindingsModel::NumberRole, FindingsModel::FamiliarRole}, this);
     m_list->setItemDelegate(m_delegate);
     column->addWidget(m_list, 1);
 
@@ -196,11 +196,11 @@ void VisitPanel::newVisit()
     }
     if (const auto opened = m_session.open(id.value()); !opened)
         Q_EMIT failed(errorText(opened.error()));
-    readPractice();
 }
 
 void VisitPanel::showVisit()
 {
+    readPractice(); // the lists always name the visit that is open
     m_filling = true;
     m_complaint->setPlainText(QString::fromStdString(m_session.visit().complaint));
     QStringList lines;

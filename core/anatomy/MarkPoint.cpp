@@ -35,19 +35,35 @@ double distanceToEdge(const std::vector<Polygon> &polygons, Point p)
     return best;
 }
 
-// The inner point that scores best: deepest inside, or near a target while still inside.
+// Centre of gravity of the filled shape, from sample points.
+Point centroidOf(const DrawnShape &shape, double step)
+{
+    Point sum;
+    int count = 0;
+    for (double y = shape.bounds.top + step / 2; y < shape.bounds.bottom; y += step)
+        for (double x = shape.bounds.left + step / 2; x < shape.bounds.right; x += step)
+            if (contains(shape.polygons, {x, y})) {
+                sum.x += x;
+                sum.y += y;
+                ++count;
+            }
+    return count > 0 ? Point{sum.x / count, sum.y / count} : Point{(shape.bounds.left + shape.bounds.right) / 2, (shape.bounds.top + shape.bounds.bottom) / 2};
+}
+
+// The inner point nearest to the target (the centre of gravity when there is none), not quite at the edge.
 Point innerPoint(const DrawnShape &shape, std::optional<Point> target)
 {
     const Box &b = shape.bounds;
     const double step = std::max({(b.right - b.left) / 24, (b.bottom - b.top) / 24, 0.25});
-    Point best{(b.left + b.right) / 2, (b.top + b.bottom) / 2};
+    const Point aim = target.value_or(centroidOf(shape, step));
+    Point best = aim;
     double bestScore = -std::numeric_limits<double>::infinity();
     for (double y = b.top + step / 2; y < b.bottom; y += step)
         for (double x = b.left + step / 2; x < b.right; x += step) {
             if (!contains(shape.polygons, {x, y}))
                 continue;
             const double depth = distanceToEdge(shape.polygons, {x, y});
-            const double score = target ? std::min(depth, 3.0) - std::hypot(x - target->x, y - target->y) : depth;
+            const double score = std::min(depth, 3.0) - std::hypot(x - aim.x, y - aim.y);
             if (score > bestScore) {
                 bestScore = score;
                 best = {x, y};

@@ -17,6 +17,7 @@ struct MapMark {
     MarkKind kind{};
     int grade = 0; // the higher of tenderness and restriction
     bool familiar = false;
+    Place place;
     std::optional<DrawnPoint> at; // nothing: only in the list
 };
 

@@ -120,6 +120,7 @@ private:
         const Spot spot = readWord(spotWords, at);
         if (std::find(spotKinds.begin(), spotKinds.end(), structure.kind) == spotKinds.end()) {
             std::vector<std::string> kinds;
+            kinds.reserve(spotKinds.size());
             for (const Kind kind : spotKinds)
                 kinds.emplace_back(wordOf(kindWords, kind));
             at.fail(ErrorCode::OutOfRange, std::string(wordOf(spotWords, spot)) + ", allowed on: " + listed(kinds));
@@ -157,7 +158,7 @@ private:
 
     StructureId readEnd(const JsonReader &at, const Structure &structure, std::optional<Spot> spot) const
     {
-        const StructureId end = readStructure(at).id;
+        StructureId end = readStructure(at).id;
         const std::set<std::string> ends = endsOf(structure, spot);
         if (!ends.contains(end.value))
             at.fail(ErrorCode::OutOfRange, end.value + ", allowed: " + listed({ends.begin(), ends.end()}));

@@ -18,11 +18,20 @@ namespace {
 
 // Floor of each folder. Folders on one floor know nothing of each other.
 const std::map<QString, int> floors{
-    {QStringLiteral("core/base"), 0},      {QStringLiteral("core/anatomy"), 1}, {QStringLiteral("core/record"), 2},
-    {QStringLiteral("core/safety"), 3},    {QStringLiteral("core/reasoning"), 3}, {QStringLiteral("core/outcome"), 3},
-    {QStringLiteral("core/language"), 3},  {QStringLiteral("core/plan"), 4},    {QStringLiteral("core/store"), 5},
-    {QStringLiteral("core/document"), 5},  {QStringLiteral("app/words"), 6},    {QStringLiteral("app/paint"), 6},
-    {QStringLiteral("app/raphe"), 7},      {QStringLiteral("app/batch"), 7},
+    {QStringLiteral("core/base"), 0},
+    {QStringLiteral("core/anatomy"), 1},
+    {QStringLiteral("core/record"), 2},
+    {QStringLiteral("core/safety"), 3},
+    {QStringLiteral("core/reasoning"), 3},
+    {QStringLiteral("core/outcome"), 3},
+    {QStringLiteral("core/language"), 3},
+    {QStringLiteral("core/plan"), 4},
+    {QStringLiteral("core/store"), 5},
+    {QStringLiteral("core/document"), 5},
+    {QStringLiteral("app/words"), 6},
+    {QStringLiteral("app/paint"), 6},
+    {QStringLiteral("app/raphe"), 7},
+    {QStringLiteral("app/batch"), 7},
 };
 
 struct Include {
@@ -48,7 +57,7 @@ std::vector<Include> readIncludes(const QString &root)
     std::vector<Include> found;
     for (const QString &top : {QStringLiteral("core"), QStringLiteral("app")}) {
         QDirIterator files(root + QLatin1Char('/') + top, {QStringLiteral("*.h"), QStringLiteral("*.cpp")}, QDir::Files,
-                           QDirIterator::Subdirectories | QDirIterator::FollowSymlinks);
+            QDirIterator::Subdirectories | QDirIterator::FollowSymlinks);
         while (files.hasNext()) {
             QFile file(files.next());
             if (!file.open(QIODevice::ReadOnly))
@@ -97,9 +106,11 @@ TEST(Floors, TheIncludesOfCoreAndAppAreSeen)
 TEST(Floors, EveryFolderHasAFloor)
 {
     for (const QString &top : {QStringLiteral("core"), QStringLiteral("app")})
-        for (const QString &name : QDir(QStringLiteral(RAPHE_SOURCE_DIR "/") + top).entryList(QDir::Dirs | QDir::NoDotAndDotDot)) {
+        for (const QString &name :
+            QDir(QStringLiteral(RAPHE_SOURCE_DIR "/") + top).entryList(QDir::Dirs | QDir::NoDotAndDotDot)) {
             const QString folder = top + QLatin1Char('/') + name;
-            EXPECT_TRUE(floors.contains(folder)) << folder.toStdString() << " stands on no floor: add it to the list in this test";
+            EXPECT_TRUE(floors.contains(folder))
+                << folder.toStdString() << " stands on no floor: add it to the list in this test";
         }
 }
 
@@ -115,7 +126,8 @@ TEST(Floors, AFolderIncludesOnlyFoldersBelowIt)
             continue;
         ASSERT_TRUE(floors.contains(to)) << at(i) << ": quoted includes start at the top of the project";
         if (from != to) {
-            EXPECT_LT(floors.at(to), floors.at(from)) << at(i) << ": floor " << floors.at(from) << " may not know floor " << floors.at(to);
+            EXPECT_LT(floors.at(to), floors.at(from))
+                << at(i) << ": floor " << floors.at(from) << " may not know floor " << floors.at(to);
         }
     }
 }
@@ -145,10 +157,12 @@ TEST(Floors, HeadersOfCoreShowNoQt)
 
 TEST(Floors, PaintAndWordsAndBatchKnowNoWidgets)
 {
-    const std::set<QString> windows{QStringLiteral("QtWidgets"), QStringLiteral("QtSvgWidgets"), QStringLiteral("QtPrintSupport")};
+    const std::set<QString> windows{
+        QStringLiteral("QtWidgets"), QStringLiteral("QtSvgWidgets"), QStringLiteral("QtPrintSupport")};
     for (const Include &i : includes()) {
         const QString folder = folderOf(i.file);
-        if (folder == QLatin1String("app/paint") || folder == QLatin1String("app/words") || folder == QLatin1String("app/batch")) {
+        if (folder == QLatin1String("app/paint") || folder == QLatin1String("app/words")
+            || folder == QLatin1String("app/batch")) {
             EXPECT_FALSE(windows.contains(qtModuleOf(i.header))) << at(i);
         }
     }

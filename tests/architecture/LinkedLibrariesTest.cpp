@@ -20,7 +20,8 @@ void expectWithout(const char *program, const char *library)
 {
     const QString libraries = librariesOf(program);
     ASSERT_TRUE(libraries.contains(QLatin1String("libQt6Core"))) << "ldd says nothing of " << program;
-    EXPECT_FALSE(libraries.contains(QLatin1String(library))) << program << " links " << library << ":\n" << libraries.toStdString();
+    EXPECT_FALSE(libraries.contains(QLatin1String(library))) << program << " links " << library << ":\n"
+                                                             << libraries.toStdString();
 }
 
 TEST(LinkedLibraries, TheCoreLinksNoWindowAndNoPainting)

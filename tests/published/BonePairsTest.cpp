@@ -103,7 +103,8 @@ private:
         }
         if (onA && onB)
             return "is attached to both, but by different heads";
-        return "has no attachment on the " + row.at(onA ? "bone_b" : "bone_a") + (onA || onB ? "" : " and none on the " + row.at("bone_b"));
+        return "has no attachment on the " + row.at(onA ? "bone_b" : "bone_a")
+            + (onA || onB ? "" : " and none on the " + row.at("bone_b"));
     }
 
     bool isWithinOneBody(const std::string &model, const std::string &jointId) const
@@ -132,11 +133,11 @@ private:
             const auto mapped = m_mapping["joints"].at(joint).get<Names>();
             if (mapped.empty())
                 continue; // outside of our region
-            const bool crossed = std::any_of(mapped.begin(), mapped.end(), [&](const std::string &id) {
-                return !isWithinOneBody(model, id) && ours.contains(id);
-            });
+            const bool crossed = std::any_of(mapped.begin(), mapped.end(),
+                [&](const std::string &id) { return !isWithinOneBody(model, id) && ours.contains(id); });
             if (crossed != theirs.contains(joint))
-                difference += std::string(difference.empty() ? "" : ", ") + (crossed ? "crosses the " : "does not cross the ") + joint;
+                difference +=
+                    std::string(difference.empty() ? "" : ", ") + (crossed ? "crosses the " : "does not cross the ") + joint;
         }
         return difference;
     }
@@ -188,10 +189,10 @@ TEST(BonePairs, EveryRowOfOurRegionAgreesOrIsANamedException)
         const bool isException = excepted.contains(Models::nameOf(row));
         ++(verdict.agrees ? agreeing : different);
         ++(verdict.agrees ? tally[row.at("model")].first : tally[row.at("model")].second);
-        EXPECT_TRUE(verdict.agrees || isException)
-            << Models::nameOf(row) << " (" << row.at("joints_crossed") << "): " << verdict.difference << "\nsource:" << models().table().source;
-        EXPECT_FALSE(verdict.agrees && isException)
-            << Models::nameOf(row) << " is excepted (" << excepted.at(Models::nameOf(row)) << ") but agrees; take it off the list";
+        EXPECT_TRUE(verdict.agrees || isException) << Models::nameOf(row) << " (" << row.at("joints_crossed")
+                                                   << "): " << verdict.difference << "\nsource:" << models().table().source;
+        EXPECT_FALSE(verdict.agrees && isException) << Models::nameOf(row) << " is excepted (" << excepted.at(Models::nameOf(row))
+                                                    << ") but agrees; take it off the list";
     }
     std::cout << "bone pairs: " << agreeing << " rows agree, " << different << " are excepted\n";
     for (const auto &[model, counts] : tally)

@@ -53,7 +53,8 @@ TEST(ContinuityReviews, EveryVerifiedLinkBelongsToAnExaminedTransitionAndItsRevi
     for (const Continuity &c : atlas().continuities()) {
         if (c.evidence != Grade::Verified)
             continue;
-        EXPECT_TRUE(groups.contains(groupOf(c.transition))) << inWords(c) << " stands for '" << c.transition << "'; " << sourceOf("wilke-2016");
+        EXPECT_TRUE(groups.contains(groupOf(c.transition)))
+            << inWords(c) << " stands for '" << c.transition << "'; " << sourceOf("wilke-2016");
         EXPECT_NE(std::find(c.sources.begin(), c.sources.end(), "wilke-2016"), c.sources.end()) << inWords(c);
     }
 }
@@ -81,7 +82,8 @@ TEST(ContinuityReviews, ForceIsCalledPassedNoMoreOftenThanTheReviewFound)
     for (const auto &value : review("krause-2016").at("values")) {
         const std::string group = value.at("group");
         const auto &verified = value.at("transitions_verified");
-        EXPECT_LE(ours[group].size(), verified.is_null() ? 0U : verified.get<std::size_t>()) << group << "; " << sourceOf("krause-2016");
+        EXPECT_LE(ours[group].size(), verified.is_null() ? 0U : verified.get<std::size_t>())
+            << group << "; " << sourceOf("krause-2016");
     }
 }
 
@@ -91,7 +93,8 @@ bool isTied(const std::string &structure, const Names &others, const std::string
     for (const Continuity &c : atlas().continuities()) {
         if (c.evidence != Grade::Verified || c.transition != transition || c.changesSide != changesSide)
             continue;
-        if ((c.from.value == structure && others.contains(c.to.value)) || (c.to.value == structure && others.contains(c.from.value)))
+        if ((c.from.value == structure && others.contains(c.to.value))
+            || (c.to.value == structure && others.contains(c.from.value)))
             return true;
     }
     return false;
@@ -100,8 +103,8 @@ bool isTied(const std::string &structure, const Names &others, const std::string
 TEST(ContinuityReviews, TheEightVerifiedPairsExistAsVerified)
 {
     const auto &pairs = reviews().at("pairs");
-    const std::string how = "; pairs from " + pairs.at("read").get<std::string>() + ", confidence " + pairs.at("confidence").get<std::string>()
-        + "; " + sourceOf("wilke-2016");
+    const std::string how = "; pairs from " + pairs.at("read").get<std::string>() + ", confidence "
+        + pairs.at("confidence").get<std::string>() + "; " + sourceOf("wilke-2016");
     EXPECT_EQ(pairs.at("values").size(), 8U);
     for (const auto &pair : pairs.at("values")) {
         const std::string transition = pair.at("transition");

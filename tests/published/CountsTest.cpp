@@ -19,7 +19,8 @@ TEST(Counts, ReachTheAimOfTheFirstRegion)
         std::cout << "  " << wordOf(kindWords, kind) << ": " << count << '\n';
     std::cout << "  joints with two bones: " << atlas().joints().size() << "\n  crossings: " << atlas().crossings().size()
               << "\n  continuities: " << atlas().continuities().size() << "\n  sources: " << atlas().sources().size() << '\n';
-    const std::string source = "source: aim of the project for lumbar spine, pelvis, hip, thigh, abdomen, back and shoulder girdle";
+    const std::string source =
+        "source: aim of the project for lumbar spine, pelvis, hip, thigh, abdomen, back and shoulder girdle";
     EXPECT_GE(counts[Kind::Muscle], 50) << source;
     EXPECT_GE(counts[Kind::Fascia] + counts[Kind::Ligament], 12) << source;
     EXPECT_GE(atlas().joints().size(), 25U) << source;

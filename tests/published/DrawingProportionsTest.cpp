@@ -62,38 +62,58 @@ const std::map<std::string, Measure> measures{
     {"suprasternal notch", [](const Drawing &f, const Drawing &) { return boundsOfDrawn(f, "presternal-region").top; }},
     {"axilla, front fold", [](const Drawing &f, const Drawing &) { return armpit(f); }},
     {"lower edge of tenth rib", [](const Drawing &f, const Drawing &) { return boundsOfDrawn(f, "rib-10").bottom; }},
-    {"iliac crest, highest point at the side", [](const Drawing &, const Drawing &b) { return boundsOfDrawn(b, "hip-bone").top; }},
+    {"iliac crest, highest point at the side",
+        [](const Drawing &, const Drawing &b) { return boundsOfDrawn(b, "hip-bone").top; }},
     {"greater trochanter, top", [](const Drawing &, const Drawing &b) { return boundsOfDrawn(b, "greater-trochanter").top; }},
     {"crotch", [](const Drawing &f, const Drawing &) { return Silhouette(f).line().back().y; }},
     {"middle of the kneecap", [](const Drawing &f, const Drawing &) { return middleY(boundsOfDrawn(f, "patella")); }},
-    {"lateral epicondyle of femur", [](const Drawing &f, const Drawing &) { return middleY(boundsOfDrawn(f, "lateral-epicondyle-of-femur")); }},
+    {"lateral epicondyle of femur",
+        [](const Drawing &f, const Drawing &) { return middleY(boundsOfDrawn(f, "lateral-epicondyle-of-femur")); }},
     {"tibial plateau", [](const Drawing &f, const Drawing &) { return boundsOfDrawn(f, "tibia").top; }},
     {"lateral malleolus", [](const Drawing &f, const Drawing &) { return outerAnkle(f); }},
-    {"head", [](const Drawing &f, const Drawing &) { return Silhouette::largest(20, 62, [&](double y) { return twiceEdge(f, y); }); }},
+    {"head",
+        [](const Drawing &f, const Drawing &) { return Silhouette::largest(20, 62, [&](double y) { return twiceEdge(f, y); }); }},
     {"between acromions", [](const Drawing &, const Drawing &b) { return 2 * boundsOfDrawn(b, "acromion").right; }},
-    {"between deltoids", [](const Drawing &f, const Drawing &) { return Silhouette::largest(190, armpit(f) - 1, [&](double y) { return twiceEdge(f, y); }); }},
+    {"between deltoids",
+        [](const Drawing &f, const Drawing &) {
+            return Silhouette::largest(190, armpit(f) - 1, [&](double y) { return twiceEdge(f, y); });
+        }},
     {"chest", [](const Drawing &f, const Drawing &) { return twiceEdge(f, 273); }},
     {"waist at navel", [](const Drawing &f, const Drawing &) { return twiceEdge(f, 398); }},
     {"between iliac crests", [](const Drawing &, const Drawing &b) { return 2 * boundsOfDrawn(b, "hip-bone").right; }},
-    {"hips", [](const Drawing &f, const Drawing &) { return Silhouette::largest(460, 518, [&](double y) { return twiceEdge(f, y); }); }},
-    {"foot", [](const Drawing &f, const Drawing &) {
-         return Silhouette::largest(968, 995, [&](double y) {
-             const auto s = Silhouette(f).at(y);
-             return s.back().to - s.front().from;
-         });
-     }},
-    {"heel", [](const Drawing &, const Drawing &b) { return boundsOfDrawn(b, "heel-region").right - boundsOfDrawn(b, "heel-region").left; }},
-    {"ankle bones", [](const Drawing &f, const Drawing &) { return Silhouette::largest(950, 966, [&](double y) { return leg(f, y); }); }},
-    {"neck girth", [](const Drawing &f, const Drawing &) { return Silhouette::smallest(100, 150, [&](double y) { return twiceEdge(f, y); }); }},
+    {"hips",
+        [](const Drawing &f, const Drawing &) {
+            return Silhouette::largest(460, 518, [&](double y) { return twiceEdge(f, y); });
+        }},
+    {"foot",
+        [](const Drawing &f, const Drawing &) {
+            return Silhouette::largest(968, 995, [&](double y) {
+                const auto s = Silhouette(f).at(y);
+                return s.back().to - s.front().from;
+            });
+        }},
+    {"heel",
+        [](const Drawing &, const Drawing &b) {
+            return boundsOfDrawn(b, "heel-region").right - boundsOfDrawn(b, "heel-region").left;
+        }},
+    {"ankle bones",
+        [](const Drawing &f, const Drawing &) { return Silhouette::largest(950, 966, [&](double y) { return leg(f, y); }); }},
+    {"neck girth",
+        [](const Drawing &f, const Drawing &) {
+            return Silhouette::smallest(100, 150, [&](double y) { return twiceEdge(f, y); });
+        }},
     {"thigh girth", [](const Drawing &f, const Drawing &) { return leg(f, 545); }},
     {"lower thigh girth", [](const Drawing &f, const Drawing &) { return leg(f, 668); }},
-    {"calf girth", [](const Drawing &f, const Drawing &) { return Silhouette::largest(760, 860, [&](double y) { return leg(f, y); }); }},
-    {"ankle girth", [](const Drawing &f, const Drawing &) { return Silhouette::smallest(880, 950, [&](double y) { return leg(f, y); }); }},
-    {"hand length", [](const Drawing &f, const Drawing &) {
-         const Box palm = boundsOfDrawn(f, "palm");
-         const Box finger = boundsOfDrawn(f, "middle-finger");
-         return distance({(palm.left + palm.right) / 2, palm.top}, {(finger.left + finger.right) / 2, finger.bottom});
-     }},
+    {"calf girth",
+        [](const Drawing &f, const Drawing &) { return Silhouette::largest(760, 860, [&](double y) { return leg(f, y); }); }},
+    {"ankle girth",
+        [](const Drawing &f, const Drawing &) { return Silhouette::smallest(880, 950, [&](double y) { return leg(f, y); }); }},
+    {"hand length",
+        [](const Drawing &f, const Drawing &) {
+            const Box palm = boundsOfDrawn(f, "palm");
+            const Box finger = boundsOfDrawn(f, "middle-finger");
+            return distance({(palm.left + palm.right) / 2, palm.top}, {(finger.left + finger.right) / 2, finger.bottom});
+        }},
 };
 
 TEST(DrawingProportions, LieWithinTwoStandardDeviationsOfPeople)

@@ -39,7 +39,7 @@ bool joins(const std::string &muscle, const std::string &one, const std::string 
     return false;
 }
 
-class LumbarSegments : public testing::TestWithParam<std::string> {};
+class LumbarSegments : public testing::TestWithParam<std::string> { };
 
 TEST_P(LumbarSegments, CrossedAreExactlyThePublishedOnes)
 {
@@ -51,14 +51,14 @@ TEST_P(LumbarSegments, CrossedAreExactlyThePublishedOnes)
     EXPECT_EQ(ours, levelsOf(muscle).at("segments_crossed").get<Names>()) << sourceOf(muscle);
 }
 
-INSTANTIATE_TEST_SUITE_P(Published, LumbarSegments, testing::Values("psoas-major", "multifidus", "quadratus-lumborum"),
-                         [](const auto &each) {
-                             std::string name;
-                             for (const char c : each.param)
-                                 if (c != '-')
-                                     name += c;
-                             return name;
-                         });
+INSTANTIATE_TEST_SUITE_P(
+    Published, LumbarSegments, testing::Values("psoas-major", "multifidus", "quadratus-lumborum"), [](const auto &each) {
+        std::string name;
+        for (const char c : each.param)
+            if (c != '-')
+                name += c;
+        return name;
+    });
 
 TEST(LumbarLevels, PsoasMajorRunsFromEveryPublishedLevelToTheLesserTrochanter)
 {
@@ -69,7 +69,8 @@ TEST(LumbarLevels, PsoasMajorRunsFromEveryPublishedLevelToTheLesserTrochanter)
         }
     for (const Attachment &head : atlas().at({"psoas-major"}).attachments)
         for (const StructureId &origin : head.origins) {
-            EXPECT_TRUE(levels.at("upper_landmarks").get<Names>().contains(origin.value)) << origin << "; " << sourceOf("psoas-major");
+            EXPECT_TRUE(levels.at("upper_landmarks").get<Names>().contains(origin.value))
+                << origin << "; " << sourceOf("psoas-major");
         }
 }
 
@@ -92,7 +93,8 @@ TEST(LumbarLevels, MultifidusReachesTheSacrumFromEveryVertebraAndTheIliumFromThe
     const auto ilium = levelsOf("multifidus").at("reach_posterior_superior_iliac_spine").get<Names>();
     for (int level = 1; level <= 5; ++level) {
         const std::string name = "l" + std::to_string(level);
-        EXPECT_TRUE(joins("multifidus", "spinous-process-" + name, "dorsal-surface-of-sacrum")) << name << "; " << sourceOf("multifidus");
+        EXPECT_TRUE(joins("multifidus", "spinous-process-" + name, "dorsal-surface-of-sacrum"))
+            << name << "; " << sourceOf("multifidus");
         EXPECT_EQ(joins("multifidus", "spinous-process-" + name, "posterior-superior-iliac-spine"), ilium.contains(name))
             << name << "; " << sourceOf("multifidus");
     }
@@ -105,7 +107,8 @@ TEST(LumbarLevels, QuadratusLumborumHasItsThreeSetsOfFibres)
     EXPECT_TRUE(joins("quadratus-lumborum", "iliac-crest", rib)) << "iliocostal; " << sourceOf("quadratus-lumborum");
     EXPECT_TRUE(joins("quadratus-lumborum", "iliolumbar-ligament", rib)) << "iliocostal; " << sourceOf("quadratus-lumborum");
     for (const auto &process : levels.at("transverse_processes")) {
-        EXPECT_TRUE(joins("quadratus-lumborum", "iliac-crest", process)) << "iliotransverse " << process << "; " << sourceOf("quadratus-lumborum");
+        EXPECT_TRUE(joins("quadratus-lumborum", "iliac-crest", process))
+            << "iliotransverse " << process << "; " << sourceOf("quadratus-lumborum");
     }
     for (const auto &process : levels.at("costotransverse_processes")) {
         EXPECT_TRUE(joins("quadratus-lumborum", process, rib))
@@ -118,7 +121,8 @@ TEST(LumbarLevels, QuadratusLumborumHasItsThreeSetsOfFibres)
 TEST(LumbarLevels, QuadratusLumborumHasThePublishedRoots)
 {
     const auto &roots = atlas().at({"quadratus-lumborum"}).roots;
-    EXPECT_EQ(Names(roots.begin(), roots.end()), levelsOf("quadratus-lumborum").at("roots").get<Names>()) << sourceOf("quadratus-lumborum");
+    EXPECT_EQ(Names(roots.begin(), roots.end()), levelsOf("quadratus-lumborum").at("roots").get<Names>())
+        << sourceOf("quadratus-lumborum");
 }
 
 } // namespace

@@ -19,7 +19,7 @@ struct Stretch {
 
 class Silhouette {
 public:
-    explicit Silhouette(const Drawing &drawing) : m_polygons(flattened(drawing.silhouette())) {}
+    explicit Silhouette(const Drawing &drawing) : m_polygons(flattened(drawing.silhouette())) { }
 
     [[nodiscard]] const std::vector<Polygon> &polygons() const { return m_polygons; }
     [[nodiscard]] const Polygon &line() const { return m_polygons.front(); }
@@ -53,16 +53,14 @@ public:
     }
 
     /// Largest and smallest of f(y) between two heights.
-    template <class F>
-    [[nodiscard]] static double largest(double top, double bottom, F f)
+    template <class F> [[nodiscard]] static double largest(double top, double bottom, F f)
     {
         double value = f(top);
         for (double y = top; y <= bottom; ++y)
             value = std::max(value, f(y));
         return value;
     }
-    template <class F>
-    [[nodiscard]] static double smallest(double top, double bottom, F f)
+    template <class F> [[nodiscard]] static double smallest(double top, double bottom, F f)
     {
         return -largest(top, bottom, [&](double y) { return -f(y); });
     }

@@ -15,7 +15,7 @@ namespace {
 
 constexpr double step = 1; // units between samples, 1.7 mm of a body of 1.74 m
 
-class Tiling : public testing::TestWithParam<View> {};
+class Tiling : public testing::TestWithParam<View> { };
 
 TEST_P(Tiling, CoversTheSkinOnce)
 {
@@ -45,7 +45,8 @@ TEST_P(Tiling, CoversTheSkinOnce)
             twice += regions.size() > 1;
             bare += regions.empty();
             if (regions.empty())
-                ++bareRows["y " + std::to_string(static_cast<int>(y / 20) * 20) + ", x " + std::to_string(static_cast<int>(x / 20) * 20)];
+                ++bareRows["y " + std::to_string(static_cast<int>(y / 20) * 20) + ", x "
+                    + std::to_string(static_cast<int>(x / 20) * 20)];
         }
     const auto percent = [&](std::size_t n) { return 100.0 * static_cast<double>(n) / static_cast<double>(inside); };
     std::cout << wordOf(viewWords, GetParam()) << ": covered " << 100 - percent(bare) << " %, twice " << percent(twice)
@@ -82,7 +83,7 @@ TEST_P(Tiling, GivesTheSuperficialFasciaTheOutlineOfItsRegion)
 }
 
 INSTANTIATE_TEST_SUITE_P(Views, Tiling, testing::Values(View::Front, View::Back),
-                         [](const auto &each) { return each.param == View::Front ? "Front" : "Back"; });
+    [](const auto &each) { return each.param == View::Front ? "Front" : "Back"; });
 
 TEST(TilingOfBothViews, EveryRegionOfTheAtlasIsDrawnSomewhere)
 {

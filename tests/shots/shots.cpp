@@ -86,6 +86,7 @@ private:
         save(window, "1-finding");
         session.selectFinding(0);
         save(window, "2-trace");
+        window.findChild<TracePanel *>()->step();
         showLinked(window, {StructureId{"latissimus-dorsi"}, Side::Left});
         save(window, "3-path");
         window.setLayer(Layer::Bone);
@@ -124,9 +125,14 @@ private:
     {
         const Place place{StructureId{structure}, side};
         window.setLayer(m_knowledge.atlas->at(place.structure).layer);
-        const auto at = markPoint(*m_knowledge.atlas, *m_knowledge.body, place);
-        BodyView &view = window.bodyView(at->view);
-        QTest::mouseClick(&view, Qt::LeftButton, {}, view.toWidget(at->point).toPoint());
+        BodyView &view = window.bodyView(markPoint(*m_knowledge.atlas, *m_knowledge.body, place)->view);
+        const QRect box = view.widgetRectOf(place);
+        for (int y = box.top(); y <= box.bottom(); y += 2)
+            for (int x = box.left(); x <= box.right(); x += 2)
+                if (view.placeAt(QPointF(x, y)) == place && view.placeAt(QPointF(x + 3, y + 3)) == place) {
+                    QTest::mouseClick(&view, Qt::LeftButton, {}, QPoint(x + 1, y + 1));
+                    return;
+                }
     }
 
     void findAll(MainWindow &window)

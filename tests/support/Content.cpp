@@ -27,8 +27,7 @@ namespace raphe::test {
 
 namespace {
 
-template <class T>
-T valueOrThrow(Result<T> result, const std::string &what)
+template <class T> T valueOrThrow(Result<T> result, const std::string &what)
 {
     if (!result)
         throw std::runtime_error(what + ": " + inWords(result.error()));

@@ -41,7 +41,7 @@ json &head(json &j)
     return j["structures"][mover]["attachments"][0];
 }
 
-class RefusedAtlas : public testing::TestWithParam<BadAtlas> {};
+class RefusedAtlas : public testing::TestWithParam<BadAtlas> { };
 
 TEST_P(RefusedAtlas, IsRefusedWithItsPlace)
 {
@@ -64,117 +64,157 @@ const std::vector<BadAtlas> badAtlases{
     {"ListThatIsNone", [](json &j) { j["structures"] = 3; }, ErrorCode::WrongType, in("/structures"), "array"},
 
     // structures
-    {"UnknownFieldOfAStructure", [](json &j) { j["structures"][femur]["colour"] = "red"; }, ErrorCode::UnknownField, structure(femur), "colour"},
+    {"UnknownFieldOfAStructure", [](json &j) { j["structures"][femur]["colour"] = "red"; }, ErrorCode::UnknownField,
+        structure(femur), "colour"},
     {"UnknownFieldOfNames", [](json &j) { j["structures"][femur]["names"]["french"] = "fémur"; }, ErrorCode::UnknownField,
-     structure(femur, "/names"), "french"},
-    {"UnknownFieldOfIds", [](json &j) { j["structures"][femur]["ids"] = {{"ta", json::array()}}; }, ErrorCode::UnknownField,
-     structure(femur, "/ids"), "ta"},
+        structure(femur, "/names"), "french"},
+    {"UnknownFieldOfIds",
+        [](json &j) {
+            j["structures"][femur]["ids"] = {{"ta", json::array()}};
+        },
+        ErrorCode::UnknownField, structure(femur, "/ids"), "ta"},
     {"NoPlainName", [](json &j) { j["structures"][femur]["names"]["plain"].erase("es"); }, ErrorCode::MissingField,
-     structure(femur, "/names/plain"), "es"},
+        structure(femur, "/names/plain"), "es"},
     {"NoSource", [](json &j) { j["structures"][femur]["sources"] = json::array(); }, ErrorCode::MissingField,
-     structure(femur, "/sources"), "a source"},
-    {"KindOutsideTheList", [](json &j) { j["structures"][femur]["kind"] = "organ"; }, ErrorCode::UnknownWord, structure(femur, "/kind"), "organ"},
-    {"LayerOutsideTheList", [](json &j) { j["structures"][femur]["layer"] = "deep"; }, ErrorCode::UnknownWord, structure(femur, "/layer"), "deep"},
-    {"PairedIsAWord", [](json &j) { j["structures"][femur]["paired"] = "yes"; }, ErrorCode::WrongType, structure(femur, "/paired"),
-     "true or false"},
+        structure(femur, "/sources"), "a source"},
+    {"KindOutsideTheList", [](json &j) { j["structures"][femur]["kind"] = "organ"; }, ErrorCode::UnknownWord,
+        structure(femur, "/kind"), "organ"},
+    {"LayerOutsideTheList", [](json &j) { j["structures"][femur]["layer"] = "deep"; }, ErrorCode::UnknownWord,
+        structure(femur, "/layer"), "deep"},
+    {"PairedIsAWord", [](json &j) { j["structures"][femur]["paired"] = "yes"; }, ErrorCode::WrongType,
+        structure(femur, "/paired"), "true or false"},
     {"IdInCapitals", [](json &j) { j["structures"][nerve]["id"] = "Nerve"; }, ErrorCode::BadId, structure(nerve, "/id"), "Nerve"},
-    {"IdWithTwoHyphens", [](json &j) { j["structures"][nerve]["id"] = "a--b"; }, ErrorCode::BadId, structure(nerve, "/id"), "a--b"},
-    {"IdThatEndsInAHyphen", [](json &j) { j["structures"][nerve]["id"] = "a-"; }, ErrorCode::BadId, structure(nerve, "/id"), "a-"},
+    {"IdWithTwoHyphens", [](json &j) { j["structures"][nerve]["id"] = "a--b"; }, ErrorCode::BadId, structure(nerve, "/id"),
+        "a--b"},
+    {"IdThatEndsInAHyphen", [](json &j) { j["structures"][nerve]["id"] = "a-"; }, ErrorCode::BadId, structure(nerve, "/id"),
+        "a-"},
     {"SameIdTwice", [](json &j) { j["structures"].push_back(j["structures"][femur]); }, ErrorCode::Duplicate,
-     in("/structures/" + std::to_string(region + 1) + "/id"), "femur"},
+        in("/structures/" + std::to_string(region + 1) + "/id"), "femur"},
     {"TypedInSuperficialFasciaOfARegion",
-     [](json &j) { j["structures"].push_back(tinyStructure("sf-flank", "superficial-fascia", "superficial-fascia", true)); },
-     ErrorCode::Duplicate, in("/structures/" + std::to_string(region + 1)), "sf-flank"},
+        [](json &j) { j["structures"].push_back(tinyStructure("sf-flank", "superficial-fascia", "superficial-fascia", true)); },
+        ErrorCode::Duplicate, in("/structures/" + std::to_string(region + 1)), "sf-flank"},
 
     // links of structures
-    {"PartOfNothing", [](json &j) { j["structures"][crest]["part_of"] = "ilium"; }, ErrorCode::UnknownId, structure(crest, "/part_of"), "ilium"},
-    {"PartOfItself", [](json &j) { j["structures"][mover]["part_of"] = "mover"; }, ErrorCode::Contradiction, structure(mover, "/part_of"),
-     "mover would be part of itself"},
+    {"PartOfNothing", [](json &j) { j["structures"][crest]["part_of"] = "ilium"; }, ErrorCode::UnknownId,
+        structure(crest, "/part_of"), "ilium"},
+    {"PartOfItself", [](json &j) { j["structures"][mover]["part_of"] = "mover"; }, ErrorCode::Contradiction,
+        structure(mover, "/part_of"), "mover would be part of itself"},
     {"PartsOfEachOther",
-     [](json &j) {
-         auto other = j["structures"][mover];
-         other["id"] = "other";
-         other["part_of"] = "mover";
-         j["structures"][mover]["part_of"] = "other";
-         j["structures"].push_back(other);
-     },
-     ErrorCode::Contradiction, structure(mover, "/part_of"), "mover would be part of itself"},
+        [](json &j) {
+            auto other = j["structures"][mover];
+            other["id"] = "other";
+            other["part_of"] = "mover";
+            j["structures"][mover]["part_of"] = "other";
+            j["structures"].push_back(other);
+        },
+        ErrorCode::Contradiction, structure(mover, "/part_of"), "mover would be part of itself"},
     {"NerveThatIsUnknown", [](json &j) { j["structures"][mover]["nerves"] = {"wire"}; }, ErrorCode::UnknownId,
-     structure(mover, "/nerves/0"), "wire"},
-    {"NerveThatIsABone", [](json &j) { j["structures"][mover]["nerves"] = {"femur"}; }, ErrorCode::WrongType, structure(mover, "/nerves"),
-     "id of a nerve, not femur"},
-    {"SourceThatIsUnknown", [](json &j) { j["structures"][mover]["sources"] = {"book", "hearsay"}; }, ErrorCode::UnknownId,
-     structure(mover, "/sources/1"), "hearsay"},
-    {"LandmarkWithoutBone", [](json &j) { j["structures"][crest].erase("part_of"); }, ErrorCode::MissingField, structure(crest), "part_of a bone"},
+        structure(mover, "/nerves/0"), "wire"},
+    {"NerveThatIsABone", [](json &j) { j["structures"][mover]["nerves"] = {"femur"}; }, ErrorCode::WrongType,
+        structure(mover, "/nerves"), "id of a nerve, not femur"},
+    {"SourceThatIsUnknown",
+        [](json &j) {
+            j["structures"][mover]["sources"] = {"book", "hearsay"};
+        },
+        ErrorCode::UnknownId, structure(mover, "/sources/1"), "hearsay"},
+    {"LandmarkWithoutBone", [](json &j) { j["structures"][crest].erase("part_of"); }, ErrorCode::MissingField, structure(crest),
+        "part_of a bone"},
     {"LandmarkOnAMuscle", [](json &j) { j["structures"][crest]["part_of"] = "mover"; }, ErrorCode::MissingField, structure(crest),
-     "part_of a bone"},
+        "part_of a bone"},
 
     // attachments
-    {"DanglingOrigin", [](json &j) { head(j)["origins"] = {"crest", "nowhere"}; }, ErrorCode::UnknownId,
-     structure(mover, "/attachments/0/origins/1"), "nowhere"},
+    {"DanglingOrigin",
+        [](json &j) {
+            head(j)["origins"] = {"crest", "nowhere"};
+        },
+        ErrorCode::UnknownId, structure(mover, "/attachments/0/origins/1"), "nowhere"},
     {"DanglingInsertion", [](json &j) { head(j)["insertions"][0] = "nowhere"; }, ErrorCode::UnknownId,
-     structure(mover, "/attachments/0/insertions/0"), "nowhere"},
-    {"OriginTwice", [](json &j) { head(j)["origins"] = {"crest", "crest"}; }, ErrorCode::Duplicate,
-     structure(mover, "/attachments/0/origins/1"), "crest"},
-    {"AttachedToANerve", [](json &j) { head(j)["insertions"] = {"nerve"}; }, ErrorCode::WrongType, structure(mover, "/attachments"),
-     "id of a landmark, bone, fascia, ligament or tendon, not nerve"},
-    {"MuscleWithoutOrigin", [](json &j) { head(j)["origins"] = json::array(); }, ErrorCode::MissingEnd, structure(mover, "/attachments/0"), "mover"},
+        structure(mover, "/attachments/0/insertions/0"), "nowhere"},
+    {"OriginTwice",
+        [](json &j) {
+            head(j)["origins"] = {"crest", "crest"};
+        },
+        ErrorCode::Duplicate, structure(mover, "/attachments/0/origins/1"), "crest"},
+    {"AttachedToANerve", [](json &j) { head(j)["insertions"] = {"nerve"}; }, ErrorCode::WrongType,
+        structure(mover, "/attachments"), "id of a landmark, bone, fascia, ligament or tendon, not nerve"},
+    {"MuscleWithoutOrigin", [](json &j) { head(j)["origins"] = json::array(); }, ErrorCode::MissingEnd,
+        structure(mover, "/attachments/0"), "mover"},
     {"MuscleWithoutInsertion", [](json &j) { head(j)["insertions"] = json::array(); }, ErrorCode::MissingEnd,
-     structure(mover, "/attachments/0"), "mover"},
-    {"MuscleWithoutAttachments", [](json &j) { j["structures"][mover].erase("attachments"); }, ErrorCode::MissingEnd, structure(mover), "mover"},
-    {"UnknownFieldOfAnAttachment", [](json &j) { head(j)["angle"] = 5; }, ErrorCode::UnknownField, structure(mover, "/attachments/0"), "angle"},
+        structure(mover, "/attachments/0"), "mover"},
+    {"MuscleWithoutAttachments", [](json &j) { j["structures"][mover].erase("attachments"); }, ErrorCode::MissingEnd,
+        structure(mover), "mover"},
+    {"UnknownFieldOfAnAttachment", [](json &j) { head(j)["angle"] = 5; }, ErrorCode::UnknownField,
+        structure(mover, "/attachments/0"), "angle"},
     {"AttachmentGradedAboveItsSource", [](json &j) { head(j)["evidence"] = "verified"; }, ErrorCode::GradeTooHigh,
-     structure(mover, "/attachments/0"), "verified"},
-    {"AttachmentWithoutSource", [](json &j) { head(j).erase("sources"); }, ErrorCode::MissingField, structure(mover, "/attachments/0"), "sources"},
+        structure(mover, "/attachments/0"), "verified"},
+    {"AttachmentWithoutSource", [](json &j) { head(j).erase("sources"); }, ErrorCode::MissingField,
+        structure(mover, "/attachments/0"), "sources"},
     {"GradeOutsideTheList", [](json &j) { head(j)["evidence"] = "certain"; }, ErrorCode::UnknownWord,
-     structure(mover, "/attachments/0/evidence"), "certain"},
-    {"SpanOfNoJoint", [](json &j) { j["structures"][mover]["spans"] = {{{"joint", "femur"}, {"sources", {"book"}}}}; }, ErrorCode::UnknownId,
-     structure(mover, "/spans/0/joint"), "femur"},
+        structure(mover, "/attachments/0/evidence"), "certain"},
+    {"SpanOfNoJoint",
+        [](json &j) {
+            j["structures"][mover]["spans"] = {{{"joint", "femur"}, {"sources", {"book"}}}};
+        },
+        ErrorCode::UnknownId, structure(mover, "/spans/0/joint"), "femur"},
 
     // joints
-    {"JointOfThreeBones", [](json &j) { j["joints"][1]["bones"] = {"hip-bone", "femur", "tibia"}; }, ErrorCode::OutOfRange,
-     in("/joints/1/bones"), "3, allowed: two bones"},
-    {"JointOfAnUnknownBone", [](json &j) { j["joints"][1]["bones"][1] = "thigh"; }, ErrorCode::UnknownId, in("/joints/1/bones/1"), "thigh"},
+    {"JointOfThreeBones",
+        [](json &j) {
+            j["joints"][1]["bones"] = {"hip-bone", "femur", "tibia"};
+        },
+        ErrorCode::OutOfRange, in("/joints/1/bones"), "3, allowed: two bones"},
+    {"JointOfAnUnknownBone", [](json &j) { j["joints"][1]["bones"][1] = "thigh"; }, ErrorCode::UnknownId, in("/joints/1/bones/1"),
+        "thigh"},
     {"JointOfALandmark", [](json &j) { j["joints"][1]["bones"][1] = "trochanter"; }, ErrorCode::WrongType, in("/joints/1/bones"),
-     "id of a bone, not trochanter"},
-    {"JointThatIsABone", [](json &j) { j["joints"].push_back({{"id", "femur"}, {"bones", {"femur", "tibia"}}, {"role", "closing"}}); },
-     ErrorCode::WrongType, in("/joints/5/id"), "id of a joint, not femur"},
+        "id of a bone, not trochanter"},
+    {"JointThatIsABone",
+        [](json &j) {
+            j["joints"].push_back({{"id", "femur"}, {"bones", {"femur", "tibia"}}, {"role", "closing"}});
+        },
+        ErrorCode::WrongType, in("/joints/5/id"), "id of a joint, not femur"},
     {"JointTwice", [](json &j) { j["joints"].push_back(j["joints"][1]); }, ErrorCode::Duplicate, in("/joints/5/id"), "hip"},
-    {"JointWithoutBones", [](json &j) { j["joints"].erase(4); }, ErrorCode::MissingField, structure(symphysis), "an entry in joints"},
-    {"RoleOutsideTheList", [](json &j) { j["joints"][1]["role"] = "branch"; }, ErrorCode::UnknownWord, in("/joints/1/role"), "branch"},
+    {"JointWithoutBones", [](json &j) { j["joints"].erase(4); }, ErrorCode::MissingField, structure(symphysis),
+        "an entry in joints"},
+    {"RoleOutsideTheList", [](json &j) { j["joints"][1]["role"] = "branch"; }, ErrorCode::UnknownWord, in("/joints/1/role"),
+        "branch"},
     {"RingOfOneBone", [](json &j) { j["joints"][4]["role"] = "tree"; }, ErrorCode::SkeletonCycle, in("/joints/4"), "symphysis"},
     {"RingOfSeveralBones",
-     [](json &j) {
-         j["structures"].push_back(tinyStructure("shortcut", "joint", "bone", true));
-         j["joints"].push_back({{"id", "shortcut"}, {"bones", {"lumbar", "tibia"}}, {"role", "tree"}});
-     },
-     ErrorCode::SkeletonCycle, in("/joints/5"), "shortcut"},
-    {"GapBeforeABone", [](json &j) { j["structures"].push_back(tinyStructure("fibula", "bone", "bone", true)); }, ErrorCode::SkeletonGap,
-     in("/structures/" + std::to_string(region + 1)), "fibula"},
-    {"GapWhereOnlyAClosingJointReaches", [](json &j) { j["joints"][2]["role"] = "closing"; }, ErrorCode::SkeletonGap, structure(tibia), "tibia"},
+        [](json &j) {
+            j["structures"].push_back(tinyStructure("shortcut", "joint", "bone", true));
+            j["joints"].push_back({{"id", "shortcut"}, {"bones", {"lumbar", "tibia"}}, {"role", "tree"}});
+        },
+        ErrorCode::SkeletonCycle, in("/joints/5"), "shortcut"},
+    {"GapBeforeABone", [](json &j) { j["structures"].push_back(tinyStructure("fibula", "bone", "bone", true)); },
+        ErrorCode::SkeletonGap, in("/structures/" + std::to_string(region + 1)), "fibula"},
+    {"GapWhereOnlyAClosingJointReaches", [](json &j) { j["joints"][2]["role"] = "closing"; }, ErrorCode::SkeletonGap,
+        structure(tibia), "tibia"},
 
     // continuities
-    {"ContinuityWithNothing", [](json &j) { j["continuities"][0]["to"] = "air"; }, ErrorCode::UnknownId, in("/continuities/0/to"), "air"},
-    {"ContinuityTwice", [](json &j) { j["continuities"].push_back(j["continuities"][0]); }, ErrorCode::Duplicate, in("/continuities/1"),
-     "mover ~ tract"},
+    {"ContinuityWithNothing", [](json &j) { j["continuities"][0]["to"] = "air"; }, ErrorCode::UnknownId, in("/continuities/0/to"),
+        "air"},
+    {"ContinuityTwice", [](json &j) { j["continuities"].push_back(j["continuities"][0]); }, ErrorCode::Duplicate,
+        in("/continuities/1"), "mover ~ tract"},
     {"ContinuityTwiceTheOtherWayRound",
-     [](json &j) {
-         auto again = j["continuities"][0];
-         std::swap(again["from"], again["to"]);
-         j["continuities"].push_back(again);
-     },
-     ErrorCode::Duplicate, in("/continuities/1"), "tract ~ mover"},
+        [](json &j) {
+            auto again = j["continuities"][0];
+            std::swap(again["from"], again["to"]);
+            j["continuities"].push_back(again);
+        },
+        ErrorCode::Duplicate, in("/continuities/1"), "tract ~ mover"},
     {"ContinuityGradedAboveItsSource", [](json &j) { j["continuities"][0]["evidence"] = "supported"; }, ErrorCode::GradeTooHigh,
-     in("/continuities/0"), "supported"},
-    {"ForceOutsideTheList", [](json &j) { j["continuities"][0]["force"] = "maybe"; }, ErrorCode::UnknownWord, in("/continuities/0/force"), "maybe"},
-    {"ContinuityWithoutSide", [](json &j) { j["continuities"][0].erase("changes_side"); }, ErrorCode::MissingField, in("/continuities/0"),
-     "changes_side"},
-    {"UnknownFieldOfAContinuity", [](json &j) { j["continuities"][0]["name"] = "x"; }, ErrorCode::UnknownField, in("/continuities/0"), "name"},
+        in("/continuities/0"), "supported"},
+    {"ForceOutsideTheList", [](json &j) { j["continuities"][0]["force"] = "maybe"; }, ErrorCode::UnknownWord,
+        in("/continuities/0/force"), "maybe"},
+    {"ContinuityWithoutSide", [](json &j) { j["continuities"][0].erase("changes_side"); }, ErrorCode::MissingField,
+        in("/continuities/0"), "changes_side"},
+    {"UnknownFieldOfAContinuity", [](json &j) { j["continuities"][0]["name"] = "x"; }, ErrorCode::UnknownField,
+        in("/continuities/0"), "name"},
 
     // sources
     {"SourceTwice", [](json &j) { j["sources"].push_back(j["sources"][0]); }, ErrorCode::Duplicate, in("/sources/2/id"), "book"},
     {"SourceWithoutDoi", [](json &j) { j["sources"][0].erase("doi"); }, ErrorCode::MissingField, in("/sources/0"), "doi"},
-    {"ReadingOutsideTheList", [](json &j) { j["sources"][0]["read"] = "skimmed"; }, ErrorCode::UnknownWord, in("/sources/0/read"), "skimmed"},
+    {"ReadingOutsideTheList", [](json &j) { j["sources"][0]["read"] = "skimmed"; }, ErrorCode::UnknownWord, in("/sources/0/read"),
+        "skimmed"},
     {"UnknownFieldOfASource", [](json &j) { j["sources"][0]["year"] = 1918; }, ErrorCode::UnknownField, in("/sources/0"), "year"},
 };
 
@@ -184,7 +224,8 @@ TEST(AtlasReader, AcceptsTheAtlasThatTheOtherTestsSpoil)
 {
     const auto read = readTiny(tinyJson());
     ASSERT_TRUE(read.ok()) << inWords(read.error());
-    EXPECT_EQ(read.value().structures().size(), tinyJson()["structures"].size() + 1) << "one region brings its superficial fascia";
+    EXPECT_EQ(read.value().structures().size(), tinyJson()["structures"].size() + 1)
+        << "one region brings its superficial fascia";
 }
 
 TEST(AtlasReader, NamesLineAndColumnOfTextThatIsNotJson)

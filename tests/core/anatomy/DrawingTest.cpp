@@ -30,13 +30,13 @@ const Atlas &drawnAtlas()
 std::string box(const std::string &id, int left, int top, int right, int bottom)
 {
     const auto s = [](int n) { return std::to_string(n); };
-    return "<path id=\"" + id + "\" d=\"M" + s(left) + " " + s(top) + " L" + s(right) + " " + s(top) + " " + s(right) + " " + s(bottom) + " "
-        + s(left) + " " + s(bottom) + " Z\"/>\n";
+    return "<path id=\"" + id + "\" d=\"M" + s(left) + " " + s(top) + " L" + s(right) + " " + s(top) + " " + s(right) + " "
+        + s(bottom) + " " + s(left) + " " + s(bottom) + " Z\"/>\n";
 }
 
 const std::string opening = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"-500 0 1000 1000\">\n";
-const std::string silhouette
-    = "<g id=\"outline\"><path id=\"body-outline\" class=\"outline\" d=\"M0 0 C50 0 80 50 80 500 L0 520\"/></g>\n";
+const std::string silhouette =
+    "<g id=\"outline\"><path id=\"body-outline\" class=\"outline\" d=\"M0 0 C50 0 80 50 80 500 L0 520\"/></g>\n";
 
 std::string layer(const std::string &name, const std::string &paths)
 {
@@ -72,7 +72,7 @@ std::ostream &operator<<(std::ostream &out, const BadDrawing &bad)
     return out << bad.name;
 }
 
-class RefusedDrawing : public testing::TestWithParam<BadDrawing> {};
+class RefusedDrawing : public testing::TestWithParam<BadDrawing> { };
 
 TEST_P(RefusedDrawing, IsRefusedWithItsPlace)
 {
@@ -106,21 +106,24 @@ const std::vector<BadDrawing> badDrawings{
     {"PointOnly", moverWith("M1 1 Z"), "id mover", "the path is empty"},
     {"OpenShape", moverWith("M1 1 L9 1 9 9"), "id mover", "a shape must be closed with Z"},
     {"SecondContourOpen", moverWith("M1 1 L9 1 9 9 Z M2 2 L3 3 2 4"), "id mover", "a shape must be closed with Z"},
-    {"UnknownId", drawingOf(layer("superficial-muscle", box("stranger", 1, 1, 9, 9))), "line 4", "stranger", ErrorCode::UnknownId},
+    {"UnknownId", drawingOf(layer("superficial-muscle", box("stranger", 1, 1, 9, 9))), "line 4", "stranger",
+        ErrorCode::UnknownId},
     {"WrongLayer", drawingOf(layer("deep-muscle", box("mover", 1, 1, 9, 9))), "id mover", "superficial-muscle"},
     {"NoId", drawingOf(layer("superficial-muscle", "<path d=\"" + okBox + "\"/>\n")), "line 4", "ids must be there and unique"},
     {"SameIdTwice", drawingOf(layer("superficial-muscle", box("mover", 1, 1, 9, 9) + box("mover", 2, 2, 8, 8))), "id mover",
-     "ids must be there and unique"},
+        "ids must be there and unique"},
     {"TransformOnAPath",
-     drawingOf(layer("superficial-muscle", "<path id=\"mover\" transform=\"scale(2)\" d=\"" + okBox + "\"/>\n")), "id mover",
-     "attribute transform"},
-    {"StyleOnAPath", drawingOf(layer("superficial-muscle", "<path id=\"mover\" style=\"fill:red\" d=\"" + okBox + "\"/>\n")), "id mover",
-     "attribute style"},
-    {"ClipPathOnAPath", drawingOf(layer("superficial-muscle", "<path id=\"mover\" clip-path=\"url(#a)\" d=\"" + okBox + "\"/>\n")),
-     "id mover", "attribute clip-path"},
-    {"TransformOnAGroup", drawingOf("<g id=\"layer-skin\" transform=\"scale(2)\"></g>\n"), "id layer-skin", "attribute transform"},
-    {"ClassOfOurOwnOnly", drawingOf(layer("superficial-muscle", "<path id=\"mover\" class=\"red\" d=\"" + okBox + "\"/>\n")), "id mover",
-     "class is 'fibre' or absent"},
+        drawingOf(layer("superficial-muscle", "<path id=\"mover\" transform=\"scale(2)\" d=\"" + okBox + "\"/>\n")), "id mover",
+        "attribute transform"},
+    {"StyleOnAPath", drawingOf(layer("superficial-muscle", "<path id=\"mover\" style=\"fill:red\" d=\"" + okBox + "\"/>\n")),
+        "id mover", "attribute style"},
+    {"ClipPathOnAPath",
+        drawingOf(layer("superficial-muscle", "<path id=\"mover\" clip-path=\"url(#a)\" d=\"" + okBox + "\"/>\n")), "id mover",
+        "attribute clip-path"},
+    {"TransformOnAGroup", drawingOf("<g id=\"layer-skin\" transform=\"scale(2)\"></g>\n"), "id layer-skin",
+        "attribute transform"},
+    {"ClassOfOurOwnOnly", drawingOf(layer("superficial-muscle", "<path id=\"mover\" class=\"red\" d=\"" + okBox + "\"/>\n")),
+        "id mover", "class is 'fibre' or absent"},
     {"GroupInAGroup", drawingOf(layer("superficial-muscle", layer("skin", ""))), "id layer-skin", "groups inside groups"},
     {"GroupThatIsNoLayer", drawingOf("<g id=\"muscles\"></g>\n"), "id muscles", "a group is 'outline' or 'layer-'"},
     {"LayerOutsideTheList", drawingOf(layer("middle", "")), "id layer-middle", "a group is 'outline' or 'layer-'"},
@@ -130,33 +133,37 @@ const std::vector<BadDrawing> badDrawings{
     {"StyleSheet", drawingOf("<style>path { fill: red }</style>\n"), "line 3", "element style"},
     {"OtherViewBox", "<svg viewBox=\"0 0 1000 1000\">" + silhouette + "</svg>", "line 1", "viewBox must be -500 0 1000 1000"},
     {"NoOutline", opening + "</svg>\n", "id body-outline", "missing"},
-    {"ClosedOutline", opening + "<g id=\"outline\"><path id=\"body-outline\" class=\"outline\" d=\"" + okBox + "\"/></g></svg>", "id body-outline",
-     "open strokes"},
+    {"ClosedOutline", opening + "<g id=\"outline\"><path id=\"body-outline\" class=\"outline\" d=\"" + okBox + "\"/></g></svg>",
+        "id body-outline", "open strokes"},
     {"OutlineTwice",
-     opening
-         + "<g id=\"outline\"><path id=\"a\" class=\"outline\" d=\"M0 0 L9 9\"/><path id=\"b\" class=\"outline\" d=\"M0 0 L8 8\"/></g></svg>",
-     "id b", "holds one stroke"},
-    {"ShapeInTheOutlineGroup", opening + "<g id=\"outline\">" + box("mover", 1, 1, 9, 9) + "</g></svg>", "id mover", "holds one stroke"},
+        opening
+            + "<g id=\"outline\"><path id=\"a\" class=\"outline\" d=\"M0 0 L9 9\"/><path id=\"b\" class=\"outline\" d=\"M0 0 L8 "
+              "8\"/></g></svg>",
+        "id b", "holds one stroke"},
+    {"ShapeInTheOutlineGroup", opening + "<g id=\"outline\">" + box("mover", 1, 1, 9, 9) + "</g></svg>", "id mover",
+        "holds one stroke"},
     {"FibreOfAnotherShape",
-     drawingOf(layer("superficial-muscle", box("mover", 1, 1, 9, 9) + "<path id=\"other--1\" class=\"fibre\" d=\"M1 1 L2 2\"/>\n")),
-     "id other--1", "a fibre follows its own shape"},
+        drawingOf(
+            layer("superficial-muscle", box("mover", 1, 1, 9, 9) + "<path id=\"other--1\" class=\"fibre\" d=\"M1 1 L2 2\"/>\n")),
+        "id other--1", "a fibre follows its own shape"},
     {"ClosedFibre",
-     drawingOf(layer("superficial-muscle", box("mover", 1, 1, 9, 9) + "<path id=\"mover--f\" class=\"fibre\" d=\"M1 1 L2 2 3 1 Z\"/>\n")),
-     "id mover--f", "open strokes"},
+        drawingOf(layer(
+            "superficial-muscle", box("mover", 1, 1, 9, 9) + "<path id=\"mover--f\" class=\"fibre\" d=\"M1 1 L2 2 3 1 Z\"/>\n")),
+        "id mover--f", "open strokes"},
     {"TextBetweenElements", drawingOf("hello"), "line 3", "text between elements"},
     {"ProcessingInstruction", drawingOf("<?style x?>"), "line 3", "processing instructions"},
     {"DocumentType", "<!DOCTYPE svg>\n" + drawingOf(""), "line 1", "document types"},
     {"XmlCutShort", opening + silhouette, "line ", ""},
 };
 
-INSTANTIATE_TEST_SUITE_P(Drawing, RefusedDrawing, testing::ValuesIn(badDrawings), [](const auto &each) { return each.param.name; });
+INSTANTIATE_TEST_SUITE_P(
+    Drawing, RefusedDrawing, testing::ValuesIn(badDrawings), [](const auto &each) { return each.param.name; });
 
 TEST(DrawingReader, AcceptsShapesPiecesAndFibres)
 {
     const auto drawing = read(drawingOf(layer("superficial-muscle",
-                                              box("mover", 1, 1, 9, 9) + "<path id=\"mover--f1\" class=\"fibre\" d=\"M1 1 L2 2\"/>\n"
-                                                  + "<path id=\"mover--f2\" class=\"fibre\" d=\"M1 2 C1 3 2 4 3 5\"/>\n"
-                                                  + box("mover--2", 20, 20, 30, 30))));
+        box("mover", 1, 1, 9, 9) + "<path id=\"mover--f1\" class=\"fibre\" d=\"M1 1 L2 2\"/>\n"
+            + "<path id=\"mover--f2\" class=\"fibre\" d=\"M1 2 C1 3 2 4 3 5\"/>\n" + box("mover--2", 20, 20, 30, 30))));
     ASSERT_TRUE(drawing.ok()) << inWords(drawing.error());
     ASSERT_EQ(drawing.value().shapes().size(), 2U);
     EXPECT_EQ(drawing.value().shapes()[0].structure, drawing.value().shapes()[1].structure);
@@ -182,10 +189,11 @@ TEST(DrawingReader, ReadsTheBuiltInDrawings)
 // Skin over fascia over muscle over a deep muscle over the segment, from x = 0 to x = 40.
 Drawing stack(View view)
 {
-    auto drawing = read(drawingOf(layer("skin", box("flank", 0, 100, 60, 200)) + layer("deep-fascia", box("apron", 0, 100, 40, 200))
-                                  + layer("superficial-muscle", box("mover", 10, 100, 40, 200))
-                                  + layer("deep-muscle", box("deep-mover", 0, 100, 40, 200)) + layer("bone", box("lumbosacral", 0, 100, 20, 200))),
-                        view);
+    auto drawing =
+        read(drawingOf(layer("skin", box("flank", 0, 100, 60, 200)) + layer("deep-fascia", box("apron", 0, 100, 40, 200))
+                 + layer("superficial-muscle", box("mover", 10, 100, 40, 200))
+                 + layer("deep-muscle", box("deep-mover", 0, 100, 40, 200)) + layer("bone", box("lumbosacral", 0, 100, 20, 200))),
+            view);
     if (!drawing)
         throw std::runtime_error(inWords(drawing.error()));
     return std::move(drawing).value();
@@ -202,11 +210,8 @@ std::vector<Place> placesUnder(const Drawing &drawing, Point p)
 TEST(Under, NamesTheStackFromTheOutsideInWhateverTheOrderOfTheFile)
 {
     EXPECT_EQ(placesUnder(stack(View::Back), {15, 150}),
-              (std::vector<Place>{{{"flank"}, Side::Right},
-                                  {{"apron"}, Side::Midline},
-                                  {{"mover"}, Side::Right},
-                                  {{"deep-mover"}, Side::Right},
-                                  {{"lumbosacral"}, Side::Right}}));
+        (std::vector<Place>{{{"flank"}, Side::Right}, {{"apron"}, Side::Midline}, {{"mover"}, Side::Right},
+            {{"deep-mover"}, Side::Right}, {{"lumbosacral"}, Side::Right}}));
 }
 
 TEST(Under, BackViewShowsThePatientsRightAtPositiveX)
@@ -277,8 +282,8 @@ TEST(SideAndSign, AreEachOthersInverse)
 
 const Overlap *overlapOf(const std::vector<Overlap> &all, const std::string &outer, const std::string &inner)
 {
-    const auto it = std::find_if(all.begin(), all.end(),
-                                 [&](const Overlap &o) { return o.outer.value == outer && o.inner.value == inner; });
+    const auto it =
+        std::find_if(all.begin(), all.end(), [&](const Overlap &o) { return o.outer.value == outer && o.inner.value == inner; });
     return it == all.end() ? nullptr : &*it;
 }
 
@@ -303,7 +308,8 @@ TEST(Overlaps, LeaveOutBonesAndWhatIsTooSmall)
     const auto all = stack(View::Back).overlaps(drawnAtlas(), 0.15);
     for (const Overlap &o : all)
         EXPECT_NE(o.inner.value, "lumbosacral") << "a joint is no soft tissue";
-    EXPECT_FALSE(overlapOf(stack(View::Back).overlaps(drawnAtlas(), 0.5), "apron", "deep-mover")) << "a quarter is less than half";
+    EXPECT_FALSE(overlapOf(stack(View::Back).overlaps(drawnAtlas(), 0.5), "apron", "deep-mover"))
+        << "a quarter is less than half";
 }
 
 TEST(Overlaps, OfTheBuiltInDrawingsTieTheGluteusMaximusToWhatItCovers)

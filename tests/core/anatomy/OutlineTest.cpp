@@ -37,11 +37,10 @@ Contour circle(Point centre, double radius)
     const double k = 4.0 / 3.0 * (std::numbers::sqrt2 - 1) * radius;
     const auto [x, y] = centre;
     return {{x + radius, y},
-            {{{x + radius, y + k}, {x + k, y + radius}, {x, y + radius}},
-             {{x - k, y + radius}, {x - radius, y + k}, {x - radius, y}},
-             {{x - radius, y - k}, {x - k, y - radius}, {x, y - radius}},
-             {{x + k, y - radius}, {x + radius, y - k}, {x + radius, y}}},
-            true};
+        {{{x + radius, y + k}, {x + k, y + radius}, {x, y + radius}}, {{x - k, y + radius}, {x - radius, y + k}, {x - radius, y}},
+            {{x - radius, y - k}, {x - k, y - radius}, {x, y - radius}},
+            {{x + k, y - radius}, {x + radius, y - k}, {x + radius, y}}},
+        true};
 }
 
 TEST(Outline, AreaOfASquareIsItsSideSquared)

@@ -44,7 +44,8 @@ TEST(Skeleton, PathNamesTheJointsInOrder)
 {
     const Atlas tiny = tinyAtlas();
     const Skeleton skeleton(tiny.joints());
-    EXPECT_EQ(skeleton.path({"lumbar"}, {"tibia"}), (std::vector<StructureId>{{"lumbosacral"}, {"sacroiliac"}, {"hip"}, {"knee"}}));
+    EXPECT_EQ(
+        skeleton.path({"lumbar"}, {"tibia"}), (std::vector<StructureId>{{"lumbosacral"}, {"sacroiliac"}, {"hip"}, {"knee"}}));
     EXPECT_EQ(skeleton.path({"tibia"}, {"hip-bone"}), (std::vector<StructureId>{{"knee"}, {"hip"}}));
     EXPECT_TRUE(skeleton.path({"femur"}, {"femur"}).empty());
     EXPECT_TRUE(skeleton.path({"femur"}, {"no-bone"}).empty());
@@ -64,7 +65,8 @@ TEST(Crossings, AMuscleWithinOneBoneCrossesNothing)
 TEST(Crossings, AClosingJointIsNeverOnThePath)
 {
     // From one side of the pelvis to the spine one could also go through the symphysis; the tree does not.
-    EXPECT_EQ(jointsCrossed(tinyAtlas(withHeads(json::array({tinyHead("process", "crest")}))), "mover"), (Joints{"lumbosacral", "sacroiliac"}));
+    EXPECT_EQ(jointsCrossed(tinyAtlas(withHeads(json::array({tinyHead("process", "crest")}))), "mover"),
+        (Joints{"lumbosacral", "sacroiliac"}));
 }
 
 TEST(Crossings, AnEndOnFasciaIsAnEndThere)
@@ -87,7 +89,8 @@ TEST(Crossings, EveryOriginOfAHeadBelongsWithEveryInsertion)
     json head = tinyHead("process", "trochanter");
     head["origins"].push_back("crest");
     head["insertions"].push_back("shin");
-    EXPECT_EQ(jointsCrossed(tinyAtlas(withHeads(json::array({head}))), "mover"), (Joints{"lumbosacral", "sacroiliac", "hip", "knee"}));
+    EXPECT_EQ(
+        jointsCrossed(tinyAtlas(withHeads(json::array({head}))), "mover"), (Joints{"lumbosacral", "sacroiliac", "hip", "knee"}));
 }
 
 TEST(Crossings, AStatedSpanIsAddedWithItsSource)

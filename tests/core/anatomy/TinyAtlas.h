@@ -13,16 +13,12 @@ namespace raphe::test {
 
 inline nlohmann::json tinyStructure(const std::string &id, const std::string &kind, const std::string &layer, bool paired)
 {
-    return {{"id", id},
-            {"kind", kind},
-            {"layer", layer},
-            {"paired", paired},
-            {"names",
-             {{"latin", "latin " + id},
-              {"english", "english " + id},
-              {"plain", {{"en", "plain " + id}, {"de", "deutsch " + id}, {"es", "llano " + id}}},
-              {"synonyms", {id + " for short"}}}},
-            {"sources", {"book"}}};
+    return {{"id", id}, {"kind", kind}, {"layer", layer}, {"paired", paired},
+        {"names",
+            {{"latin", "latin " + id}, {"english", "english " + id},
+                {"plain", {{"en", "plain " + id}, {"de", "deutsch " + id}, {"es", "llano " + id}}},
+                {"synonyms", {id + " for short"}}}},
+        {"sources", {"book"}}};
 }
 
 inline nlohmann::json tinyLandmark(const std::string &id, const std::string &bone, bool paired)
@@ -34,11 +30,31 @@ inline nlohmann::json tinyLandmark(const std::string &id, const std::string &bon
 
 inline nlohmann::json tinyHead(const std::string &origin, const std::string &insertion)
 {
-    return {{"head", "head"}, {"origins", {origin}}, {"insertions", {insertion}}, {"evidence", "described"}, {"sources", {"book"}}};
+    return {
+        {"head", "head"}, {"origins", {origin}}, {"insertions", {insertion}}, {"evidence", "described"}, {"sources", {"book"}}};
 }
 
 // Places in "structures", as the tests' pointers name them.
-enum TinyIndex { lumbar, sacrum, hipBone, femur, tibia, sacroiliac, hip, knee, lumbosacral, symphysis, crest, trochanter, shin, process, tract, nerve, mover, region };
+enum TinyIndex {
+    lumbar,
+    sacrum,
+    hipBone,
+    femur,
+    tibia,
+    sacroiliac,
+    hip,
+    knee,
+    lumbosacral,
+    symphysis,
+    crest,
+    trochanter,
+    shin,
+    process,
+    tract,
+    nerve,
+    mover,
+    region
+};
 
 /// The document before anything is spoilt; /structures/N is the TinyIndex.
 inline nlohmann::json tinyJson()
@@ -66,25 +82,21 @@ inline nlohmann::json tinyJson()
     moverJson["attachments"] = json::array({tinyHead("crest", "shin")});
     structures.push_back(moverJson);
     structures.push_back(tinyStructure("flank", "surface-region", "skin", true));
-    return {{"format", "raphe-atlas"},
-            {"version", 1},
-            {"structures", structures},
-            {"joints",
-             json::array({{{"id", "sacroiliac"}, {"bones", {"sacrum", "hip-bone"}}, {"role", "tree"}},
-                          {{"id", "hip"}, {"bones", {"hip-bone", "femur"}}, {"role", "tree"}},
-                          {{"id", "knee"}, {"bones", {"femur", "tibia"}}, {"role", "tree"}},
-                          {{"id", "lumbosacral"}, {"bones", {"lumbar", "sacrum"}}, {"role", "tree"}},
-                          {{"id", "symphysis"}, {"bones", {"hip-bone", "hip-bone"}}, {"role", "closing"}}})},
-            {"continuities",
-             json::array({{{"from", "mover"},
-                           {"to", "tract"},
-                           {"changes_side", false},
-                           {"evidence", "described"},
-                           {"force", "unknown"},
-                           {"sources", {"book"}}}})},
-            {"sources",
-             json::array({{{"id", "book"}, {"citation", "A book"}, {"doi", nullptr}, {"supports", "described"}, {"read", "memory"}},
-                          {{"id", "review"}, {"citation", "A review"}, {"doi", "10.1/x"}, {"supports", "verified"}, {"read", "abstract"}}})}};
+    return {{"format", "raphe-atlas"}, {"version", 1}, {"structures", structures},
+        {"joints",
+            json::array({{{"id", "sacroiliac"}, {"bones", {"sacrum", "hip-bone"}}, {"role", "tree"}},
+                {{"id", "hip"}, {"bones", {"hip-bone", "femur"}}, {"role", "tree"}},
+                {{"id", "knee"}, {"bones", {"femur", "tibia"}}, {"role", "tree"}},
+                {{"id", "lumbosacral"}, {"bones", {"lumbar", "sacrum"}}, {"role", "tree"}},
+                {{"id", "symphysis"}, {"bones", {"hip-bone", "hip-bone"}}, {"role", "closing"}}})},
+        {"continuities",
+            json::array({{{"from", "mover"}, {"to", "tract"}, {"changes_side", false}, {"evidence", "described"},
+                {"force", "unknown"}, {"sources", {"book"}}}})},
+        {"sources",
+            json::array(
+                {{{"id", "book"}, {"citation", "A book"}, {"doi", nullptr}, {"supports", "described"}, {"read", "memory"}},
+                    {{"id", "review"}, {"citation", "A review"}, {"doi", "10.1/x"}, {"supports", "verified"},
+                        {"read", "abstract"}}})}};
 }
 
 inline Result<Atlas> readTiny(const nlohmann::json &json)

@@ -74,7 +74,8 @@ TEST(TreatFirst, GradeFourAtOneSpotSpeaksForThePlace)
 TEST(TreatFirst, AJointComesBeforeTheMuscleAcrossIt)
 {
     const Place joint{{"hip-joint"}, Side::Right};
-    const auto with = treatFirst(linkage(), visitOf({stiff("hip-joint", Side::Right, 2), tender("gluteus-medius", Side::Right, 2)}), constants());
+    const auto with = treatFirst(
+        linkage(), visitOf({stiff("hip-joint", Side::Right, 2), tender("gluteus-medius", Side::Right, 2)}), constants());
     ASSERT_TRUE(termOf(entryOf(with, joint), "joint first"));
     EXPECT_DOUBLE_EQ(termOf(entryOf(with, joint), "joint first")->value, constants()["treat-joint-first"]);
     EXPECT_FALSE(termOf(entryOf(with, {{"gluteus-medius"}, Side::Right}), "joint first"));
@@ -85,23 +86,27 @@ TEST(TreatFirst, AJointAloneOrWithAMuscleOfTheOtherSideIsNotFirst)
     const Place joint{{"hip-joint"}, Side::Right};
     const auto alone = treatFirst(linkage(), visitOf({stiff("hip-joint", Side::Right, 2)}), constants());
     EXPECT_FALSE(termOf(entryOf(alone, joint), "joint first"));
-    const auto other = treatFirst(linkage(), visitOf({stiff("hip-joint", Side::Right, 2), tender("gluteus-medius", Side::Left, 2)}), constants());
+    const auto other = treatFirst(
+        linkage(), visitOf({stiff("hip-joint", Side::Right, 2), tender("gluteus-medius", Side::Left, 2)}), constants());
     EXPECT_FALSE(termOf(entryOf(other, joint), "joint first"));
-    const auto noncrossing = treatFirst(linkage(), visitOf({stiff("hip-joint", Side::Right, 2), tender("vastus-medialis", Side::Right, 2)}), constants());
+    const auto noncrossing = treatFirst(
+        linkage(), visitOf({stiff("hip-joint", Side::Right, 2), tender("vastus-medialis", Side::Right, 2)}), constants());
     EXPECT_FALSE(termOf(entryOf(noncrossing, joint), "joint first")) << "vastus medialis does not cross the hip";
 }
 
 TEST(TreatFirst, AMidlineSegmentComesBeforeTheMusclesOfEitherSide)
 {
     for (const Side side : {Side::Left, Side::Right}) {
-        const auto list = treatFirst(linkage(), visitOf({stiff("l4-l5", Side::Midline, 2), tender("multifidus", side, 2)}), constants());
+        const auto list =
+            treatFirst(linkage(), visitOf({stiff("l4-l5", Side::Midline, 2), tender("multifidus", side, 2)}), constants());
         EXPECT_TRUE(termOf(entryOf(list, {{"l4-l5"}, Side::Midline}), "joint first")) << wordOf(sideWords, side);
     }
 }
 
 TEST(TreatFirst, TheSkinAndItsFasciaComeBeforeWhatLiesDeeper)
 {
-    const auto list = treatFirst(linkage(), visitOf({tender("thoracolumbar-fascia", Side::Right, 2), tender("multifidus", Side::Right, 2)}), constants());
+    const auto list = treatFirst(
+        linkage(), visitOf({tender("thoracolumbar-fascia", Side::Right, 2), tender("multifidus", Side::Right, 2)}), constants());
     EXPECT_TRUE(termOf(entryOf(list, {{"thoracolumbar-fascia"}, Side::Right}), "superficial first"));
     EXPECT_FALSE(termOf(entryOf(list, {{"multifidus"}, Side::Right}), "superficial first"));
 }
@@ -109,9 +114,9 @@ TEST(TreatFirst, TheSkinAndItsFasciaComeBeforeWhatLiesDeeper)
 TEST(TreatFirst, TheMostTiedFindingHasTheWholeLinkageTermAndALoneOneHasNone)
 {
     const auto list = treatFirst(linkage(),
-                                 visitOf({tender("gluteus-maximus", Side::Right, 2), tender("thoracolumbar-fascia", Side::Left, 2),
-                                          tender("latissimus-dorsi", Side::Left, 2)}),
-                                 constants());
+        visitOf({tender("gluteus-maximus", Side::Right, 2), tender("thoracolumbar-fascia", Side::Left, 2),
+            tender("latissimus-dorsi", Side::Left, 2)}),
+        constants());
     double most = 0;
     for (const Suggestion &s : list)
         if (const Term *term = termOf(s, "linkage"))
@@ -126,7 +131,8 @@ TEST(TreatFirst, ListsOnlyWhatWasFound)
     Finding unable;
     unable.place = {{"iliacus"}, Side::Left};
     unable.unable = "guarding";
-    const auto list = treatFirst(linkage(), visitOf({tender("piriformis", Side::Left, 2), clearOf({{"gluteus-maximus"}, Side::Left}), unable}), constants());
+    const auto list = treatFirst(linkage(),
+        visitOf({tender("piriformis", Side::Left, 2), clearOf({{"gluteus-maximus"}, Side::Left}), unable}), constants());
     ASSERT_EQ(list.size(), 1U);
     EXPECT_EQ(list.front().place, (Place{{"piriformis"}, Side::Left}));
 }

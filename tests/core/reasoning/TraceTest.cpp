@@ -32,7 +32,8 @@ TEST(Trace, TheRightGluteusMaximusReachesTheLeftLatissimusThroughTheThoracolumba
     EXPECT_FALSE(latissimus->path[1].changesSide());
     EXPECT_EQ(weakestOf(latissimus->path), Grade::Verified);
     for (const PathStep &step : latissimus->path) {
-        EXPECT_NE(std::find(step.sources.begin(), step.sources.end(), "wilke-2016"), step.sources.end()) << step.from << " to " << step.to;
+        EXPECT_NE(std::find(step.sources.begin(), step.sources.end(), "wilke-2016"), step.sources.end())
+            << step.from << " to " << step.to;
         EXPECT_EQ(step.link, LinkKind::Continues);
         EXPECT_TRUE(step.force) << "how well force passes is said with the link";
     }

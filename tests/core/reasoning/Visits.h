@@ -59,7 +59,7 @@ inline const std::vector<Place> &examinablePlaces()
 
 class RandomVisits {
 public:
-    explicit RandomVisits(unsigned seed) : m_engine(seed) {}
+    explicit RandomVisits(unsigned seed) : m_engine(seed) { }
 
     /// One to eight findings at different places; about one visit in five is its own mirror image.
     Visit next()
@@ -68,7 +68,8 @@ public:
         const int count = 1 + below(8);
         for (int i = 0; i < count; ++i) {
             const Place place = examinablePlaces()[static_cast<std::size_t>(below(static_cast<int>(examinablePlaces().size())))];
-            const bool seen = std::any_of(visit.findings.begin(), visit.findings.end(), [&](const Finding &f) { return f.place == place; });
+            const bool seen =
+                std::any_of(visit.findings.begin(), visit.findings.end(), [&](const Finding &f) { return f.place == place; });
             if (!seen)
                 visit.findings.push_back(findingAt(place));
         }

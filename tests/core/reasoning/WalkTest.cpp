@@ -71,9 +71,9 @@ double largestDifference(const std::vector<double> &sparse, const Eigen::VectorX
     return largest;
 }
 
-const Visit twoFindingsAndThreeClears = visitOf({tender("gluteus-maximus", Side::Right, 3), stiff("l4-l5", Side::Midline, 2),
-                                                 clearOf({{"thoracolumbar-fascia"}, Side::Left}), clearOf({{"piriformis"}, Side::Right}),
-                                                 clearOf({{"hip-joint"}, Side::Right})});
+const Visit twoFindingsAndThreeClears = visitOf(
+    {tender("gluteus-maximus", Side::Right, 3), stiff("l4-l5", Side::Midline, 2), clearOf({{"thoracolumbar-fascia"}, Side::Left}),
+        clearOf({{"piriformis"}, Side::Right}), clearOf({{"hip-joint"}, Side::Right})});
 
 TEST(Walk, AgreesWithADenseSolveWhenPlacesAreClear)
 {
@@ -121,10 +121,10 @@ TEST(Walk, ALinkOfNoWeightIsNoLink)
 {
     // Everything of one grade set to nothing must not divide by nothing.
     std::string text = R"({"format":"raphe-reasoning","version":1,"constants":{)";
-    for (const char *name : {"grade-verified", "grade-supported", "grade-described", "grade-convention", "link-continues", "link-attaches",
-                             "link-crosses", "link-part-of", "link-overlies", "restart", "strength-tenderness", "strength-restriction",
-                             "strength-familiar", "strength-least", "treat-tenderness", "treat-restriction", "treat-familiar",
-                             "treat-linkage", "treat-joint-first", "treat-superficial-first", "overlap-least"}) {
+    for (const char *name : {"grade-verified", "grade-supported", "grade-described", "grade-convention", "link-continues",
+             "link-attaches", "link-crosses", "link-part-of", "link-overlies", "restart", "strength-tenderness",
+             "strength-restriction", "strength-familiar", "strength-least", "treat-tenderness", "treat-restriction",
+             "treat-familiar", "treat-linkage", "treat-joint-first", "treat-superficial-first", "overlap-least"}) {
         const std::string value = std::string(name) == "grade-described" ? "0" : "0.5";
         text += "\"" + std::string(name) + R"(":{"value":)" + value + R"(,"reason":"test"},)";
     }
