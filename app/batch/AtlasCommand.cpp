@@ -23,16 +23,11 @@ Json idsOf(const std::vector<StructureId> &ids)
 
 Json structureJson(const Structure &s)
 {
-    return {{"id", s.id.value},
-            {"kind", wordOf(kindWords, s.kind)},
-            {"layer", wordOf(layerWords, s.layer)},
-            {"paired", s.paired},
-            {"part_of", s.partOf ? Json(s.partOf->value) : Json(nullptr)},
-            {"names", {{"latin", s.names.latin}, {"english", s.names.english}, {"plain", s.names.plain}, {"synonyms", s.names.synonyms}}},
-            {"ids", {{"uberon", s.uberon}, {"fma", s.fma}}},
-            {"nerves", idsOf(s.nerves)},
-            {"roots", s.roots},
-            {"sources", s.sources}};
+    return {{"id", s.id.value}, {"kind", wordOf(kindWords, s.kind)}, {"layer", wordOf(layerWords, s.layer)}, {"paired", s.paired},
+        {"part_of", s.partOf ? Json(s.partOf->value) : Json(nullptr)},
+        {"names",
+            {{"latin", s.names.latin}, {"english", s.names.english}, {"plain", s.names.plain}, {"synonyms", s.names.synonyms}}},
+        {"ids", {{"uberon", s.uberon}, {"fma", s.fma}}}, {"nerves", idsOf(s.nerves)}, {"roots", s.roots}, {"sources", s.sources}};
 }
 
 void addAttachments(const Atlas &atlas, const Structure &s, Json &out)
@@ -40,13 +35,9 @@ void addAttachments(const Atlas &atlas, const Structure &s, Json &out)
     for (const Attachment &head : s.attachments)
         for (const auto &[role, ends] : {std::pair{"origin", &head.origins}, std::pair{"insertion", &head.insertions}})
             for (const StructureId &onto : *ends)
-                out.push_back({{"structure", s.id.value},
-                               {"role", role},
-                               {"onto", onto.value},
-                               {"bones", idsOf(atlas.bonesOf(onto))},
-                               {"head", head.head},
-                               {"evidence", wordOf(gradeWords, head.evidence)},
-                               {"sources", head.sources}});
+                out.push_back(
+                    {{"structure", s.id.value}, {"role", role}, {"onto", onto.value}, {"bones", idsOf(atlas.bonesOf(onto))},
+                        {"head", head.head}, {"evidence", wordOf(gradeWords, head.evidence)}, {"sources", head.sources}});
 }
 
 } // namespace
@@ -57,39 +48,30 @@ Result<Done> printAtlas()
     if (!read)
         return read.error();
     const Atlas &atlas = *read.value().atlas;
-    Json out{{"structures", Json::array()}, {"joints", Json::array()},       {"attachments", Json::array()}, {"crossings", Json::array()},
-             {"continuities", Json::array()}, {"overlies", Json::array()}, {"sources", Json::array()}};
+    Json out{{"structures", Json::array()}, {"joints", Json::array()}, {"attachments", Json::array()},
+        {"crossings", Json::array()}, {"continuities", Json::array()}, {"overlies", Json::array()}, {"sources", Json::array()}};
     for (const Structure &s : atlas.structures()) {
         out["structures"].push_back(structureJson(s));
         addAttachments(atlas, s, out["attachments"]);
     }
     for (const Joint &j : atlas.joints())
-        out["joints"].push_back({{"id", j.id.value}, {"bones", {j.bones[0].value, j.bones[1].value}}, {"role", wordOf(jointRoleWords, j.role)}});
+        out["joints"].push_back(
+            {{"id", j.id.value}, {"bones", {j.bones[0].value, j.bones[1].value}}, {"role", wordOf(jointRoleWords, j.role)}});
     for (const Crossing &c : atlas.crossings())
-        out["crossings"].push_back({{"muscle", c.muscle.value},
-                                    {"joint", c.joint.value},
-                                    {"basis", wordOf(basisWords, c.basis)},
-                                    {"evidence", wordOf(gradeWords, c.evidence)},
-                                    {"sources", c.sources}});
+        out["crossings"].push_back({{"muscle", c.muscle.value}, {"joint", c.joint.value}, {"basis", wordOf(basisWords, c.basis)},
+            {"evidence", wordOf(gradeWords, c.evidence)}, {"sources", c.sources}});
     for (const Continuity &c : atlas.continuities())
-        out["continuities"].push_back({{"from", c.from.value},
-                                       {"to", c.to.value},
-                                       {"changes_side", c.changesSide},
-                                       {"evidence", wordOf(gradeWords, c.evidence)},
-                                       {"force", wordOf(forceWords, c.force)},
-                                       {"sources", c.sources},
-                                       {"note", c.note}});
+        out["continuities"].push_back({{"from", c.from.value}, {"to", c.to.value}, {"changes_side", c.changesSide},
+            {"evidence", wordOf(gradeWords, c.evidence)}, {"force", wordOf(forceWords, c.force)}, {"sources", c.sources},
+            {"note", c.note}});
     const double least = (*read.value().constants)["overlap-least"];
     for (const View view : {View::Front, View::Back})
         for (const Overlap &o : read.value().body->of(view).overlaps(atlas, least))
             out["overlies"].push_back({{"view", wordOf(viewWords, view)}, {"outer", o.outer.value}, {"inner", o.inner.value},
-                                       {"share", o.share}, {"evidence", "described"}, {"basis", "computed"}});
+                {"share", o.share}, {"evidence", "described"}, {"basis", "computed"}});
     for (const Source &s : atlas.sources())
-        out["sources"].push_back({{"id", s.id},
-                                  {"citation", s.citation},
-                                  {"doi", s.doi ? Json(*s.doi) : Json(nullptr)},
-                                  {"supports", wordOf(gradeWords, s.supports)},
-                                  {"read", wordOf(readingWords, s.read)}});
+        out["sources"].push_back({{"id", s.id}, {"citation", s.citation}, {"doi", s.doi ? Json(*s.doi) : Json(nullptr)},
+            {"supports", wordOf(gradeWords, s.supports)}, {"read", wordOf(readingWords, s.read)}});
     std::cout << out.dump(1) << '\n';
     return Done{};
 }

@@ -11,8 +11,8 @@ namespace raphe::batch {
 [[nodiscard]] Result<Done> printAtlas();
 [[nodiscard]] Result<Done> printUnder(const std::string &view, double x, double y);
 [[nodiscard]] Result<Done> printReasons(const std::string &visitFile);
-[[nodiscard]] Result<Done> writeMap(const std::string &visitFile, const std::string &out, const std::string &paper,
-                                    const std::string &language);
+[[nodiscard]] Result<Done> writeMap(
+    const std::string &visitFile, const std::string &out, const std::string &paper, const std::string &language);
 /// Adds visit files to a practice file (made when it is missing); patients are told apart by name and birth date.
 [[nodiscard]] Result<Done> importVisits(const std::string &practiceFile, const std::vector<std::string> &visitFiles);
 

@@ -35,9 +35,8 @@ Result<Done> importVisits(const std::string &practiceFile, const std::vector<std
         const auto patients = store.value()->patients();
         if (!patients)
             return patients.error();
-        const auto same = std::find_if(patients.value().begin(), patients.value().end(), [&](const PatientRow &row) {
-            return row.name == visit.patient->name && row.born == visit.patient->born;
-        });
+        const auto same = std::find_if(patients.value().begin(), patients.value().end(),
+            [&](const PatientRow &row) { return row.name == visit.patient->name && row.born == visit.patient->born; });
         const auto patient = same != patients.value().end() ? Result<std::int64_t>(same->id)
                                                             : store.value()->addPatient(visit.patient->name, visit.patient->born);
         if (!patient)

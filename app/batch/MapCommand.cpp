@@ -22,7 +22,7 @@ Result<Done> writeMap(const std::string &visitFile, const std::string &out, cons
     if (!visit)
         return visit.error();
     return writeVisitMap(out, *size, visitMap(*knowledge.atlas, *knowledge.body, visit.value(), language),
-                         BodyArt(*knowledge.atlas, knowledge.body->front), BodyArt(*knowledge.atlas, knowledge.body->back));
+        BodyArt(*knowledge.atlas, knowledge.body->front), BodyArt(*knowledge.atlas, knowledge.body->back));
 }
 
 } // namespace raphe::batch

@@ -29,12 +29,9 @@ Json listJson(const std::vector<Suggestion> &list)
             terms.push_back({{"name", term.name}, {"value", term.value}});
         Json path = Json::array();
         for (const PathStep &step : s.path)
-            path.push_back({{"from", placeJson(step.from)},
-                            {"to", placeJson(step.to)},
-                            {"link", wordOf(linkWords, step.link)},
-                            {"evidence", wordOf(gradeWords, step.evidence)},
-                            {"sources", step.sources},
-                            {"basis", wordOf(basisWords, step.basis)}});
+            path.push_back({{"from", placeJson(step.from)}, {"to", placeJson(step.to)}, {"link", wordOf(linkWords, step.link)},
+                {"evidence", wordOf(gradeWords, step.evidence)}, {"sources", step.sources},
+                {"basis", wordOf(basisWords, step.basis)}});
         Json entry = placeJson(s.place);
         entry["score"] = s.score;
         entry["rank"] = s.rank;
@@ -58,9 +55,8 @@ Result<Done> printReasons(const std::string &visitFile)
     if (!visit)
         return visit.error();
     const Reasons reasons = reason(*knowledge.linkage, visit.value(), *knowledge.constants);
-    const Json out{{"explain", listJson(reasons.explain)},
-                   {"check", listJson(reasons.check)},
-                   {"treat", listJson(treatFirst(*knowledge.linkage, visit.value(), *knowledge.constants))}};
+    const Json out{{"explain", listJson(reasons.explain)}, {"check", listJson(reasons.check)},
+        {"treat", listJson(treatFirst(*knowledge.linkage, visit.value(), *knowledge.constants))}};
     std::cout << out.dump(1) << '\n';
     return Done{};
 }

@@ -15,17 +15,17 @@ Result<Done> printUnder(const std::string &view, double x, double y)
     if (!which)
         return Error{ErrorCode::BadArgument, "--view", "'" + view + "' is not a view; the views are front and back"};
     if (!(x >= -500 && x <= 500 && y >= 0 && y <= 1000))
-        return Error{ErrorCode::BadArgument, "--x, --y", "the point is off the drawing; x runs from -500 to 500, y from 0 to 1000"};
+        return Error{
+            ErrorCode::BadArgument, "--x, --y", "the point is off the drawing; x runs from -500 to 500, y from 0 to 1000"};
     const auto read = readKnowledge();
     if (!read)
         return read.error();
     auto out = nlohmann::ordered_json::array();
     for (const UnderHit &hit : read.value().body->of(*which).under(*read.value().atlas, {x, y}))
-        out.push_back({{"structure", hit.place.structure.value},
-                       {"side", wordOf(sideWords, hit.place.side)},
-                       {"layer", wordOf(layerWords, hit.layer)},
-                       {"kind", wordOf(kindWords, read.value().atlas->at(hit.place.structure).kind)},
-                       {"name", read.value().atlas->spoken(hit.place)}});
+        out.push_back({{"structure", hit.place.structure.value}, {"side", wordOf(sideWords, hit.place.side)},
+            {"layer", wordOf(layerWords, hit.layer)},
+            {"kind", wordOf(kindWords, read.value().atlas->at(hit.place.structure).kind)},
+            {"name", read.value().atlas->spoken(hit.place)}});
     std::cout << out.dump(1) << '\n';
     return Done{};
 }

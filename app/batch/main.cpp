@@ -24,7 +24,8 @@ int main(int argc, char **argv)
 {
     using namespace raphe;
 
-    CLI::App cli{"Raphe without a window: assists a trained practitioner; follow local law, scope of practice and licensed care."};
+    CLI::App cli{
+        "Raphe without a window: assists a trained practitioner; follow local law, scope of practice and licensed care."};
     cli.require_subcommand(0, 1); // none is reported below, so that an unknown verb is named
     Result<Done> result = Done{};
 
@@ -35,7 +36,8 @@ int main(int argc, char **argv)
     double y = 0;
     auto *under = cli.add_subcommand("under", "print what lies under a point, outside in");
     under->add_option("--view", view, "front or back")->required();
-    under->add_option("--x", x, "units of 1/1000 stature from the midline; in the back view x > 0 is the patient's right")->required();
+    under->add_option("--x", x, "units of 1/1000 stature from the midline; in the back view x > 0 is the patient's right")
+        ->required();
     under->add_option("--y", y, "units of 1/1000 stature below the crown")->required();
     under->callback([&] { result = batch::printUnder(view, x, y); });
 
@@ -59,23 +61,24 @@ int main(int argc, char **argv)
     auto *import = cli.add_subcommand("import", "add visit files to a practice file");
     import->add_option("--practice", practice, "practice file; made when missing")->required();
     import->add_option("--visit", visits, "visit files")->required();
-    import->callback([&] { result = batch::importVisits(practice, visits); });
+    import->callback([&] { result = batch::importVisits(practice, visits);
+});
 
-    if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM"))
-        qputenv("QT_QPA_PLATFORM", "offscreen"); // fonts are needed for the map; a display is not
-    qInstallMessageHandler(keepQuiet);
-    const QGuiApplication application(argc, argv);
-    try {
-        cli.parse(argc, argv);
-        if (cli.get_subcommands().empty())
-            result = Error{ErrorCode::BadArgument, "raphe-batch", "a verb is required"};
-    } catch (const CLI::CallForHelp &help) {
-        return cli.exit(help);
-    } catch (const CLI::ParseError &error) {
-        result = Error{ErrorCode::BadArgument, "raphe-batch", error.what()};
-    }
-    if (result)
-        return 0;
-    std::cerr << errorText(result.error()).toStdString() << '\n';
-    return 2;
+if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM"))
+    qputenv("QT_QPA_PLATFORM", "offscreen"); // fonts are needed for the map; a display is not
+qInstallMessageHandler(keepQuiet);
+const QGuiApplication application(argc, argv);
+try {
+    cli.parse(argc, argv);
+    if (cli.get_subcommands().empty())
+        result = Error{ErrorCode::BadArgument, "raphe-batch", "a verb is required"};
+} catch (const CLI::CallForHelp &help) {
+    return cli.exit(help);
+} catch (const CLI::ParseError &error) {
+    result = Error{ErrorCode::BadArgument, "raphe-batch", error.what()};
+}
+if (result)
+    return 0;
+std::cerr << errorText(result.error()).toStdString() << '\n';
+return 2;
 }

@@ -7,7 +7,10 @@ namespace raphe {
 
 namespace {
 
-QPointF toPoint(Point p) { return {p.x, p.y}; }
+QPointF toPoint(Point p)
+{
+    return {p.x, p.y};
+}
 
 const QTransform &mirror()
 {

@@ -27,7 +27,7 @@ struct BodyLook {
     std::optional<Place> hovered;
     std::optional<Place> selected;
     std::vector<LitPlace> lit;
-    std::vector<Place> found;  // tinted, for paper
+    std::vector<Place> found; // tinted, for paper
     double unitsPerPixel = 1; // of the painter, so that lines keep their width at every zoom
 };
 
@@ -50,7 +50,7 @@ private:
         Layer layer{};
         Kind kind{};
         QPainterPath shape; // both halves
-        QPainterPath half;  // x >= 0
+        QPainterPath half; // x >= 0
         QPainterPath fibres;
     };
     void paintArt(QPainter &painter, const Theme &theme, const Art &art, double strength, double unitsPerPixel) const;

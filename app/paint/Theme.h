@@ -12,14 +12,14 @@ namespace raphe {
 struct Theme {
     bool dark = false;
     bool pale = false; // tissue mixed with white
-    QColor ground;  // behind the figure
-    QColor panel;   // behind lists
-    QColor ink;     // text
-    QColor quiet;   // secondary text
-    QColor line;    // outlines of the body
-    QColor skin;    // fill of the silhouette
-    QColor accent;  // selection and keyboard focus
-    QColor lit;     // tissue that a trace reaches
+    QColor ground; // behind the figure
+    QColor panel; // behind lists
+    QColor ink; // text
+    QColor quiet; // secondary text
+    QColor line; // outlines of the body
+    QColor skin; // fill of the silhouette
+    QColor accent; // selection and keyboard focus
+    QColor lit; // tissue that a trace reaches
     QColor tender;
     QColor restricted;
     QColor clear;

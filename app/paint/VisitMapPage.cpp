@@ -16,6 +16,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 namespace raphe {
 
@@ -28,7 +29,10 @@ QString tr(const char *text)
     return QCoreApplication::translate("VisitMapPage", text);
 }
 
-QString q(const std::string &text) { return QString::fromStdString(text); }
+QString q(const std::string &text)
+{
+    return QString::fromStdString(text);
+}
 
 QString longDate(const std::string &iso)
 {
@@ -108,7 +112,8 @@ void paintFigure(QPainter &painter, const Theme &theme, const BodyArt &art, cons
     const double size = 4.6; // mm
     points = spreadMarks(std::move(points), size * 1.45);
     for (std::size_t i = 0; i < here.size(); ++i)
-        paintMark(painter, theme, {here[i]->kind, here[i]->grade, here[i]->familiar, here[i]->number, false}, origin + points[i], size);
+        paintMark(
+            painter, theme, {here[i]->kind, here[i]->grade, here[i]->familiar, here[i]->number, false}, origin + points[i], size);
 
     paintSideLetters(painter, theme, art.drawing(), box);
     Type caption(painter, 3.3, QFont::Normal, theme.quiet);
@@ -135,7 +140,7 @@ double paintHeader(QPainter &painter, const Theme &theme, const QRectF &area, co
 }
 
 // One sample of each mark that the page uses.
-double paintLegend(QPainter &painter, const Theme &theme, const QRectF &area, const VisitMap &map)
+void paintLegend(QPainter &painter, const Theme &theme, const QRectF &area, const VisitMap &map)
 {
     struct Entry {
         MarkKind kind;
@@ -167,48 +172,63 @@ double paintLegend(QPainter &painter, const Theme &theme, const QRectF &area, co
         words.draw(QRectF(x + 3.6, area.top() + 0.2, 60, 5), entry.words, Qt::AlignLeft);
         x += 9 + QFontMetricsF(typefaceInUnits(100)).horizontalAdvance(entry.words) * 0.031;
     }
-    return area.top() + 6;
 }
 
-void paintList(QPainter &painter, const Theme &theme, const QRectF &area, const VisitMap &map)
+// Where each line of the list goes, in type of one size and a number of columns of about the same height.
+struct ListLayout {
+    double size = 0; // mm
+    double column = 0;
+    std::vector<std::pair<QPointF, const MapLine *>> lines;
+    bool fits = false;
+};
+
+ListLayout layOut(QPainter &painter, const QRectF &area, const VisitMap &map, double size, int columns)
 {
-    // The type shrinks until all findings fit in two columns; nothing is left out.
-    for (double size = 3.9; size > 1.6; size -= 0.1) {
-        Type bold(painter, size, QFont::Bold, theme.ink);
-        Type words(painter, size, QFont::Normal, theme.ink);
-        const double gap = 8;
-        const double column = (area.width() - gap) / 2;
-        const double indent = size * 2.1;
-        const auto height = [&](const MapLine &line) {
-            return bold.height(column - indent, q(line.place)) + words.height(column - indent, q(line.finding)) + size * 0.6;
-        };
-        double total = 0;
-        for (const MapLine &line : map.lines)
-            total += height(line);
-        const bool one = total <= area.height() * 0.5;
-        double x = area.left();
-        double y = area.top();
-        bool fits = true;
-        std::vector<std::pair<QPointF, const MapLine *>> placed;
-        for (const MapLine &line : map.lines) {
-            const double h = height(line);
-            const bool halfway = !one && x == area.left() && y - area.top() + h / 2 > total / 2;
-            if ((y + h > area.bottom() || halfway) && x == area.left()) {
-                x += column + gap;
-                y = area.top();
-            }
-            fits = fits && y + h <= area.bottom();
-            placed.emplace_back(QPointF(x, y), &line);
-            y += h;
+    const double gap = 6;
+    ListLayout layout{size, (area.width() - gap * (columns - 1)) / columns, {}, true};
+    const Type bold(painter, size, QFont::Bold, {});
+    const Type words(painter, size, QFont::Normal, {});
+    const double width = layout.column - size * 2.1;
+    std::vector<double> heights;
+    for (const MapLine &line : map.lines)
+        heights.push_back(bold.height(width, q(line.place)) + words.height(width, q(line.finding)) + size * 0.6);
+    const double share = std::accumulate(heights.begin(), heights.end(), 0.0) / columns;
+    QPointF at = area.topLeft();
+    int column = 0;
+    for (std::size_t i = 0; i < heights.size(); ++i) {
+        const bool full = at.y() + heights[i] > area.bottom();
+        const bool hasItsShare = at.y() - area.top() + heights[i] / 2 > share;
+        if ((full || hasItsShare) && column + 1 < columns && at.y() > area.top()) {
+            ++column;
+            at = QPointF(area.left() + column * (layout.column + gap), area.top());
         }
-        if (!fits && size > 1.7)
-            continue;
-        for (const auto &[at, line] : placed) {
-            bold.draw(QRectF(at.x(), at.y(), indent, 20), QString::number(line->number));
-            const double used = bold.draw(QRectF(at.x() + indent, at.y(), column - indent, 30), q(line->place));
-            words.draw(QRectF(at.x() + indent, at.y() + used, column - indent, 30), q(line->finding));
-        }
-        return;
+        layout.fits = layout.fits && at.y() + heights[i] <= area.bottom() + 0.5;
+        layout.lines.emplace_back(at, &map.lines[i]);
+        at.ry() += heights[i];
+    }
+    return layout;
+}
+
+// Full size in two columns if it fits, then three, then smaller; nothing is left out.
+ListLayout bestLayout(QPainter &painter, const QRectF &area, const VisitMap &map, double smallest)
+{
+    ListLayout layout;
+    for (double size = 3.9; size >= smallest; size -= 0.1)
+        for (const int columns : {2, 3})
+            if (layout = layOut(painter, area, map, size, columns); layout.fits)
+                return layout;
+    return layout;
+}
+
+void paintList(QPainter &painter, const Theme &theme, const ListLayout &layout)
+{
+    Type bold(painter, layout.size, QFont::Bold, theme.ink);
+    Type words(painter, layout.size, QFont::Normal, theme.ink);
+    const double indent = layout.size * 2.1;
+    for (const auto &[at, line] : layout.lines) {
+        bold.draw(QRectF(at.x(), at.y(), indent, 20), QString::number(line->number));
+        const double used = bold.draw(QRectF(at.x() + indent, at.y(), layout.column - indent, 30), q(line->place));
+        words.draw(QRectF(at.x() + indent, at.y() + used, layout.column - indent, 30), q(line->finding));
     }
 }
 
@@ -238,22 +258,35 @@ void paintVisitMap(QPainter &painter, const QRectF &page, const VisitMap &map, c
     QStringList cautionList;
     for (const std::string &caution : map.cautions)
         cautionList << q(caution);
-    const QString cautions = cautionList.isEmpty() ? tr("Cautions: none were recorded. Tell us if your health or medicines change.")
-                                                   : tr("Cautions: %1").arg(cautionList.join(QStringLiteral("; ")));
-    const QString assist = tr("This page shows where hands found something. It is not a diagnosis. It assists a trained practitioner, who follows "
-                              "local law, scope of practice and licensed care. If things get worse or new signs appear, seek medical help.");
+    const QString cautions = cautionList.isEmpty()
+        ? tr("Cautions: none were recorded. Tell us if your health or medicines change.")
+        : tr("Cautions: %1").arg(cautionList.join(QStringLiteral("; ")));
+    const QString assist =
+        tr("This page shows where hands found something. It is not a diagnosis. It assists a trained practitioner, who follows "
+           "local law, scope of practice and licensed care. If things get worse or new signs appear, seek medical help.");
     Type small(painter, 2.9, QFont::Normal, theme.quiet);
     const double assistHeight = small.height(area.width(), assist);
     const double boxHeight = cautionsHeight(painter, theme, area.width(), cautions);
     const double bottom = area.bottom() - assistHeight - boxHeight - 3;
 
-    const double figures = (bottom - top) * 0.66;
+    // The figures give way to a long list, first in size, and the type only after that.
+    const auto listArea = [&](double figures) {
+        return QRectF(area.left(), top + figures + 10, area.width(), bottom - top - figures - 12);
+    };
+    double figures = 0;
+    ListLayout list;
+    for (const auto &[share, smallest] :
+        {std::pair{0.66, 3.0}, std::pair{0.58, 3.0}, std::pair{0.5, 2.8}, std::pair{0.42, 0.8}}) {
+        figures = (bottom - top) * share;
+        list = bestLayout(painter, listArea(figures), map, smallest);
+        if (list.fits)
+            break;
+    }
     const double width = area.width() / 2;
     paintFigure(painter, theme, front, map, QRectF(area.left() + width * 0.04, top, width * 0.92, figures));
     paintFigure(painter, theme, back, map, QRectF(area.left() + width * 1.04, top, width * 0.92, figures));
-
-    const double listTop = paintLegend(painter, theme, QRectF(area.left(), top + figures + 2, area.width(), 6), map);
-    paintList(painter, theme, QRectF(area.left(), listTop + 1, area.width(), bottom - listTop - 2), map);
+    paintLegend(painter, theme, QRectF(area.left(), top + figures + 2, area.width(), 6), map);
+    paintList(painter, theme, list);
     paintCautions(painter, theme, QRectF(area.left(), bottom, area.width(), boxHeight), cautions);
     small.draw(QRectF(area.left(), area.bottom() - assistHeight, area.width(), assistHeight + 1), assist);
 }

@@ -20,7 +20,7 @@ void paintVisitMap(QPainter &painter, const QRectF &page, const VisitMap &map, c
 
 /// Format by the ending of the name: .pdf, .svg or .png (150 dpi). Written beside and moved into place, so that a full
 /// disk leaves an older file as it was.
-[[nodiscard]] Result<Done> writeVisitMap(const std::string &file, Paper paper, const VisitMap &map, const BodyArt &front,
-                                         const BodyArt &back);
+[[nodiscard]] Result<Done> writeVisitMap(
+    const std::string &file, Paper paper, const VisitMap &map, const BodyArt &front, const BodyArt &back);
 
 } // namespace raphe

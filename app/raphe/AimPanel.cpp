@@ -67,13 +67,16 @@ AimPanel::AimPanel(VisitSession &session, QWidget *parent) : QWidget(parent), m_
     auto *scales = new QVBoxLayout(m_scales);
     scales->setContentsMargins(0, 0, 0, 0);
     scales->setSpacing(6);
-    const QStringList tendernessNames{tr("Tenderness 0: none"), tr("Tenderness 1: mild"), tr("Tenderness 2: moderate, with grimace or flinch"),
-                                      tr("Tenderness 3: severe, with withdrawal"), tr("Tenderness 4: withdraws from touch that is normally painless")};
-    scales->addWidget(scaleRow(tr("Tenderness"), {QStringLiteral("0"), QStringLiteral("1"), QStringLiteral("2"), QStringLiteral("3"), QStringLiteral("4")},
-                               tendernessNames, m_tenderness));
-    const QStringList restrictionNames{tr("Restriction 0: free"), tr("Restriction 1: slight"), tr("Restriction 2: clear"), tr("Restriction 3: hardly moves")};
-    scales->addWidget(scaleRow(tr("Restriction"), {QStringLiteral("0"), QStringLiteral("1"), QStringLiteral("2"), QStringLiteral("3")}, restrictionNames,
-                               m_restriction));
+    const QStringList tendernessNames{tr("Tenderness 0: none"), tr("Tenderness 1: mild"),
+        tr("Tenderness 2: moderate, with grimace or flinch"), tr("Tenderness 3: severe, with withdrawal"),
+        tr("Tenderness 4: withdraws from touch that is normally painless")};
+    scales->addWidget(scaleRow(tr("Tenderness"),
+        {QStringLiteral("0"), QStringLiteral("1"), QStringLiteral("2"), QStringLiteral("3"), QStringLiteral("4")},
+        tendernessNames, m_tenderness));
+    const QStringList restrictionNames{
+        tr("Restriction 0: free"), tr("Restriction 1: slight"), tr("Restriction 2: clear"), tr("Restriction 3: hardly moves")};
+    scales->addWidget(scaleRow(tr("Restriction"),
+        {QStringLiteral("0"), QStringLiteral("1"), QStringLiteral("2"), QStringLiteral("3")}, restrictionNames, m_restriction));
 
     auto *words = new QHBoxLayout;
     words->setSpacing(6);
@@ -91,8 +94,10 @@ AimPanel::AimPanel(VisitSession &session, QWidget *parent) : QWidget(parent), m_
     m_unable = wordButton(tr("Could not"), tr("Could not be examined, with the reason (U)"), true);
     m_remove = wordButton(tr("Remove"), tr("Remove this finding (Delete)"), false);
     scales->addLayout(words);
-    const QStringList spotNames{tr("Spot: belly"), tr("Spot: origin"), tr("Spot: insertion"), tr("Spot: border"), tr("Spot: junction")};
-    scales->addWidget(scaleRow(tr("Spot"), {tr("belly"), tr("origin"), tr("insertion"), tr("border"), tr("junction")}, spotNames, m_spots));
+    const QStringList spotNames{
+        tr("Spot: belly"), tr("Spot: origin"), tr("Spot: insertion"), tr("Spot: border"), tr("Spot: junction")};
+    scales->addWidget(
+        scaleRow(tr("Spot"), {tr("belly"), tr("origin"), tr("insertion"), tr("border"), tr("junction")}, spotNames, m_spots));
     column->addWidget(m_scales);
 
     connect(m_tenderness, &QButtonGroup::idClicked, this, [this](int grade) { m_session.setTenderness(grade); });
@@ -165,7 +170,8 @@ void AimPanel::showAim()
             button->setEnabled(hasSpots);
     } else {
         m_title->setText(m_session.visitId() != 0 ? tr("Touch the body") : tr("Start with a new patient"));
-        m_plain->setText(tr("Choose a layer above, then touch where it hurts or where it is stuck. What lies under your finger is listed here from the outside in."));
+        m_plain->setText(tr("Choose a layer above, then touch where it hurts or where it is stuck. What lies under your finger "
+                            "is listed here from the outside in."));
     }
     m_filling = false;
     showFinding();
@@ -187,7 +193,8 @@ void AimPanel::showFinding()
 void AimPanel::askWhyUnable()
 {
     bool ok = false;
-    const QString reason = QInputDialog::getText(this, tr("Could not examine"), tr("Why could it not be examined?"), QLineEdit::Normal, {}, &ok);
+    const QString reason =
+        QInputDialog::getText(this, tr("Could not examine"), tr("Why could it not be examined?"), QLineEdit::Normal, {}, &ok);
     if (ok)
         m_session.setUnable(reason.trimmed().toStdString());
     showFinding();

@@ -32,14 +32,16 @@ bool isDirectlyNamed(Kind kind) // landmarks and joints are small: a touch insid
 
 } // namespace
 
-BodyView::BodyView(const Atlas &atlas, const Drawing &drawing, QWidget *parent) : QWidget(parent), m_atlas(atlas), m_art(atlas, drawing)
+BodyView::BodyView(const Atlas &atlas, const Drawing &drawing, QWidget *parent)
+    : QWidget(parent), m_atlas(atlas), m_art(atlas, drawing)
 {
     installBodyViewAccessibility();
     setFocusPolicy(Qt::StrongFocus);
     setMouseTracking(true);
     setMinimumSize(180, 320);
     setAccessibleName(drawing.view() == View::Front ? tr("Front of the body") : tr("Back of the body"));
-    setAccessibleDescription(tr("Arrow keys move between structures, Enter takes aim, plus and minus zoom, Page Up and Page Down change the layer."));
+    setAccessibleDescription(
+        tr("Arrow keys move between structures, Enter takes aim, plus and minus zoom, Page Up and Page Down change the layer."));
 }
 
 void BodyView::setTheme(const Theme &theme)
@@ -121,7 +123,10 @@ Point BodyView::toBody(QPointF p) const
 
 std::optional<Point> BodyView::centreOf(const Place &place) const
 {
-    return markPointIn(m_atlas, drawing(), place);
+    const auto [it, fresh] = m_centres.try_emplace(place);
+    if (fresh)
+        it->second = markPointIn(m_atlas, drawing(), place);
+    return it->second;
 }
 
 QRect BodyView::widgetRectOf(const Place &place) const
@@ -158,7 +163,8 @@ std::optional<UnderHit> BodyView::meantAt(const std::vector<UnderHit> &stack) co
     });
     if (named != stack.end())
         return *named;
-    const auto shown = std::find_if(stack.begin(), stack.end(), [this](const UnderHit &hit) { return hit.layer >= m_look.layer; });
+    const auto shown =
+        std::find_if(stack.begin(), stack.end(), [this](const UnderHit &hit) { return hit.layer >= m_look.layer; });
     if (shown != stack.end())
         return *shown;
     return stack.empty() ? std::nullopt : std::optional(stack.front());
@@ -269,7 +275,8 @@ void BodyView::paintSideLetters(QPainter &painter) const
     letter(false, rightOnRight ? tr("R", "right side of the patient") : tr("L", "left side of the patient"));
     painter.setFont(typeface(10));
     painter.setPen(m_theme.quiet);
-    painter.drawText(QRectF(0, height() - 26, width(), 20), Qt::AlignCenter, drawing().view() == View::Front ? tr("Front") : tr("Back"));
+    painter.drawText(
+        QRectF(0, height() - 26, width(), 20), Qt::AlignCenter, drawing().view() == View::Front ? tr("Front") : tr("Back"));
 }
 
 void BodyView::resizeEvent(QResizeEvent *)
@@ -358,7 +365,9 @@ void BodyView::keyPressEvent(QKeyEvent *event)
     case Qt::Key_Up: go(0, -1); break;
     case Qt::Key_Down: go(0, 1); break;
     case Qt::Key_Plus:
-    case Qt::Key_Equal: zoomBy(1.25, m_cursor && centreOf(*m_cursor) ? toWidget(*centreOf(*m_cursor)) : QPointF(rect().center())); break;
+    case Qt::Key_Equal:
+        zoomBy(1.25, m_cursor && centreOf(*m_cursor) ? toWidget(*centreOf(*m_cursor)) : QPointF(rect().center()));
+        break;
     case Qt::Key_Minus: zoomBy(0.8, QPointF(rect().center())); break;
     case Qt::Key_Home: resetZoom(); break;
     case Qt::Key_Return:

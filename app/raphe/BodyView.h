@@ -9,6 +9,7 @@
 #include <QPixmap>
 #include <QWidget>
 
+#include <map>
 #include <optional>
 #include <vector>
 
@@ -86,10 +87,11 @@ private:
     std::vector<ShownMark> m_marks;
     std::vector<PathStep> m_path;
     std::optional<Place> m_cursor; // where the keyboard stands
-    QPixmap m_base;                // layers at the present zoom
+    mutable std::map<Place, std::optional<Point>> m_centres; // found once, for the arrow keys
+    QPixmap m_base; // layers at the present zoom
     bool m_baseIsOld = true;
-    double m_zoom = 1;    // 1: the whole figure fits
-    QPointF m_pan{0, 0};  // pixels from the resting place
+    double m_zoom = 1; // 1: the whole figure fits
+    QPointF m_pan{0, 0}; // pixels from the resting place
     QPointF m_pressed;
     QPointF m_panAtPress;
     bool m_dragging = false;

@@ -14,7 +14,7 @@ namespace {
 // One structure, told by its place; stays valid as long as the view lives.
 class PlaceInterface : public QAccessibleInterface {
 public:
-    PlaceInterface(BodyView *view, Place place) : m_view(view), m_place(std::move(place)) {}
+    PlaceInterface(BodyView *view, Place place) : m_view(view), m_place(std::move(place)) { }
 
     [[nodiscard]] const Place &place() const { return m_place; }
     bool isValid() const override { return m_view != nullptr; }
@@ -25,7 +25,7 @@ public:
     int childCount() const override { return 0; }
     int indexOfChild(const QAccessibleInterface *) const override { return -1; }
     QString text(QAccessible::Text t) const override { return t == QAccessible::Name ? m_view->nameOf(m_place) : QString(); }
-    void setText(QAccessible::Text, const QString &) override {}
+    void setText(QAccessible::Text, const QString &) override { }
     QRect rect() const override
     {
         const QRect box = m_view->widgetRectOf(m_place);
@@ -47,7 +47,7 @@ private:
 
 class BodyViewInterface : public QAccessibleWidget {
 public:
-    explicit BodyViewInterface(BodyView *view) : QAccessibleWidget(view, QAccessible::List), m_view(view) {}
+    explicit BodyViewInterface(BodyView *view) : QAccessibleWidget(view, QAccessible::List), m_view(view) { }
     ~BodyViewInterface() override
     {
         for (const QAccessible::Id id : m_ids)

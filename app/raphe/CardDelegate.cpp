@@ -13,8 +13,14 @@ namespace {
 constexpr int padding = 7;
 constexpr int markSize = 22;
 
-QFont titleFont() { return typeface(10.5, QFont::DemiBold); }
-QFont lineFont() { return typeface(9.5); }
+QFont titleFont()
+{
+    return typeface(10.5, QFont::DemiBold);
+}
+QFont lineFont()
+{
+    return typeface(9.5);
+}
 
 int heightOf(const QFont &font, const QString &text, int width)
 {
@@ -23,7 +29,7 @@ int heightOf(const QFont &font, const QString &text, int width)
 
 } // namespace
 
-CardDelegate::CardDelegate(Roles roles, QObject *parent) : QStyledItemDelegate(parent), m_roles(roles) {}
+CardDelegate::CardDelegate(Roles roles, QObject *parent) : QStyledItemDelegate(parent), m_roles(roles) { }
 
 QStringList CardDelegate::linesOf(const QStyleOptionViewItem &option, const QModelIndex &index) const
 {
@@ -66,9 +72,9 @@ void CardDelegate::paint(QPainter *painter, const QStyleOptionViewItem &option, 
     }
     if (m_roles.markKind >= 0)
         paintMark(*painter, m_theme,
-                  {static_cast<MarkKind>(index.data(m_roles.markKind).toInt()), 0, index.data(m_roles.familiar).toBool(),
-                   index.data(m_roles.number).toInt(), false},
-                  QPointF(box.left() + padding + markSize / 2.0 + 3, box.center().y() + 0.5), markSize * 0.86);
+            {static_cast<MarkKind>(index.data(m_roles.markKind).toInt()), 0, index.data(m_roles.familiar).toBool(),
+                index.data(m_roles.number).toInt(), false},
+            QPointF(box.left() + padding + markSize / 2.0 + 3, box.center().y() + 0.5), markSize * 0.86);
     const int left = option.rect.left() + textLeft();
     const int width = option.rect.right() - left - padding;
     int y = option.rect.top() + padding;

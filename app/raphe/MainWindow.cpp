@@ -40,10 +40,16 @@ QWidget *withMargins(std::initializer_list<QWidget *> widgets)
 } // namespace
 
 MainWindow::MainWindow(VisitSession &session, QWidget *parent)
-    : QMainWindow(parent), m_session(session), m_visitPanel(new VisitPanel(session)),
+    : QMainWindow(parent),
+      m_session(session),
+      m_visitPanel(new VisitPanel(session)),
       m_front(new BodyView(*session.knowledge().atlas, session.knowledge().body->front)),
-      m_back(new BodyView(*session.knowledge().atlas, session.knowledge().body->back)), m_aimPanel(new AimPanel(session)),
-      m_tracePanel(new TracePanel(session)), m_hoverName(new QLabel), m_savedSign(new QLabel), m_cautionSign(new QLabel)
+      m_back(new BodyView(*session.knowledge().atlas, session.knowledge().body->back)),
+      m_aimPanel(new AimPanel(session)),
+      m_tracePanel(new TracePanel(session)),
+      m_hoverName(new QLabel),
+      m_savedSign(new QLabel),
+      m_cautionSign(new QLabel)
 {
     setWindowTitle(tr("Raphe"));
     resize(1440, 900);
@@ -74,10 +80,11 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
         });
         connect(view, &BodyView::hovered, m_hoverName, &QLabel::setText);
     }
-    connect(m_tracePanel, &TracePanel::litChanged, this, [this](const std::vector<LitPlace> &lit, const std::vector<PathStep> &path) {
-        m_front->setLit(lit, path);
-        m_back->setLit(lit, path);
-    });
+    connect(
+        m_tracePanel, &TracePanel::litChanged, this, [this](const std::vector<LitPlace> &lit, const std::vector<PathStep> &path) {
+            m_front->setLit(lit, path);
+            m_back->setLit(lit, path);
+        });
     connect(&session, &VisitSession::findingsChanged, this, &MainWindow::showMarks);
     connect(&session, &VisitSession::findingsChanged, this, [this] { m_savedSign->setText(tr("Saving ...")); });
     connect(&session, &VisitSession::aimChanged, this, &MainWindow::showMarks);
@@ -149,9 +156,9 @@ void MainWindow::makeToolBar()
     bar->setContextMenuPolicy(Qt::PreventContextMenu);
 
     QAction *undo = m_session.undoStack().createUndoAction(this, tr("Undo"));
-    undo->setShortcut(QKeySequence::Undo);
+    undo->setShortcut(Qt::CTRL | Qt::Key_Z);
     QAction *redo = m_session.undoStack().createRedoAction(this, tr("Redo"));
-    redo->setShortcut(QKeySequence::Redo);
+    redo->setShortcuts({Qt::CTRL | Qt::SHIFT | Qt::Key_Z, Qt::CTRL | Qt::Key_Y});
     // The buttons keep one width; what would be undone stands in the tip.
     const auto addStep = [&](QAction *action, const QString &text) {
         addAction(action);
@@ -177,8 +184,8 @@ void MainWindow::makeToolBar()
     m_layers->setAccessibleName(tr("Layer shown"));
     m_layers->setToolTip(tr("Layer shown (Page Up: further out, Page Down: deeper)"));
     m_layers->setMinimumHeight(touchTarget);
-    m_layers->addItems({tr("Skin"), tr("Superficial fascia"), tr("Deep fascia"), tr("Superficial muscles"), tr("Intermediate muscles"),
-                        tr("Deep muscles"), tr("Bones and joints")});
+    m_layers->addItems({tr("Skin"), tr("Superficial fascia"), tr("Deep fascia"), tr("Superficial muscles"),
+        tr("Intermediate muscles"), tr("Deep muscles"), tr("Bones and joints")});
     bar->addWidget(m_layers);
     connect(m_layers, &QComboBox::activated, this, [this](int index) { setLayer(static_cast<Layer>(index)); });
 
@@ -281,7 +288,8 @@ void MainWindow::makeShortcuts()
         m_session.setSpot(next < static_cast<int>(spotWords.size()) ? std::optional(static_cast<Spot>(next)) : std::nullopt);
     });
     on(QKeySequence(Qt::Key_PageUp), [this] { setLayer(static_cast<Layer>(std::max(0, m_layers->currentIndex() - 1))); });
-    on(QKeySequence(Qt::Key_PageDown), [this] { setLayer(static_cast<Layer>(std::min(m_layers->count() - 1, m_layers->currentIndex() + 1))); });
+    on(QKeySequence(Qt::Key_PageDown),
+        [this] { setLayer(static_cast<Layer>(std::min(m_layers->count() - 1, m_layers->currentIndex() + 1))); });
     on(QKeySequence::Print, [this] { askForMap(); });
     on(QKeySequence::Find, [this] {
         m_search->setFocus(Qt::ShortcutFocusReason);
@@ -297,7 +305,8 @@ void MainWindow::showMarks()
     const auto &findings = m_session.visit().findings;
     for (std::size_t i = 0; i < findings.size(); ++i) {
         const Finding &f = findings[i];
-        const MarkLook look{markKindOf(f), 0, f.familiar, static_cast<int>(i) + 1, m_session.currentFinding() == static_cast<int>(i)};
+        const MarkLook look{
+            markKindOf(f), 0, f.familiar, static_cast<int>(i) + 1, m_session.currentFinding() == static_cast<int>(i)};
         if (const auto at = markPoint(*k.atlas, *k.body, f.place, f.spot, f.at))
             (at->view == View::Front ? front : back).push_back({look, at->point});
     }
@@ -314,7 +323,8 @@ void MainWindow::showCaution()
     for (const std::string &caution : m_session.visit().cautions)
         lines << QString::fromStdString(caution);
     m_cautionSign->setText(lines.isEmpty() ? QString() : tr("Cautions: %1").arg(lines.join(QStringLiteral("; "))));
-    setWindowTitle(m_session.visit().patient ? tr("%1 - Raphe").arg(QString::fromStdString(m_session.visit().patient->name)) : tr("Raphe"));
+    setWindowTitle(
+        m_session.visit().patient ? tr("%1 - Raphe").arg(QString::fromStdString(m_session.visit().patient->name)) : tr("Raphe"));
 }
 
 void MainWindow::cycleViews()
@@ -329,9 +339,9 @@ void MainWindow::askForMap()
 {
     QString chosen = m_settings.paper() == Paper::Letter ? tr("PDF, Letter (*.pdf)") : tr("PDF, A4 (*.pdf)");
     const QString file = QFileDialog::getSaveFileName(this, tr("Save the visit map"), QDir::home().filePath(tr("visit-map.pdf")),
-                                                      tr("PDF, A4 (*.pdf)") + QStringLiteral(";;") + tr("PDF, Letter (*.pdf)")
-                                                          + QStringLiteral(";;") + tr("SVG (*.svg)") + QStringLiteral(";;") + tr("PNG (*.png)"),
-                                                      &chosen);
+        tr("PDF, A4 (*.pdf)") + QStringLiteral(";;") + tr("PDF, Letter (*.pdf)") + QStringLiteral(";;") + tr("SVG (*.svg)")
+            + QStringLiteral(";;") + tr("PNG (*.png)"),
+        &chosen);
     if (file.isEmpty())
         return;
     const Paper paper = chosen == tr("PDF, Letter (*.pdf)") ? Paper::Letter : Paper::A4;
@@ -343,7 +353,7 @@ bool MainWindow::exportMap(const QString &file, Paper paper)
 {
     const Knowledge &k = m_session.knowledge();
     const auto written = writeVisitMap(file.toStdString(), paper, visitMap(*k.atlas, *k.body, m_session.visit(), "en"),
-                                       BodyArt(*k.atlas, k.body->front), BodyArt(*k.atlas, k.body->back));
+        BodyArt(*k.atlas, k.body->front), BodyArt(*k.atlas, k.body->back));
     statusBar()->showMessage(written ? tr("The visit map is in %1").arg(file) : errorText(written.error()), written ? 8000 : 0);
     return written.ok();
 }

@@ -19,8 +19,7 @@ public:
     void setGeometry(const QByteArray &value) { m_settings.setValue(QStringLiteral("geometry"), value); }
 
 private:
-    template <class E, std::size_t N>
-    [[nodiscard]] E word(const char *key, const WordTable<E, N> &table, E fallback) const
+    template <class E, std::size_t N> [[nodiscard]] E word(const char *key, const WordTable<E, N> &table, E fallback) const
     {
         return fromWord(table, m_settings.value(QString::fromLatin1(key)).toString().toStdString()).value_or(fallback);
     }

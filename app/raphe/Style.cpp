@@ -10,8 +10,9 @@ Theme themeFor(Appearance appearance)
 {
     if (appearance == Appearance::System) {
         const QPalette palette = QGuiApplication::palette();
-        appearance = palette.color(QPalette::Window).lightness() < palette.color(QPalette::WindowText).lightness() ? Appearance::Dark
-                                                                                                                  : Appearance::Light;
+        appearance = palette.color(QPalette::Window).lightness() < palette.color(QPalette::WindowText).lightness()
+            ? Appearance::Dark
+            : Appearance::Light;
     }
     return appearance == Appearance::Dark ? Theme::night() : Theme::light();
 }
@@ -44,7 +45,8 @@ void dress(QApplication &application, const Theme &theme)
     }
     QApplication::setPalette(palette);
     const QString sheet = QStringLiteral(
-        "QPushButton, QToolButton { min-height: 24px; padding: 5px 12px; border: 1px solid %1; border-radius: 7px; background: %2; }"
+        "QPushButton, QToolButton { min-height: 24px; padding: 5px 12px; border: 1px solid %1; border-radius: 7px; background: "
+        "%2; }"
         "QToolButton { padding: 5px 9px; }"
         "QPushButton:hover, QToolButton:hover { border-color: %3; }"
         "QPushButton:focus, QToolButton:focus, QLineEdit:focus, QPlainTextEdit:focus, QListView:focus { border: 2px solid %3; }"
@@ -58,9 +60,10 @@ void dress(QApplication &application, const Theme &theme)
         "QLabel[role=\"title\"] { font-size: 14pt; font-weight: 700; } QLabel[role=\"head\"] { font-weight: 700; }"
         "QLabel[role=\"quiet\"] { color: %8; }"
         "QToolTip { background: %9; color: %6; border: 0; padding: 4px 6px; }")
-                              .arg(edge.name(), field.name(), theme.accent.name(), palette.color(QPalette::HighlightedText).name(),
-                                   palette.color(QPalette::Disabled, QPalette::Text).name(QColor::HexArgb), theme.ground.name(), theme.panel.name(),
-                                   theme.quiet.name(), theme.ink.name());
+                              .arg(edge.name(), field.name(), theme.accent.name(),
+                                  palette.color(QPalette::HighlightedText).name(),
+                                  palette.color(QPalette::Disabled, QPalette::Text).name(QColor::HexArgb), theme.ground.name(),
+                                  theme.panel.name(), theme.quiet.name(), theme.ink.name());
     application.setStyleSheet(sheet);
 }
 

@@ -4,7 +4,7 @@
 
 namespace raphe {
 
-TraceModel::TraceModel(const Knowledge &knowledge, QObject *parent) : QAbstractListModel(parent), m_knowledge(knowledge) {}
+TraceModel::TraceModel(const Knowledge &knowledge, QObject *parent) : QAbstractListModel(parent), m_knowledge(knowledge) { }
 
 void TraceModel::show(const std::optional<Place> &place, TraceGroup group, std::size_t ring)
 {
@@ -36,7 +36,8 @@ QStringList TraceModel::linesOf(const Traced &traced) const
     QStringList lines{QString::fromStdString(pathInWords(atlas, traced.path))};
     QStringList cited;
     for (const PathStep &step : traced.path) {
-        const QString where = traced.path.size() > 1 ? tr("to %1: ").arg(QString::fromStdString(atlas.spoken(step.to))) : QString();
+        const QString where =
+            traced.path.size() > 1 ? tr("to %1: ").arg(QString::fromStdString(atlas.spoken(step.to))) : QString();
         lines << where + QString::fromStdString(evidenceInWords(step));
         if (!step.note.empty())
             lines << QString::fromStdString(step.note);
@@ -59,7 +60,7 @@ QVariant TraceModel::data(const QModelIndex &index, int role) const
     case Qt::DisplayRole: return place;
     case ShortRole:
         return QStringList{QString::fromStdString(pathInWords(*m_knowledge.atlas, traced.path)),
-                           tr("weakest link: %1").arg(QString::fromStdString(gradeInWords(weakestOf(traced.path))))};
+            tr("weakest link: %1").arg(QString::fromStdString(gradeInWords(weakestOf(traced.path))))};
     case LinesRole: return linesOf(traced);
     case Qt::AccessibleTextRole: return place + QStringLiteral(". ") + linesOf(traced).join(QStringLiteral(". "));
     default: return {};

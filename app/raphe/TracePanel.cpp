@@ -62,8 +62,9 @@ TracePanel::TracePanel(VisitSession &session, QWidget *parent) : QWidget(parent)
     m_list->setItemDelegate(m_delegate);
     column->addWidget(m_list, 1);
 
-    auto *limits = new QLabel(tr("A link says how tissues hang together, not what causes the pain. It assists a trained practitioner; follow local law, "
-                                 "scope of practice and licensed care."));
+    auto *limits = new QLabel(tr(
+        "A link says how tissues hang together, not what causes the pain. It assists a trained practitioner; follow local law, "
+        "scope of practice and licensed care."));
     limits->setProperty("role", QStringLiteral("quiet"));
     limits->setWordWrap(true);
     column->addWidget(limits);
@@ -103,7 +104,8 @@ void TracePanel::refresh()
     const auto place = aim ? std::optional(aim->place) : std::nullopt;
     m_model.show(place, static_cast<TraceGroup>(m_groups->checkedId()), m_ring);
     m_step->setEnabled(m_model.rings() > 0);
-    m_step->setText(m_model.rings() > 1 ? tr("Step %1 of %2").arg(std::min(m_ring, m_model.rings())).arg(m_model.rings()) : tr("Step"));
+    m_step->setText(
+        m_model.rings() > 1 ? tr("Step %1 of %2").arg(std::min(m_ring, m_model.rings())).arg(m_model.rings()) : tr("Step"));
     if (!aim)
         m_heading->setText(tr("Choose a finding to see what it is tied to"));
     else if (current < 0)

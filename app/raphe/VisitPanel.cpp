@@ -51,8 +51,8 @@ VisitPanel::VisitPanel(VisitSession &session, QWidget *parent) : QWidget(parent)
     m_visits->setAccessibleName(tr("Visit"));
     auto *addVisit = new QPushButton(tr("New"));
     addVisit->setAccessibleName(tr("New visit for this patient"));
-    for (QWidget *widget : {static_cast<QWidget *>(m_patients), static_cast<QWidget *>(addPatient), static_cast<QWidget *>(m_visits),
-                            static_cast<QWidget *>(addVisit)})
+    for (QWidget *widget : {static_cast<QWidget *>(m_patients), static_cast<QWidget *>(addPatient),
+             static_cast<QWidget *>(m_visits), static_cast<QWidget *>(addVisit)})
         widget->setMinimumHeight(touchTarget);
     const auto addRow = [&](QComboBox *box, QPushButton *button) {
         auto *row = new QHBoxLayout;
@@ -67,7 +67,8 @@ VisitPanel::VisitPanel(VisitSession &session, QWidget *parent) : QWidget(parent)
     m_complaint = smallText(tr("Complaint, in the patient's words"), tr("What brings the patient, in their words"), 2);
     column->addWidget(heading(tr("Complaint")));
     column->addWidget(m_complaint);
-    m_cautions = smallText(tr("Cautions, one a line"), tr("What must be respected, one a line: blood thinner, pregnancy, implant ..."), 3);
+    m_cautions =
+        smallText(tr("Cautions, one a line"), tr("What must be respected, one a line: blood thinner, pregnancy, implant ..."), 3);
     column->addWidget(heading(tr("Cautions")));
     column->addWidget(m_cautions);
 
@@ -81,7 +82,9 @@ VisitPanel::VisitPanel(VisitSession &session, QWidget *parent) : QWidget(parent)
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_list->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     m_list->setMouseTracking(true);
-    m_delegate = new CardDelegate({FindingsModel::DetailRole, -1, FindingsModel::MarkKindRole, FindingsModel::NumberRole, FindingsModel::FamiliarRole}, this);
+    m_delegate = new CardDelegate(
+        {FindingsModel::DetailRole, -1, FindingsModel::MarkKindRole, FindingsModel::NumberRole, FindingsModel::FamiliarRole},
+        this);
     m_list->setItemDelegate(m_delegate);
     column->addWidget(m_list, 1);
 
@@ -149,7 +152,8 @@ void VisitPanel::readVisits()
     }
     for (const VisitRow &row : visits.value()) {
         const QDate date = QDate::fromString(QString::fromStdString(row.date), Qt::ISODate);
-        m_visits->addItem(tr("Visit of %1").arg(QLocale().toString(date, QLocale::LongFormat)), QVariant::fromValue<qlonglong>(row.id));
+        m_visits->addItem(
+            tr("Visit of %1").arg(QLocale().toString(date, QLocale::LongFormat)), QVariant::fromValue<qlonglong>(row.id));
     }
     if (const int open = m_visits->findData(QVariant::fromValue<qlonglong>(m_session.visitId())); open >= 0)
         m_visits->setCurrentIndex(open);

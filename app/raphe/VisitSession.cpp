@@ -79,7 +79,8 @@ Result<std::int64_t> VisitSession::startVisit(std::int64_t patientId)
     const auto patients = m_store->patients();
     if (!patients)
         return patients.error();
-    const auto patient = std::find_if(patients.value().begin(), patients.value().end(), [&](const PatientRow &p) { return p.id == patientId; });
+    const auto patient =
+        std::find_if(patients.value().begin(), patients.value().end(), [&](const PatientRow &p) { return p.id == patientId; });
     if (patient == patients.value().end())
         return Error{ErrorCode::UnknownId, "patient", std::to_string(patientId)};
     Visit visit;
@@ -271,8 +272,9 @@ void VisitSession::apply(std::vector<Finding> findings, const QString &what)
 {
     if (m_visitId == 0 || findings == m_visit.findings)
         return;
-    const QString name = m_aim ? tr("%1, %2", "undo step: place, what").arg(QString::fromStdString(m_knowledge->atlas->spoken(m_aim->place)), what)
-                               : what;
+    const QString name = m_aim
+        ? tr("%1, %2", "undo step: place, what").arg(QString::fromStdString(m_knowledge->atlas->spoken(m_aim->place)), what)
+        : what;
     m_undo.push(new Change(*this, std::move(findings), name)); // the stack owns it and calls redo()
 }
 

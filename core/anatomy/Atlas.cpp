@@ -39,8 +39,10 @@ Structure superficialFasciaUnder(const Structure &region)
 } // namespace
 
 Atlas::Atlas(std::vector<Structure> structures, std::vector<Joint> joints, std::vector<Continuity> continuities,
-             std::vector<Source> sources)
-    : m_structures(std::move(structures)), m_joints(std::move(joints)), m_continuities(std::move(continuities)),
+    std::vector<Source> sources)
+    : m_structures(std::move(structures)),
+      m_joints(std::move(joints)),
+      m_continuities(std::move(continuities)),
       m_sources(std::move(sources))
 {
     const auto typed = m_structures.size();

@@ -15,7 +15,7 @@ class Atlas {
 public:
     /// Takes checked parts; derives the superficial-fascia structures and the crossings.
     Atlas(std::vector<Structure> structures, std::vector<Joint> joints, std::vector<Continuity> continuities,
-          std::vector<Source> sources);
+        std::vector<Source> sources);
 
     [[nodiscard]] const std::vector<Structure> &structures() const { return m_structures; }
     [[nodiscard]] const std::vector<Joint> &joints() const { return m_joints; }

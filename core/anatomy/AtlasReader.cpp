@@ -64,8 +64,7 @@ public:
     }
 
 private:
-    template <class F>
-    static void forEach(const JsonReader &root, std::string_view field, F read)
+    template <class F> static void forEach(const JsonReader &root, std::string_view field, F read)
     {
         if (root.has(field))
             for (const JsonReader &item : root.field(field).items())
@@ -126,8 +125,8 @@ private:
 
     void readStructure(const JsonReader &at)
     {
-        at.expectObject({"id", "kind", "layer", "paired", "part_of", "names", "ids", "nerves", "roots", "attachments",
-                         "spans", "sources"});
+        at.expectObject(
+            {"id", "kind", "layer", "paired", "part_of", "names", "ids", "nerves", "roots", "attachments", "spans", "sources"});
         Structure s;
         s.id.value = at.string("id");
         if (!isWellFormed(s.id))
@@ -176,7 +175,7 @@ private:
         if (bones.size() != 2)
             at.field("bones").fail(ErrorCode::OutOfRange, std::to_string(bones.size()) + ", allowed: two bones");
         Joint joint{readReference(at.field("id")), {readReference(bones[0]), readReference(bones[1])},
-                    readWord(jointRoleWords, at.field("role"))};
+            readWord(jointRoleWords, at.field("role"))};
         if (!m_jointPlaces.emplace(joint.id.value, at.place()).second)
             at.field("id").fail(ErrorCode::Duplicate, joint.id.value);
         m_joints.push_back(std::move(joint));
@@ -252,7 +251,8 @@ private:
             std::set<std::string> above{s.id.value};
             for (auto whole = s.partOf; whole; whole = structure(*whole).partOf)
                 if (!above.insert(whole->value).second)
-                    throw Error{ErrorCode::Contradiction, m_places.at(s.id.value) + "/part_of", s.id.value + " would be part of itself"};
+                    throw Error{
+                        ErrorCode::Contradiction, m_places.at(s.id.value) + "/part_of", s.id.value + " would be part of itself"};
         }
     }
 
@@ -268,7 +268,7 @@ private:
                     for (const StructureId &end : *ends)
                         if (std::find(allowed.begin(), allowed.end(), kinds.at(end.value)) == allowed.end())
                             throw Error{ErrorCode::WrongType, m_places.at(s.id.value) + "/attachments",
-                                        "id of a landmark, bone, fascia, ligament or tendon, not " + end.value};
+                                "id of a landmark, bone, fascia, ligament or tendon, not " + end.value};
     }
 
     void checkLandmarks() const
@@ -322,10 +322,12 @@ private:
         }
         for (const Joint &joint : m_joints) {
             if (structure(joint.id).kind != Kind::Joint)
-                throw Error{ErrorCode::WrongType, m_jointPlaces.at(joint.id.value) + "/id", "id of a joint, not " + joint.id.value};
+                throw Error{
+                    ErrorCode::WrongType, m_jointPlaces.at(joint.id.value) + "/id", "id of a joint, not " + joint.id.value};
             for (const StructureId &bone : joint.bones)
                 if (structure(bone).kind != Kind::Bone)
-                    throw Error{ErrorCode::WrongType, m_jointPlaces.at(joint.id.value) + "/bones", "id of a bone, not " + bone.value};
+                    throw Error{
+                        ErrorCode::WrongType, m_jointPlaces.at(joint.id.value) + "/bones", "id of a bone, not " + bone.value};
         }
         const Skeleton skeleton(m_joints);
         if (const auto joint = skeleton.cycle())

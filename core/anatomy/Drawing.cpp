@@ -11,8 +11,8 @@ namespace raphe {
 Drawing::Drawing(View view, Outline silhouette, std::vector<DrawnShape> shapes)
     : m_view(view), m_silhouette(std::move(silhouette)), m_shapes(std::move(shapes))
 {
-    std::stable_sort(m_shapes.begin(), m_shapes.end(),
-                     [](const DrawnShape &a, const DrawnShape &b) { return a.layer > b.layer; });
+    std::stable_sort(
+        m_shapes.begin(), m_shapes.end(), [](const DrawnShape &a, const DrawnShape &b) { return a.layer > b.layer; });
     for (DrawnShape &shape : m_shapes) {
         shape.polygons = flattened(shape.outline);
         shape.bounds = boundsOf(shape.polygons);

@@ -14,7 +14,7 @@ namespace {
 
 class PathData {
 public:
-    explicit PathData(std::string_view text) : m_text(text) {}
+    explicit PathData(std::string_view text) : m_text(text) { }
 
     /// Empty string on success, otherwise the rule that was broken.
     std::string read(Outline &out)
@@ -67,7 +67,8 @@ public:
 private:
     void skipSpace()
     {
-        while (m_at < m_text.size() && (m_text[m_at] == ' ' || m_text[m_at] == ',' || m_text[m_at] == '\n' || m_text[m_at] == '\t'))
+        while (
+            m_at < m_text.size() && (m_text[m_at] == ' ' || m_text[m_at] == ',' || m_text[m_at] == '\n' || m_text[m_at] == '\t'))
             ++m_at;
     }
 
@@ -75,7 +76,8 @@ private:
     {
         skipSpace();
         const std::size_t begin = m_at;
-        while (m_at < m_text.size() && (std::isdigit(static_cast<unsigned char>(m_text[m_at])) || m_text[m_at] == '.' || m_text[m_at] == '-'))
+        while (m_at < m_text.size()
+            && (std::isdigit(static_cast<unsigned char>(m_text[m_at])) || m_text[m_at] == '.' || m_text[m_at] == '-'))
             ++m_at;
         const std::string digits(m_text.substr(begin, m_at - begin));
         bool ok = false;
@@ -123,9 +125,9 @@ private:
     [[noreturn]] void fail(const std::string &id, const std::string &rule) const
     {
         throw Error{ErrorCode::BadDrawing,
-                    m_file + ", line " + std::to_string(m_xml.lineNumber()) + ", column " + std::to_string(m_xml.columnNumber())
-                        + (id.empty() ? "" : ", id " + id),
-                    rule};
+            m_file + ", line " + std::to_string(m_xml.lineNumber()) + ", column " + std::to_string(m_xml.columnNumber())
+                + (id.empty() ? "" : ", id " + id),
+            rule};
     }
 
     std::string attribute(QStringView name) const { return m_xml.attributes().value(name.toString()).toString().toStdString(); }

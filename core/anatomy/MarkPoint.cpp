@@ -47,7 +47,8 @@ Point centroidOf(const DrawnShape &shape, double step)
                 sum.y += y;
                 ++count;
             }
-    return count > 0 ? Point{sum.x / count, sum.y / count} : Point{(shape.bounds.left + shape.bounds.right) / 2, (shape.bounds.top + shape.bounds.bottom) / 2};
+    return count > 0 ? Point{sum.x / count, sum.y / count}
+                     : Point{(shape.bounds.left + shape.bounds.right) / 2, (shape.bounds.top + shape.bounds.bottom) / 2};
 }
 
 // The inner point nearest to the target (the centre of gravity when there is none), not quite at the edge.
@@ -73,7 +74,7 @@ Point innerPoint(const DrawnShape &shape, std::optional<Point> target)
 }
 
 std::optional<Point> landmarkOf(const Atlas &atlas, const Drawing &drawing, const Structure &structure, std::optional<Spot> spot,
-                                const std::optional<StructureId> &at)
+    const std::optional<StructureId> &at)
 {
     std::vector<StructureId> wanted;
     if (at)
@@ -94,7 +95,7 @@ std::optional<Point> landmarkOf(const Atlas &atlas, const Drawing &drawing, cons
 } // namespace
 
 std::optional<Point> markPointIn(const Atlas &atlas, const Drawing &drawing, const Place &place, std::optional<Spot> spot,
-                                 const std::optional<StructureId> &at)
+    const std::optional<StructureId> &at)
 {
     const DrawnShape *shape = largestShape(drawing, place.structure);
     if (!shape)
@@ -106,8 +107,8 @@ std::optional<Point> markPointIn(const Atlas &atlas, const Drawing &drawing, con
     return p;
 }
 
-std::optional<DrawnPoint> markPoint(const Atlas &atlas, const Body &body, const Place &place, std::optional<Spot> spot,
-                                    const std::optional<StructureId> &at)
+std::optional<DrawnPoint> markPoint(
+    const Atlas &atlas, const Body &body, const Place &place, std::optional<Spot> spot, const std::optional<StructureId> &at)
 {
     const Structure &structure = atlas.at(place.structure);
     const DrawnShape *front = largestShape(body.front, structure.id);

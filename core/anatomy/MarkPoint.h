@@ -17,10 +17,10 @@ struct DrawnPoint {
 /// insertion) the point of the shape nearest to that landmark. Nothing when neither the structure, the whole it is
 /// part of, nor its region is drawn.
 [[nodiscard]] std::optional<DrawnPoint> markPoint(const Atlas &atlas, const Body &body, const Place &place,
-                                                  std::optional<Spot> spot = {}, const std::optional<StructureId> &at = {});
+    std::optional<Spot> spot = {}, const std::optional<StructureId> &at = {});
 
 /// The same within one view; nothing when that view does not draw the structure itself.
 [[nodiscard]] std::optional<Point> markPointIn(const Atlas &atlas, const Drawing &drawing, const Place &place,
-                                               std::optional<Spot> spot = {}, const std::optional<StructureId> &at = {});
+    std::optional<Spot> spot = {}, const std::optional<StructureId> &at = {});
 
 } // namespace raphe

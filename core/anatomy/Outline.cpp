@@ -22,7 +22,7 @@ std::vector<Polygon> flattened(const Outline &outline)
                 const double b2 = 3 * u * t * t;
                 const double b3 = t * t * t;
                 polygon.push_back({b0 * from.x + b1 * c.control1.x + b2 * c.control2.x + b3 * c.end.x,
-                                   b0 * from.y + b1 * c.control1.y + b2 * c.control2.y + b3 * c.end.y});
+                    b0 * from.y + b1 * c.control1.y + b2 * c.control2.y + b3 * c.end.y});
             }
             from = c.end;
         }

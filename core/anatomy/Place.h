@@ -16,11 +16,8 @@ enum class View { Front, Back };
 inline constexpr WordTable<View, 2> viewWords{{{View::Front, "front"}, {View::Back, "back"}}};
 
 enum class Spot { Belly, Origin, Insertion, Border, Junction };
-inline constexpr WordTable<Spot, 5> spotWords{{{Spot::Belly, "belly"},
-                                               {Spot::Origin, "origin"},
-                                               {Spot::Insertion, "insertion"},
-                                               {Spot::Border, "border"},
-                                               {Spot::Junction, "junction"}}};
+inline constexpr WordTable<Spot, 5> spotWords{{{Spot::Belly, "belly"}, {Spot::Origin, "origin"}, {Spot::Insertion, "insertion"},
+    {Spot::Border, "border"}, {Spot::Junction, "junction"}}};
 
 [[nodiscard]] constexpr Side mirrored(Side side)
 {

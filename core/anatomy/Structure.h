@@ -12,42 +12,42 @@
 namespace raphe {
 
 enum class Kind {
-    SurfaceRegion, SuperficialFascia, Fascia, Ligament, Tendon, Muscle, Bone,
-    Landmark, Joint, Nerve, Vessel, Bursa, Disc, CautionArea
+    SurfaceRegion,
+    SuperficialFascia,
+    Fascia,
+    Ligament,
+    Tendon,
+    Muscle,
+    Bone,
+    Landmark,
+    Joint,
+    Nerve,
+    Vessel,
+    Bursa,
+    Disc,
+    CautionArea
 };
-inline constexpr WordTable<Kind, 14> kindWords{{{Kind::SurfaceRegion, "surface-region"},
-                                                {Kind::SuperficialFascia, "superficial-fascia"},
-                                                {Kind::Fascia, "fascia"},
-                                                {Kind::Ligament, "ligament"},
-                                                {Kind::Tendon, "tendon"},
-                                                {Kind::Muscle, "muscle"},
-                                                {Kind::Bone, "bone"},
-                                                {Kind::Landmark, "landmark"},
-                                                {Kind::Joint, "joint"},
-                                                {Kind::Nerve, "nerve"},
-                                                {Kind::Vessel, "vessel"},
-                                                {Kind::Bursa, "bursa"},
-                                                {Kind::Disc, "disc"},
-                                                {Kind::CautionArea, "caution-area"}}};
+inline constexpr WordTable<Kind, 14> kindWords{
+    {{Kind::SurfaceRegion, "surface-region"}, {Kind::SuperficialFascia, "superficial-fascia"}, {Kind::Fascia, "fascia"},
+        {Kind::Ligament, "ligament"}, {Kind::Tendon, "tendon"}, {Kind::Muscle, "muscle"}, {Kind::Bone, "bone"},
+        {Kind::Landmark, "landmark"}, {Kind::Joint, "joint"}, {Kind::Nerve, "nerve"}, {Kind::Vessel, "vessel"},
+        {Kind::Bursa, "bursa"}, {Kind::Disc, "disc"}, {Kind::CautionArea, "caution-area"}}};
 
 /// Layers from the outside in; the order of the enumerators is that order.
 enum class Layer { Skin, SuperficialFascia, DeepFascia, SuperficialMuscle, IntermediateMuscle, DeepMuscle, Bone };
-inline constexpr WordTable<Layer, 7> layerWords{{{Layer::Skin, "skin"},
-                                                 {Layer::SuperficialFascia, "superficial-fascia"},
-                                                 {Layer::DeepFascia, "deep-fascia"},
-                                                 {Layer::SuperficialMuscle, "superficial-muscle"},
-                                                 {Layer::IntermediateMuscle, "intermediate-muscle"},
-                                                 {Layer::DeepMuscle, "deep-muscle"},
-                                                 {Layer::Bone, "bone"}}};
+inline constexpr WordTable<Layer, 7> layerWords{{{Layer::Skin, "skin"}, {Layer::SuperficialFascia, "superficial-fascia"},
+    {Layer::DeepFascia, "deep-fascia"}, {Layer::SuperficialMuscle, "superficial-muscle"},
+    {Layer::IntermediateMuscle, "intermediate-muscle"}, {Layer::DeepMuscle, "deep-muscle"}, {Layer::Bone, "bone"}}};
 
 /// How well a link is known, best first (the design's grades).
 enum class Grade { Verified, Supported, Described, Convention };
-inline constexpr WordTable<Grade, 4> gradeWords{{{Grade::Verified, "verified"},
-                                                 {Grade::Supported, "supported"},
-                                                 {Grade::Described, "described"},
-                                                 {Grade::Convention, "convention"}}};
+inline constexpr WordTable<Grade, 4> gradeWords{{{Grade::Verified, "verified"}, {Grade::Supported, "supported"},
+    {Grade::Described, "described"}, {Grade::Convention, "convention"}}};
 
-[[nodiscard]] constexpr Grade weaker(Grade a, Grade b) { return a < b ? b : a; }
+[[nodiscard]] constexpr Grade weaker(Grade a, Grade b)
+{
+    return a < b ? b : a;
+}
 
 enum class Reading { Page, Abstract, Memory };
 inline constexpr WordTable<Reading, 3> readingWords{
@@ -58,14 +58,14 @@ struct Source {
     std::string citation;
     std::optional<std::string> doi;
     Grade supports{}; // the best grade a link may have on its word
-    Reading read{};   // how we read it
+    Reading read{}; // how we read it
 };
 
 struct Names {
     std::string latin;
     std::string english;
     std::map<std::string, std::string> plain; // language code -> what a patient understands
-    std::vector<std::string> synonyms;        // what practitioners say and type
+    std::vector<std::string> synonyms; // what practitioners say and type
 };
 
 /// One head or fascicle group: every origin belongs with every insertion.

@@ -105,7 +105,8 @@ int JsonReader::asInt(int low, int high) const
 {
     const double value = asNumber();
     if (value != std::floor(value) || value < low || value > high)
-        fail(ErrorCode::OutOfRange, m_value.dump() + ", allowed: whole number " + std::to_string(low) + " to " + std::to_string(high));
+        fail(ErrorCode::OutOfRange,
+            m_value.dump() + ", allowed: whole number " + std::to_string(low) + " to " + std::to_string(high));
     return static_cast<int>(value);
 }
 

@@ -52,8 +52,7 @@ private:
 };
 
 /// Runs a reader that may throw Error and returns its value or that error.
-template <class F>
-[[nodiscard]] auto guarded(F read) -> Result<decltype(read())>
+template <class F> [[nodiscard]] auto guarded(F read) -> Result<decltype(read())>
 {
     try {
         return read();

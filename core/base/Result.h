@@ -10,29 +10,29 @@
 namespace raphe {
 
 enum class ErrorCode {
-    BadJson,         // not JSON at all; detail: the parser's reason
-    MissingField,    // detail: the field's name
-    UnknownField,    // detail: the field's name
-    WrongType,       // detail: the type that was expected
-    UnknownWord,     // a word outside a closed list; detail: the word
-    OutOfRange,      // detail: the value and the allowed range
-    BadId,           // not lower case with hyphens; detail: the id
-    UnknownId,       // names nothing in the atlas; detail: the id
-    Duplicate,       // detail: the id
-    WrongFormat,     // "format" or "version" is not ours; detail: what was found
-    MissingEnd,      // a muscle without origin or insertion; detail: the muscle
-    SkeletonCycle,   // tree joints form a ring; detail: the joint that closes it
-    SkeletonGap,     // tree joints do not reach a bone; detail: the bone
-    GradeTooHigh,    // link graded above its source; detail: the link
-    WrongSide,       // a paired structure called midline or the reverse; detail: the structure
-    BadDrawing,      // the drawing breaks a rule; detail: which
-    Contradiction,   // e.g. clear of tenderness and tender; detail: which
-    CannotRead,      // file; detail: the system's reason
-    CannotWrite,     // file; detail: the system's reason
-    NotAPractice,    // the file is some other database; detail: what
-    NewerVersion,    // made by a later program; detail: its version
-    Storage,         // the database refused; detail: its message
-    BadArgument      // command line; detail: what is wrong
+    BadJson, // not JSON at all; detail: the parser's reason
+    MissingField, // detail: the field's name
+    UnknownField, // detail: the field's name
+    WrongType, // detail: the type that was expected
+    UnknownWord, // a word outside a closed list; detail: the word
+    OutOfRange, // detail: the value and the allowed range
+    BadId, // not lower case with hyphens; detail: the id
+    UnknownId, // names nothing in the atlas; detail: the id
+    Duplicate, // detail: the id
+    WrongFormat, // "format" or "version" is not ours; detail: what was found
+    MissingEnd, // a muscle without origin or insertion; detail: the muscle
+    SkeletonCycle, // tree joints form a ring; detail: the joint that closes it
+    SkeletonGap, // tree joints do not reach a bone; detail: the bone
+    GradeTooHigh, // link graded above its source; detail: the link
+    WrongSide, // a paired structure called midline or the reverse; detail: the structure
+    BadDrawing, // the drawing breaks a rule; detail: which
+    Contradiction, // e.g. clear of tenderness and tender; detail: which
+    CannotRead, // file; detail: the system's reason
+    CannotWrite, // file; detail: the system's reason
+    NotAPractice, // the file is some other database; detail: what
+    NewerVersion, // made by a later program; detail: its version
+    Storage, // the database refused; detail: its message
+    BadArgument // command line; detail: what is wrong
 };
 
 struct Error {
@@ -41,11 +41,10 @@ struct Error {
     std::string detail;
 };
 
-template <class T>
-class [[nodiscard]] Result {
+template <class T> class [[nodiscard]] Result {
 public:
-    Result(T value) : m_state(std::in_place_index<0>, std::move(value)) {}
-    Result(Error error) : m_state(std::in_place_index<1>, std::move(error)) {}
+    Result(T value) : m_state(std::in_place_index<0>, std::move(value)) { }
+    Result(Error error) : m_state(std::in_place_index<1>, std::move(error)) { }
 
     [[nodiscard]] bool ok() const { return m_state.index() == 0; }
     explicit operator bool() const { return ok(); }
@@ -58,6 +57,6 @@ private:
     std::variant<T, Error> m_state;
 };
 
-struct Done {}; // the value of a Result that has nothing else to say
+struct Done { }; // the value of a Result that has nothing else to say
 
 } // namespace raphe

@@ -9,11 +9,9 @@
 
 namespace raphe {
 
-template <class E, std::size_t N>
-using WordTable = std::array<std::pair<E, std::string_view>, N>;
+template <class E, std::size_t N> using WordTable = std::array<std::pair<E, std::string_view>, N>;
 
-template <class E, std::size_t N>
-[[nodiscard]] constexpr std::string_view wordOf(const WordTable<E, N> &table, E value)
+template <class E, std::size_t N> [[nodiscard]] constexpr std::string_view wordOf(const WordTable<E, N> &table, E value)
 {
     for (const auto &[key, word] : table)
         if (key == value)
@@ -31,8 +29,7 @@ template <class E, std::size_t N>
 }
 
 /// Reads a word of the table or fails with the place and the word.
-template <class E, std::size_t N>
-[[nodiscard]] E readWord(const WordTable<E, N> &table, const JsonReader &at)
+template <class E, std::size_t N> [[nodiscard]] E readWord(const WordTable<E, N> &table, const JsonReader &at)
 {
     const std::string text = at.asString();
     if (const auto value = fromWord(table, text))

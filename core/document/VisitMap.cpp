@@ -17,8 +17,14 @@ QString tr(const char *text)
     return QCoreApplication::translate("VisitMap", text);
 }
 
-bool tender(const Finding &f) { return f.tenderness && f.tenderness->grade > 0; }
-bool restricted(const Finding &f) { return f.restriction && f.restriction->grade > 0; }
+bool tender(const Finding &f)
+{
+    return f.tenderness && f.tenderness->grade > 0;
+}
+bool restricted(const Finding &f)
+{
+    return f.restriction && f.restriction->grade > 0;
+}
 
 } // namespace
 
@@ -62,10 +68,11 @@ std::string findingInWords(const Finding &f)
 std::string findingInPlainWords(const Finding &f)
 {
     static constexpr std::array sore{QT_TRANSLATE_NOOP("VisitMap", "not sore"), QT_TRANSLATE_NOOP("VisitMap", "a little sore"),
-                                     QT_TRANSLATE_NOOP("VisitMap", "sore"), QT_TRANSLATE_NOOP("VisitMap", "very sore"),
-                                     QT_TRANSLATE_NOOP("VisitMap", "sore to the lightest touch")};
-    static constexpr std::array stiff{QT_TRANSLATE_NOOP("VisitMap", "moves freely"), QT_TRANSLATE_NOOP("VisitMap", "a little stiff"),
-                                      QT_TRANSLATE_NOOP("VisitMap", "stiff"), QT_TRANSLATE_NOOP("VisitMap", "hardly moves")};
+        QT_TRANSLATE_NOOP("VisitMap", "sore"), QT_TRANSLATE_NOOP("VisitMap", "very sore"),
+        QT_TRANSLATE_NOOP("VisitMap", "sore to the lightest touch")};
+    static constexpr std::array stiff{QT_TRANSLATE_NOOP("VisitMap", "moves freely"),
+        QT_TRANSLATE_NOOP("VisitMap", "a little stiff"), QT_TRANSLATE_NOOP("VisitMap", "stiff"),
+        QT_TRANSLATE_NOOP("VisitMap", "hardly moves")};
     QStringList words;
     if (f.tenderness)
         words << tr(sore[static_cast<std::size_t>(f.tenderness->grade)]);

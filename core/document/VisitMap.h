@@ -23,7 +23,7 @@ struct MapMark {
 
 struct MapLine {
     int number = 0;
-    std::string place;   // plain words with the side: 'main buttock muscle, right side'
+    std::string place; // plain words with the side: 'main buttock muscle, right side'
     std::string finding; // 'very sore; moves less; you know this pain'
 };
 

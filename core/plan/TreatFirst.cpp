@@ -72,7 +72,7 @@ std::vector<Suggestion> treatFirst(const Linkage &linkage, const Visit &visit, c
     for (const auto &[place, finding] : found) {
         std::vector<Finding> others;
         std::copy_if(c.visit.findings.begin(), c.visit.findings.end(), std::back_inserter(others),
-                     [&p = place](const Finding &f) { return f.place != p; });
+            [&p = place](const Finding &f) { return f.place != p; });
         double reach = 0;
         if (std::any_of(others.begin(), others.end(), [](const Finding &f) { return f.isFound(); })) {
             const auto lifts = liftOf(linkage, others, constants);
@@ -94,17 +94,21 @@ std::vector<Suggestion> treatFirst(const Linkage &linkage, const Visit &visit, c
                 s.terms.push_back({name, value});
         };
         add("familiar", f.familiar ? constants["treat-familiar"] : 0);
-        add("tenderness", f.tenderness && !tooTender ? constants["treat-tenderness"] * f.tenderness->grade / (Tenderness::highest - 1) : 0);
+        add("tenderness",
+            f.tenderness && !tooTender ? constants["treat-tenderness"] * f.tenderness->grade / (Tenderness::highest - 1) : 0);
         add("restriction", f.restriction ? constants["treat-restriction"] * f.restriction->grade / Restriction::highest : 0);
         add("linkage", most > 0 ? constants["treat-linkage"] * linked[place] / most : 0);
-        add("joint first", structure.kind == Kind::Joint && muscleFoundAcross(atlas, place, found) ? constants["treat-joint-first"] : 0);
+        add("joint first",
+            structure.kind == Kind::Joint && muscleFoundAcross(atlas, place, found) ? constants["treat-joint-first"] : 0);
         add("superficial first", structure.layer <= Layer::DeepFascia ? constants["treat-superficial-first"] : 0);
         for (const Term &term : s.terms)
             s.score += term.value;
-        const auto largest = std::max_element(s.terms.begin(), s.terms.end(), [](const Term &a, const Term &b) { return a.value < b.value; });
+        const auto largest =
+            std::max_element(s.terms.begin(), s.terms.end(), [](const Term &a, const Term &b) { return a.value < b.value; });
         QString why = largest == s.terms.end() ? tr(QT_TRANSLATE_NOOP("TreatFirst", "noted")) : reasonFor(largest->name);
         if (tooTender)
-            why = tr(QT_TRANSLATE_NOOP("TreatFirst", "caution: withdraws from touch; find out why before working here")) + QStringLiteral("; ") + why;
+            why = tr(QT_TRANSLATE_NOOP("TreatFirst", "caution: withdraws from touch; find out why before working here"))
+                + QStringLiteral("; ") + why;
         s.why = why.toStdString();
         out.push_back(std::move(s));
     }

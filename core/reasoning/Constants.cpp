@@ -13,13 +13,27 @@ namespace raphe {
 namespace {
 
 constexpr std::array names{
-    std::string_view{"grade-verified"},       std::string_view{"grade-supported"},      std::string_view{"grade-described"},
-    std::string_view{"grade-convention"},     std::string_view{"link-continues"},       std::string_view{"link-attaches"},
-    std::string_view{"link-crosses"},         std::string_view{"link-part-of"},         std::string_view{"link-overlies"},
-    std::string_view{"restart"},              std::string_view{"strength-tenderness"},  std::string_view{"strength-restriction"},
-    std::string_view{"strength-familiar"},    std::string_view{"strength-least"},       std::string_view{"treat-tenderness"},
-    std::string_view{"treat-restriction"},    std::string_view{"treat-familiar"},       std::string_view{"treat-linkage"},
-    std::string_view{"treat-joint-first"},    std::string_view{"treat-superficial-first"}, std::string_view{"overlap-least"},
+    std::string_view{"grade-verified"},
+    std::string_view{"grade-supported"},
+    std::string_view{"grade-described"},
+    std::string_view{"grade-convention"},
+    std::string_view{"link-continues"},
+    std::string_view{"link-attaches"},
+    std::string_view{"link-crosses"},
+    std::string_view{"link-part-of"},
+    std::string_view{"link-overlies"},
+    std::string_view{"restart"},
+    std::string_view{"strength-tenderness"},
+    std::string_view{"strength-restriction"},
+    std::string_view{"strength-familiar"},
+    std::string_view{"strength-least"},
+    std::string_view{"treat-tenderness"},
+    std::string_view{"treat-restriction"},
+    std::string_view{"treat-familiar"},
+    std::string_view{"treat-linkage"},
+    std::string_view{"treat-joint-first"},
+    std::string_view{"treat-superficial-first"},
+    std::string_view{"overlap-least"},
 };
 
 } // namespace
@@ -44,7 +58,8 @@ Result<Constants> readConstants(std::string_view text, const std::string &file)
             const double value = at.field("value").asNumber();
             if (value < 0 || value > 10)
                 at.fail(ErrorCode::OutOfRange, std::to_string(value) + ", allowed: 0 to 10");
-            if (name == "restart" && (value <= 0 || value >= 1)) // a probability; at its ends the walk has no solution or no reach
+            if (name == "restart"
+                && (value <= 0 || value >= 1)) // a probability; at its ends the walk has no solution or no reach
                 at.fail(ErrorCode::OutOfRange, std::to_string(value) + ", allowed: above 0 and below 1");
             values.emplace(name, value);
         }

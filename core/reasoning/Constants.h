@@ -11,7 +11,7 @@ namespace raphe {
 
 class Constants {
 public:
-    explicit Constants(std::map<std::string, double, std::less<>> values) : m_values(std::move(values)) {}
+    explicit Constants(std::map<std::string, double, std::less<>> values) : m_values(std::move(values)) { }
     /// The constant must exist; readConstants has checked the whole list of names.
     [[nodiscard]] double operator[](std::string_view name) const { return m_values.find(name)->second; }
 

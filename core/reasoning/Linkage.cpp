@@ -60,7 +60,8 @@ Linkage::Linkage(const Atlas &atlas, const Body &body, const Constants &constant
         for (const Overlap &o : drawing->overlaps(atlas, constants["overlap-least"]))
             if (overlying.insert({o.outer, o.inner}).second) {
                 auto sources = atlas.at(o.outer).sources;
-                connect(o.outer, o.inner, false, pattern(LinkKind::Overlies, Grade::Described, Basis::Computed, std::move(sources)));
+                connect(
+                    o.outer, o.inner, false, pattern(LinkKind::Overlies, Grade::Described, Basis::Computed, std::move(sources)));
             }
 }
 

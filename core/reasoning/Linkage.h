@@ -15,11 +15,8 @@
 namespace raphe {
 
 enum class LinkKind { Continues, Attaches, Crosses, PartOf, Overlies };
-inline constexpr WordTable<LinkKind, 5> linkWords{{{LinkKind::Continues, "continues"},
-                                                   {LinkKind::Attaches, "attaches"},
-                                                   {LinkKind::Crosses, "crosses"},
-                                                   {LinkKind::PartOf, "part-of"},
-                                                   {LinkKind::Overlies, "overlies"}}};
+inline constexpr WordTable<LinkKind, 5> linkWords{{{LinkKind::Continues, "continues"}, {LinkKind::Attaches, "attaches"},
+    {LinkKind::Crosses, "crosses"}, {LinkKind::PartOf, "part-of"}, {LinkKind::Overlies, "overlies"}}};
 
 /// A link between two places, undirected.
 struct Link {

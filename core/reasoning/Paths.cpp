@@ -20,7 +20,8 @@ std::string tr(const char *text)
 } // namespace
 
 PathTree::PathTree(const Linkage &linkage, const std::vector<std::size_t> &starts)
-    : m_linkage(&linkage), m_length(linkage.places().size(), std::numeric_limits<double>::infinity()),
+    : m_linkage(&linkage),
+      m_length(linkage.places().size(), std::numeric_limits<double>::infinity()),
       m_via(linkage.places().size(), none)
 {
     using Entry = std::pair<double, std::size_t>;
@@ -68,7 +69,7 @@ std::vector<PathStep> PathTree::to(std::size_t node) const
 PathStep stepOver(const Linkage &linkage, const Link &link, std::size_t from)
 {
     return {linkage.places()[from], linkage.places()[link.other(from)], link.kind, link.evidence, link.basis, link.force,
-            link.sources, link.note};
+        link.sources, link.note};
 }
 
 Grade weakestOf(const std::vector<PathStep> &path)
@@ -86,8 +87,8 @@ std::string pathInWords(const Atlas &atlas, const std::vector<PathStep> &path)
     std::string words = atlas.spoken(path.front().from);
     for (const PathStep &step : path) {
         const QString name = QString::fromStdString(atlas.spoken(step.to));
-        const char *pattern = step.changesSide() ? QT_TRANSLATE_NOOP("Paths", ", to the other side to %1")
-                                                 : QT_TRANSLATE_NOOP("Paths", ", to %1");
+        const char *pattern =
+            step.changesSide() ? QT_TRANSLATE_NOOP("Paths", ", to the other side to %1") : QT_TRANSLATE_NOOP("Paths", ", to %1");
         words += QCoreApplication::translate("Paths", pattern).arg(name).toStdString();
     }
     return words;

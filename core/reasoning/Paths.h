@@ -17,7 +17,10 @@ struct PathStep {
     std::optional<Force> force;
     std::vector<std::string> sources;
     std::string note;
-    [[nodiscard]] bool changesSide() const { return from.side != to.side && from.side != Side::Midline && to.side != Side::Midline; }
+    [[nodiscard]] bool changesSide() const
+    {
+        return from.side != to.side && from.side != Side::Midline && to.side != Side::Midline;
+    }
 };
 
 /// Shortest paths from a set of start nodes to every node.

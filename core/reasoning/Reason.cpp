@@ -14,7 +14,8 @@ namespace {
 
 auto sortKey(const Finding &f)
 {
-    return std::tuple(f.place, f.spot, f.at, f.tenderness, f.restriction, f.familiar, f.clear.tenderness, f.clear.motion, f.unable);
+    return std::tuple(
+        f.place, f.spot, f.at, f.tenderness, f.restriction, f.familiar, f.clear.tenderness, f.clear.motion, f.unable);
 }
 
 bool earlier(const Finding &a, const Finding &b)
@@ -66,7 +67,7 @@ bool isItsOwnMirrorImage(const std::vector<Finding> &sorted)
         image.push_back(mirrored(f));
     std::sort(image.begin(), image.end(), earlier);
     return std::equal(sorted.begin(), sorted.end(), image.begin(), image.end(),
-                      [](const Finding &a, const Finding &b) { return sortKey(a) == sortKey(b); });
+        [](const Finding &a, const Finding &b) { return sortKey(a) == sortKey(b); });
 }
 
 std::string whyLinked(const Atlas &atlas, const std::vector<PathStep> &path)
@@ -101,7 +102,7 @@ Canonical canonical(const Visit &visit)
     std::sort(here.visit.findings.begin(), here.visit.findings.end(), earlier);
     std::sort(there.visit.findings.begin(), there.visit.findings.end(), earlier);
     const bool mirrorFirst = std::lexicographical_compare(there.visit.findings.begin(), there.visit.findings.end(),
-                                                          here.visit.findings.begin(), here.visit.findings.end(), earlier);
+        here.visit.findings.begin(), here.visit.findings.end(), earlier);
     return mirrorFirst ? there : here;
 }
 
@@ -132,9 +133,8 @@ std::vector<double> liftOf(const Linkage &linkage, const std::vector<Finding> &f
 
 void rankAndCut(std::vector<Suggestion> &list)
 {
-    std::sort(list.begin(), list.end(), [](const Suggestion &a, const Suggestion &b) {
-        return a.score != b.score ? a.score > b.score : a.place < b.place;
-    });
+    std::sort(list.begin(), list.end(),
+        [](const Suggestion &a, const Suggestion &b) { return a.score != b.score ? a.score > b.score : a.place < b.place; });
     for (std::size_t i = 0; i < list.size(); ++i)
         list[i].rank = i > 0 && list[i].score == list[i - 1].score ? list[i - 1].rank : static_cast<int>(i) + 1;
     if (list.size() > suggestionsAtMost)

@@ -19,7 +19,7 @@ struct Term {
 struct Suggestion {
     Place place;
     double score = 0; // for ordering and bars only; never a probability
-    int rank = 0;     // 1 is first; equal scores share a rank
+    int rank = 0; // 1 is first; equal scores share a rank
     std::vector<Term> terms;
     std::string why;
     std::vector<PathStep> path; // from the nearest finding
@@ -27,7 +27,7 @@ struct Suggestion {
 
 struct Reasons {
     std::vector<Suggestion> explain; // places the findings point to; found ones included, clear ones never
-    std::vector<Suggestion> check;   // the same among places not yet examined
+    std::vector<Suggestion> check; // the same among places not yet examined
 };
 
 inline constexpr std::size_t suggestionsAtMost = 20;
@@ -44,7 +44,8 @@ struct Canonical {
 
 /// Lift at every node of the linkage for these findings; of mirrored findings exactly the mirrored values. What is clear
 /// at one spot or of one quality and found at another is found.
-[[nodiscard]] std::vector<double> liftOf(const Linkage &linkage, const std::vector<Finding> &findings, const Constants &constants);
+[[nodiscard]] std::vector<double> liftOf(
+    const Linkage &linkage, const std::vector<Finding> &findings, const Constants &constants);
 
 /// Sorts best first, keeps 20 at most, gives equal scores one rank.
 void rankAndCut(std::vector<Suggestion> &list);

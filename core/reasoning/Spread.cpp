@@ -43,7 +43,8 @@ std::vector<double> walk(const Linkage &linkage, std::vector<double> start, cons
     return {p.begin(), p.end()};
 }
 
-std::vector<double> lift(const Linkage &linkage, const std::vector<double> &start, const std::vector<bool> &absorbing, double restart)
+std::vector<double> lift(
+    const Linkage &linkage, const std::vector<double> &start, const std::vector<bool> &absorbing, double restart)
 {
     const auto n = linkage.places().size();
     std::vector<double> p = walk(linkage, start, absorbing, restart);

@@ -85,9 +85,7 @@ std::vector<Traced> trace(const Linkage &linkage, const Place &from)
                 step.to = mirrored(step.to);
             }
         }
-    const auto key = [&](const Traced &t) {
-        return std::tuple(t.group, t.path.size(), weakestOf(t.path), t.place);
-    };
+    const auto key = [&](const Traced &t) { return std::tuple(t.group, t.path.size(), weakestOf(t.path), t.place); };
     std::stable_sort(out.begin(), out.end(), [&](const Traced &a, const Traced &b) { return key(a) < key(b); });
     return out;
 }

@@ -8,10 +8,10 @@
 namespace raphe {
 
 enum class TraceGroup {
-    Continuity,       // along continuities, up to three steps
+    Continuity, // along continuities, up to three steps
     SharedAttachment, // muscles and fasciae that hold on to the same landmark, ligament or fascia
-    AcrossJoint,      // joints that a muscle acts across, or muscles across a joint
-    Neighbour         // what lies directly over or under
+    AcrossJoint, // joints that a muscle acts across, or muscles across a joint
+    Neighbour // what lies directly over or under
 };
 
 struct Traced {

@@ -48,13 +48,15 @@ struct Finding {
     std::optional<std::string> unable; // the reason why it could not be examined
     std::string note;
 
-    [[nodiscard]] bool isClear() const { return clear.any(); }
+    [[nodiscard]] bool isPositive() const
+    {
+        return (tenderness && tenderness->grade > 0) || (restriction && restriction->grade > 0) || familiar;
+    }
+    /// Checked and nothing found; a grade of 0 says the same as the word 'clear'.
+    [[nodiscard]] bool isClear() const { return clear.any() || (!isPositive() && (tenderness || restriction)); }
     [[nodiscard]] bool isUnable() const { return unable.has_value(); }
     /// Something was found; with 'clear' of the other quality both hold (tender, but moving freely).
-    [[nodiscard]] bool isFound() const
-    {
-        return !isUnable() && (!isClear() || (tenderness && tenderness->grade > 0) || (restriction && restriction->grade > 0) || familiar);
-    }
+    [[nodiscard]] bool isFound() const { return !isUnable() && (isPositive() || !isClear()); }
     bool operator==(const Finding &) const = default;
 };
 
@@ -66,11 +68,11 @@ struct Patient {
 
 struct Visit {
     std::optional<Patient> patient;
-    std::string date;                  // ISO 8601 date or empty
-    std::string practitioner;          // name on the printed page
-    std::string complaint;             // in the patient's words
+    std::string date; // ISO 8601 date or empty
+    std::string practitioner; // name on the printed page
+    std::string complaint; // in the patient's words
     std::vector<std::string> cautions; // what must be respected, one line each
-    std::vector<Finding> findings;     // in the order of examination
+    std::vector<Finding> findings; // in the order of examination
     bool operator==(const Visit &) const = default;
 };
 

@@ -33,7 +33,8 @@ public:
     /// Newest first.
     [[nodiscard]] virtual Result<std::vector<VisitRow>> visits(std::int64_t patient) = 0;
     [[nodiscard]] virtual Result<VisitRow> visit(std::int64_t id) = 0;
-    [[nodiscard]] virtual Result<std::int64_t> addVisit(std::int64_t patient, const std::string &date, const std::string &document) = 0;
+    [[nodiscard]] virtual Result<std::int64_t> addVisit(
+        std::int64_t patient, const std::string &date, const std::string &document) = 0;
     /// Durable when it returns: survives a kill and a power cut.
     [[nodiscard]] virtual Result<Done> saveVisit(std::int64_t id, const std::string &document) = 0;
 };

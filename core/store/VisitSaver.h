@@ -14,7 +14,7 @@ namespace raphe {
 
 class VisitSaver {
 public:
-    static constexpr std::chrono::milliseconds coalesce{100}; // a kill loses at most this and the write itself
+    static constexpr std::chrono::milliseconds coalesce{50}; // a kill loses at most this and the write itself
 
     /// `onResult` is called in the saver's thread after each write with the write's outcome.
     VisitSaver(std::string practiceFile, std::function<void(const Result<Done> &)> onResult);

@@ -23,10 +23,12 @@ void askEverything(const Atlas &atlas)
             expect(++steps <= atlas.structures().size(), "nothing is part of itself", s.id.value);
         for (const Side side : atlas.sides(s))
             for (const char *language : {"en", "de", "es"})
-                expect(!(atlas.spoken({s.id, side}) + atlas.plain({s.id, side}, language)).empty(), "a place has words", s.id.value);
+                expect(
+                    !(atlas.spoken({s.id, side}) + atlas.plain({s.id, side}, language)).empty(), "a place has words", s.id.value);
         expect(s.kind != Kind::Landmark || atlas.bonesOf(s.id).size() == 1, "a landmark is on one bone", s.id.value);
         for (const Attachment &head : s.attachments) {
-            expect(!head.origins.empty() && !head.insertions.empty() && !head.sources.empty(), "a head has both ends and a source", s.id.value);
+            expect(!head.origins.empty() && !head.insertions.empty() && !head.sources.empty(),
+                "a head has both ends and a source", s.id.value);
             for (const auto *ends : {&head.origins, &head.insertions})
                 for (const StructureId &end : *ends)
                     expect(atlas.find(end) != nullptr, "an end is known", end.value);

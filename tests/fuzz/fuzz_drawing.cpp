@@ -17,7 +17,10 @@ namespace {
 using namespace raphe;
 using fuzz::expect;
 
-bool isOnTheHalf(Point p) { return p.x >= 0 && p.x <= 2000 && std::abs(p.y) <= 2000; }
+bool isOnTheHalf(Point p)
+{
+    return p.x >= 0 && p.x <= 2000 && std::abs(p.y) <= 2000;
+}
 
 void expectRules(const Outline &outline, bool closed, const std::string &id)
 {
@@ -33,14 +36,16 @@ void expectRules(const Outline &outline, bool closed, const std::string &id)
 void expectMirrored(const Drawing &drawing, const Atlas &atlas, Point p)
 {
     const auto hits = drawing.under(atlas, p);
-    expect(std::is_sorted(hits.begin(), hits.end(), [](const UnderHit &a, const UnderHit &b) { return a.layer < b.layer; }), "outside in");
+    expect(std::is_sorted(hits.begin(), hits.end(), [](const UnderHit &a, const UnderHit &b) { return a.layer < b.layer; }),
+        "outside in");
     auto mirror = drawing.under(atlas, {-p.x, p.y});
     for (UnderHit &hit : mirror)
         hit.place = mirrored(hit.place);
     expect(p.x == 0 || hits == mirror, "left mirrors right");
     for (const UnderHit &hit : hits) {
         const auto sides = atlas.sides(atlas.at(hit.place.structure));
-        expect(std::find(sides.begin(), sides.end(), hit.place.side) != sides.end(), "a place that can be recorded", hit.place.structure.value);
+        expect(std::find(sides.begin(), sides.end(), hit.place.side) != sides.end(), "a place that can be recorded",
+            hit.place.structure.value);
     }
 }
 
@@ -51,7 +56,8 @@ void expectMark(const Drawing &drawing, const Atlas &atlas, const Structure &str
             const auto mark = markPointIn(atlas, drawing, {structure.id, side}, spot);
             expect(mark.has_value(), "what is drawn can be marked", structure.id.value);
             expect(isOnTheHalf({std::abs(mark->x), mark->y}), "a mark is on the drawing", structure.id.value);
-            expect(side == Side::Midline ? mark->x == 0 : mark->x == 0 || drawing.sideAt(mark->x) == side, "a mark is on its side", structure.id.value);
+            expect(side == Side::Midline ? mark->x == 0 : mark->x == 0 || drawing.sideAt(mark->x) == side,
+                "a mark is on its side", structure.id.value);
         }
 }
 

@@ -17,7 +17,8 @@ void expectRoundTrip(const Visit &visit, const Atlas &atlas)
 {
     const std::string text = writeVisit(visit);
     const auto again = readVisit(text, "written.json", atlas);
-    expect(again.ok(), "what was written can be read", again ? std::string() : again.error().place + ": " + again.error().detail + "\n" + text);
+    expect(again.ok(), "what was written can be read",
+        again ? std::string() : again.error().place + ": " + again.error().detail + "\n" + text);
     expect(again.value() == visit, "what was written reads back equal", text);
     expect(writeVisit(again.value()) == text, "the same visit gives the same text", text);
 }

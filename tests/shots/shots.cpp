@@ -137,7 +137,9 @@ private:
 
     void findAll(MainWindow &window)
     {
-        const auto press = [&](int key, Qt::KeyboardModifiers modifiers = {}) { QTest::keyClick(&window, static_cast<Qt::Key>(key), modifiers); };
+        const auto press = [&](int key, Qt::KeyboardModifiers modifiers = {}) {
+            QTest::keyClick(&window, static_cast<Qt::Key>(key), modifiers);
+        };
         touch(window, "gluteus-maximus", Side::Right);
         press(Qt::Key_3);
         press(Qt::Key_2, Qt::AltModifier);
@@ -199,5 +201,9 @@ int main(int argc, char **argv)
         fail(knowledge.error());
         return 2;
     }
-    return Photographer(knowledge.value(), QString::fromStdString(demo), QString::fromStdString(out), QString::fromStdString(suffix)).run() ? 0 : 1;
+    return Photographer(
+               knowledge.value(), QString::fromStdString(demo), QString::fromStdString(out), QString::fromStdString(suffix))
+               .run()
+        ? 0
+        : 1;
 }
