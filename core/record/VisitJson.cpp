@@ -214,7 +214,7 @@ private:
 
     static void checkSense(const JsonReader &at, const Finding &f)
     {
-        const bool says = f.tenderness || f.restriction || f.familiar || f.isClear() || !f.note.empty();
+        const bool says = f.tenderness || f.restriction || f.familiar || f.clear.any() || !f.note.empty();
         if (f.isUnable() && says)
             at.fail(ErrorCode::Contradiction, "unable");
         if (!f.isUnable() && !says)
@@ -259,7 +259,7 @@ Json findingJson(const Finding &finding)
         json["restriction"] = finding.restriction->grade;
     if (finding.familiar)
         json["familiar"] = true;
-    if (finding.isClear())
+    if (finding.clear.any())
         json["clear"] = clearJson(finding.clear);
     if (finding.unable)
         json["unable"] = *finding.unable;
