@@ -192,6 +192,8 @@ void AimPanel::showFinding()
 
 void AimPanel::askWhyUnable()
 {
+    if (!m_session.aim())
+        return;
     bool ok = false;
     const QString reason =
         QInputDialog::getText(this, tr("Could not examine"), tr("Why could it not be examined?"), QLineEdit::Normal, {}, &ok);

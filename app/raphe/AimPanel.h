@@ -19,11 +19,13 @@ class AimPanel : public QWidget {
 public:
     explicit AimPanel(VisitSession &session, QWidget *parent = nullptr);
 
+    /// Asks for the reason and records that the place could not be examined.
+    void askWhyUnable();
+
 private:
     QWidget *scaleRow(const QString &title, const QStringList &labels, const QStringList &names, QButtonGroup *&group);
     void showAim();
     void showFinding();
-    void askWhyUnable();
 
     VisitSession &m_session;
     QLabel *m_title;

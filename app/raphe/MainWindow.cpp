@@ -273,6 +273,7 @@ void MainWindow::makeShortcuts()
         on(QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_0 + grade)), [this, grade] { m_session.setRestriction(grade); });
     on(QKeySequence(Qt::Key_F), [this] { m_session.toggleFamiliar(); });
     on(QKeySequence(Qt::Key_C), [this] { m_session.setClear(); });
+    on(QKeySequence(Qt::Key_U), [this] { m_aimPanel->askWhyUnable(); });
     on(QKeySequence(Qt::Key_Delete), [this] { m_session.removeFinding(); });
     on(QKeySequence(Qt::Key_T), [this] { m_tracePanel->step(); });
     on(QKeySequence(Qt::Key_V), [this] { cycleViews(); });
