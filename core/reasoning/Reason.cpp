@@ -63,6 +63,7 @@ std::vector<double> mirroredValues(const Linkage &linkage, const std::vector<dou
 bool isItsOwnMirrorImage(const std::vector<Finding> &sorted)
 {
     std::vector<Finding> image;
+    image.reserve(sorted.size());
     for (const Finding &f : sorted)
         image.push_back(mirrored(f));
     std::sort(image.begin(), image.end(), earlier);

@@ -180,6 +180,13 @@ private:
     QString m_look;
 };
 
+// What the offscreen platform cannot do is not for the reader of demo/run.
+void keepQuiet(QtMsgType type, const QMessageLogContext &, const QString &message)
+{
+    if (type != QtWarningMsg && type != QtDebugMsg)
+        std::cerr << message.toStdString() << '\n';
+}
+
 } // namespace
 
 int main(int argc, char **argv)
@@ -195,6 +202,7 @@ int main(int argc, char **argv)
 
     const QTemporaryDir home; // no settings of the user's
     qputenv("XDG_CONFIG_HOME", home.path().toUtf8());
+    qInstallMessageHandler(keepQuiet);
     QApplication application(argc, argv);
     const auto knowledge = readKnowledge();
     if (!knowledge) {
