@@ -3,6 +3,9 @@
 #include <QPainter>
 #include <QTransform>
 
+#include <algorithm>
+#include <array>
+
 namespace raphe {
 
 namespace {
@@ -16,6 +19,14 @@ const QTransform &mirror()
 {
     static const QTransform transform = QTransform::fromScale(-1, 1);
     return transform;
+}
+
+// The less is known and the further away, the fainter.
+double litStrength(const LitPlace &lit)
+{
+    static constexpr std::array grade{1.0, 0.85, 0.6, 0.4};
+    static constexpr std::array ring{0.8, 0.65, 0.5, 0.36};
+    return grade[static_cast<std::size_t>(lit.evidence)] * ring[static_cast<std::size_t>(std::clamp(lit.ring, 0, 3))];
 }
 
 QPainterPath bothHalves(const QPainterPath &half)
@@ -129,7 +140,7 @@ void BodyArt::paintHighlights(QPainter &painter, const Theme &theme, const BodyL
     }
     for (auto it = look.lit.rbegin(); it != look.lit.rend(); ++it) { // nearest ring on top
         const QPainterPath path = outlineOf(it->place);
-        painter.setBrush(withAlpha(theme.lit, it->ring == 0 ? 0.85 : 0.62 - 0.14 * std::min(it->ring, 3)));
+        painter.setBrush(withAlpha(theme.lit, litStrength(*it)));
         const double width = it->evidence == Grade::Verified ? 2.2 : 1.1;
         painter.setPen(pen(withAlpha(theme.ink, 0.8), std::max(width * unit, 0.4), styleOf(it->evidence)));
         painter.drawPath(path);

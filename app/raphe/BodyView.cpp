@@ -22,7 +22,7 @@ namespace {
 constexpr double smallest = 1;
 constexpr double largest = 12;
 constexpr double marginPixels = 14;
-constexpr double figureHalfWidth = 198; // units: hands included
+constexpr double figureHalfWidth = 203; // units: hands included
 constexpr double markPixels = 24;
 
 bool isDirectlyNamed(Kind kind) // landmarks and joints are small: a touch inside one means it

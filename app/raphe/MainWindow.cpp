@@ -86,7 +86,7 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
             m_back->setLit(lit, path);
         });
     connect(&session, &VisitSession::findingsChanged, this, &MainWindow::showMarks);
-    connect(&session, &VisitSession::findingsChanged, this, [this] { m_savedSign->setText(tr("Saving ...")); });
+    connect(&session, &VisitSession::saving, this, [this] { m_savedSign->setText(tr("Saving ...")); });
     connect(&session, &VisitSession::aimChanged, this, &MainWindow::showMarks);
     connect(&session, &VisitSession::visitOpened, this, &MainWindow::showCaution);
     connect(&session, &VisitSession::saved, this, [this] {

@@ -95,6 +95,11 @@ void TracePanel::step()
     const std::size_t last = std::max<std::size_t>(m_model.rings(), 1);
     m_ring = m_ring >= last ? 1 : m_ring + 1;
     refresh();
+    for (int row = 0; row < m_model.rowCount(); ++row) // the rows that this step has lit
+        if (m_model.rows()[static_cast<std::size_t>(row)].path.size() == m_ring) {
+            m_list->scrollTo(m_model.index(row), QAbstractItemView::PositionAtTop);
+            break;
+        }
 }
 
 void TracePanel::refresh()

@@ -152,8 +152,8 @@ void VisitPanel::readVisits()
     }
     for (const VisitRow &row : visits.value()) {
         const QDate date = QDate::fromString(QString::fromStdString(row.date), Qt::ISODate);
-        m_visits->addItem(
-            tr("Visit of %1").arg(QLocale().toString(date, QLocale::LongFormat)), QVariant::fromValue<qlonglong>(row.id));
+        m_visits->addItem(tr("Visit of %1").arg(QLocale().toString(date, QStringLiteral("d MMMM yyyy"))),
+            QVariant::fromValue<qlonglong>(row.id));
     }
     if (const int open = m_visits->findData(QVariant::fromValue<qlonglong>(m_session.visitId())); open >= 0)
         m_visits->setCurrentIndex(open);

@@ -1,7 +1,7 @@
 #include "app/raphe/VisitSession.h"
 
 #include "app/words/ErrorText.h"
-#include "core/document/VisitMap.h"
+#include "core/anatomy/MarkPoint.h"
 #include "core/record/VisitJson.h"
 
 #include <QDate>
@@ -109,7 +109,7 @@ void VisitSession::setComplaint(const std::string &text)
     if (m_visitId == 0 || text == m_visit.complaint)
         return;
     m_visit.complaint = text;
-    m_saver->save(m_visitId, writeVisit(m_visit));
+    save();
 }
 
 void VisitSession::setCautions(const std::vector<std::string> &lines)
@@ -117,13 +117,19 @@ void VisitSession::setCautions(const std::vector<std::string> &lines)
     if (m_visitId == 0 || lines == m_visit.cautions)
         return;
     m_visit.cautions = lines;
-    m_saver->save(m_visitId, writeVisit(m_visit));
+    save();
 }
 
 void VisitSession::aimAt(Aim aim)
 {
-    if (aim.stack.empty())
-        aim.stack.push_back({aim.place, m_knowledge->atlas->at(aim.place.structure).layer});
+    if (aim.stack.empty()) { // reached by name or list: what lies at the place where its mark stands
+        const Knowledge &k = *m_knowledge;
+        if (const auto at = markPoint(*k.atlas, *k.body, aim.place, aim.spot))
+            aim.stack = k.body->of(at->view).under(*k.atlas, at->point);
+        const auto isAimed = [&](const UnderHit &hit) { return hit.place == aim.place; };
+        if (std::none_of(aim.stack.begin(), aim.stack.end(), isAimed))
+            aim.stack = {{aim.place, k.atlas->at(aim.place.structure).layer}};
+    }
     if (!aim.spot) // an earlier finding at this place is what is meant
         for (const Finding &f : m_visit.findings)
             if (f.place == aim.place)
@@ -278,9 +284,15 @@ void VisitSession::apply(std::vector<Finding> findings, const QString &what)
     m_undo.push(new Change(*this, std::move(findings), name)); // the stack owns it and calls redo()
 }
 
+void VisitSession::save()
+{
+    Q_EMIT saving();
+    m_saver->save(m_visitId, writeVisit(m_visit));
+}
+
 void VisitSession::changed()
 {
-    m_saver->save(m_visitId, writeVisit(m_visit));
+    save();
     Q_EMIT findingsChanged();
 }
 

@@ -67,6 +67,7 @@ Q_SIGNALS:
     void visitOpened();
     void findingsChanged();
     void aimChanged();
+    void saving();
     void saved();
     void saveFailed(const QString &message);
 
@@ -76,6 +77,7 @@ private:
     void put(Finding finding, const QString &what);
     void apply(std::vector<Finding> findings, const QString &what);
     void changed();
+    void save();
 
     const Knowledge *m_knowledge;
     std::unique_ptr<PracticeStore> m_store;
