@@ -161,13 +161,19 @@ QPainterPath BodyArt::outlineOf(const Place &place) const
 {
     QPainterPath out;
     out.setFillRule(Qt::WindingFill);
-    for (const Art &art : m_art)
-        if (art.structure == place.structure) {
-            if (place.side == Side::Midline)
-                out.addPath(art.shape);
-            else
-                out.addPath(m_drawing->signOf(place.side) > 0 ? art.half : mirror().map(art.half));
-        }
+    const auto add = [&](const StructureId &id) {
+        for (const Art &art : m_art)
+            if (art.structure == id) {
+                if (place.side == Side::Midline)
+                    out.addPath(art.shape);
+                else
+                    out.addPath(m_drawing->signOf(place.side) > 0 ? art.half : mirror().map(art.half));
+            }
+    };
+    add(place.structure);
+    if (out.isEmpty())
+        for (const StructureId &part : m_atlas->partsOf(place.structure))
+            add(part);
     return out;
 }
 

@@ -40,7 +40,8 @@ public:
     void paintLayers(QPainter &painter, const Theme &theme, const BodyLook &look) const;
     /// Lit, hovered and selected tissue on top.
     void paintHighlights(QPainter &painter, const Theme &theme, const BodyLook &look) const;
-    /// Outline of a place on its own side (both halves for a midline place); empty when not drawn here.
+    /// Outline of a place on its own side (both halves for a midline place), a whole that is drawn by its parts as all of them;
+    /// empty when not drawn here.
     [[nodiscard]] QPainterPath outlineOf(const Place &place) const;
     [[nodiscard]] const QPainterPath &silhouette() const { return m_silhouette; }
 

@@ -108,6 +108,15 @@ std::vector<StructureId> Atlas::bonesOf(const StructureId &onto) const
     return {};
 }
 
+std::vector<StructureId> Atlas::partsOf(const StructureId &whole) const
+{
+    std::vector<StructureId> parts;
+    for (const Structure &s : m_structures)
+        if (s.partOf == whole && s.kind != Kind::Landmark)
+            parts.push_back(s.id);
+    return parts;
+}
+
 std::string Atlas::spoken(const Place &place) const
 {
     const std::string &name = at(place.structure).names.english;

@@ -110,14 +110,29 @@ std::optional<Point> markPointIn(const Atlas &atlas, const Drawing &drawing, con
 std::optional<DrawnPoint> markPoint(
     const Atlas &atlas, const Body &body, const Place &place, std::optional<Spot> spot, const std::optional<StructureId> &at)
 {
+    // Drawn itself; or a whole whose largest drawn part stands for it; or a hidden thing shown by what it is part of.
+    struct Candidate {
+        StructureId structure;
+        View view{};
+        double area = 0;
+    };
+    std::optional<Candidate> best;
+    const auto consider = [&](const StructureId &id) {
+        for (const View view : {View::Back, View::Front})
+            if (const DrawnShape *shape = largestShape(body.of(view), id))
+                if (const double area = areaOf(shape->polygons); !best || area > best->area)
+                    best = Candidate{id, view, area};
+    };
     const Structure &structure = atlas.at(place.structure);
-    const DrawnShape *front = largestShape(body.front, structure.id);
-    const DrawnShape *back = largestShape(body.back, structure.id);
-    if (!front && !back)
-        return structure.partOf ? markPoint(atlas, body, {*structure.partOf, place.side}) : std::nullopt;
-    const bool useBack = back && (!front || areaOf(back->polygons) >= areaOf(front->polygons));
-    const Drawing &drawing = useBack ? body.back : body.front;
-    return DrawnPoint{drawing.view(), *markPointIn(atlas, drawing, place, spot, at)};
+    consider(structure.id);
+    if (!best)
+        for (const StructureId &part : atlas.partsOf(structure.id))
+            consider(part);
+    if (!best && structure.partOf)
+        consider(*structure.partOf);
+    if (!best)
+        return std::nullopt;
+    return DrawnPoint{best->view, *markPointIn(atlas, body.of(best->view), {best->structure, place.side}, spot, at)};
 }
 
 } // namespace raphe

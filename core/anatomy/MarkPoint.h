@@ -14,8 +14,8 @@ struct DrawnPoint {
 };
 
 /// A point well inside the structure's shape in the view that shows most of it; for a spot with a landmark (origin,
-/// insertion) the point of the shape nearest to that landmark. Nothing when neither the structure, the whole it is
-/// part of, nor its region is drawn.
+/// insertion) the point of the shape nearest to that landmark. A whole muscle that is drawn by its parts is marked on the
+/// largest; what is hidden, on what it is part of. Nothing when none of these is drawn.
 [[nodiscard]] std::optional<DrawnPoint> markPoint(const Atlas &atlas, const Body &body, const Place &place,
     std::optional<Spot> spot = {}, const std::optional<StructureId> &at = {});
 

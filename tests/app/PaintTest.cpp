@@ -130,6 +130,21 @@ TEST(VisitMapPage, WritesEachFormatAndRefusesOthers)
     EXPECT_TRUE(textOf(folder.filePath(QStringLiteral("a.pdf"))).contains(QStringLiteral("not a diagnosis")));
 }
 
+TEST(VisitMapPage, MarksEveryMuscleWholeOrPart)
+{
+    std::string missing;
+    for (const Structure &s : atlas().structures())
+        if (s.kind == Kind::Muscle)
+            for (const Side side : atlas().sides(s))
+                if (!markPoint(atlas(), body(), {s.id, side}))
+                    missing += " " + s.id.value;
+    EXPECT_EQ(missing, "") << "muscles without a mark on either view";
+    const auto wholeAt = markPoint(atlas(), body(), {StructureId{"erector-spinae"}, Side::Right});
+    ASSERT_TRUE(wholeAt);
+    EXPECT_EQ(wholeAt->view, View::Back);
+    EXPECT_GT(wholeAt->point.x, 0) << "the patient's right is at x > 0 in the back view";
+}
+
 TEST(VisitMapPage, AMirroredVisitGivesTheMirroredMarks)
 {
     const Visit visit = longVisit();
