@@ -39,6 +39,7 @@ QPlainTextEdit *smallText(const QString &name, const QString &hint, int lines)
 
 VisitPanel::VisitPanel(VisitSession &session, QWidget *parent) : QWidget(parent), m_session(session), m_model(session)
 {
+    setMinimumWidth(290); // a complaint of a sentence or two without scrolling
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(6);
@@ -64,7 +65,7 @@ VisitPanel::VisitPanel(VisitSession &session, QWidget *parent) : QWidget(parent)
     addRow(m_patients, addPatient);
     addRow(m_visits, addVisit);
 
-    m_complaint = smallText(tr("Complaint, in the patient's words"), tr("What brings the patient, in their words"), 2);
+    m_complaint = smallText(tr("Complaint, in the patient's words"), tr("What brings the patient, in their words"), 3);
     column->addWidget(heading(tr("Complaint")));
     column->addWidget(m_complaint);
     m_cautions =
