@@ -3,7 +3,6 @@
 
 #include "app/batch/VisitFile.h"
 #include "app/paint/VisitMapPage.h"
-#include "core/reasoning/Knowledge.h"
 
 namespace raphe::batch {
 
@@ -14,14 +13,11 @@ Result<Done> writeMap(const std::string &visitFile, const std::string &out, cons
         return Error{ErrorCode::BadArgument, "--paper", "'" + paper + "' is not a paper size; use a4 or letter"};
     if (language != "en" && language != "de" && language != "es")
         return Error{ErrorCode::BadArgument, "--language", "'" + language + "' is not a language of the atlas; use en, de or es"};
-    const auto read = readKnowledge();
+    const auto read = readKnownVisit(visitFile);
     if (!read)
         return read.error();
-    const Knowledge &knowledge = read.value();
-    const auto visit = readVisitFile(visitFile, *knowledge.atlas);
-    if (!visit)
-        return visit.error();
-    return writeVisitMap(out, *size, visitMap(*knowledge.atlas, *knowledge.body, visit.value(), language),
+    const auto &[knowledge, visit] = read.value();
+    return writeVisitMap(out, *size, visitMap(*knowledge.atlas, *knowledge.body, visit, language),
         BodyArt(*knowledge.atlas, knowledge.body->front), BodyArt(*knowledge.atlas, knowledge.body->back));
 }
 

@@ -3,7 +3,6 @@
 
 #include "app/batch/VisitFile.h"
 #include "core/plan/TreatFirst.h"
-#include "core/reasoning/Knowledge.h"
 
 #include <nlohmann/json.hpp>
 
@@ -47,16 +46,13 @@ Json listJson(const std::vector<Suggestion> &list)
 
 Result<Done> printReasons(const std::string &visitFile)
 {
-    const auto read = readKnowledge();
+    const auto read = readKnownVisit(visitFile);
     if (!read)
         return read.error();
-    const Knowledge &knowledge = read.value();
-    const auto visit = readVisitFile(visitFile, *knowledge.atlas);
-    if (!visit)
-        return visit.error();
-    const Reasons reasons = reason(*knowledge.linkage, visit.value(), *knowledge.constants);
+    const auto &[knowledge, visit] = read.value();
+    const Reasons reasons = reason(*knowledge.linkage, visit, *knowledge.constants);
     const Json out{{"explain", listJson(reasons.explain)}, {"check", listJson(reasons.check)},
-        {"treat", listJson(treatFirst(*knowledge.linkage, visit.value(), *knowledge.constants))}};
+        {"treat", listJson(treatFirst(*knowledge.linkage, visit, *knowledge.constants))}};
     std::cout << out.dump(1) << '\n';
     return Done{};
 }

@@ -14,4 +14,15 @@ Result<Visit> readVisitFile(const std::string &file, const Atlas &atlas)
     return readVisit(in.readAll().toStdString(), file, atlas);
 }
 
+Result<KnownVisit> readKnownVisit(const std::string &file)
+{
+    auto knowledge = readKnowledge();
+    if (!knowledge)
+        return knowledge.error();
+    auto visit = readVisitFile(file, *knowledge.value().atlas);
+    if (!visit)
+        return visit.error();
+    return KnownVisit{std::move(knowledge).value(), std::move(visit).value()};
+}
+
 } // namespace raphe::batch

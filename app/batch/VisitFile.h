@@ -1,17 +1,20 @@
-// Reads a visit file from disk for a verb.
+// Reads a visit file from disk for a verb, alone or with all that is needed to answer about it.
 #pragma once
 
 #include "core/base/Result.h"
+#include "core/reasoning/Knowledge.h"
 #include "core/record/Visit.h"
 
 #include <string>
 
-namespace raphe {
-class Atlas;
-}
-
 namespace raphe::batch {
 
 [[nodiscard]] Result<Visit> readVisitFile(const std::string &file, const Atlas &atlas);
+
+struct KnownVisit {
+    Knowledge knowledge;
+    Visit visit;
+};
+[[nodiscard]] Result<KnownVisit> readKnownVisit(const std::string &file);
 
 } // namespace raphe::batch

@@ -144,16 +144,4 @@ std::vector<std::string> sourcesInWords(const Atlas &atlas, const std::vector<st
     return out;
 }
 
-std::string linkInWords(LinkKind kind)
-{
-    switch (kind) {
-    case LinkKind::Continues: return tr(QT_TRANSLATE_NOOP("Paths", "is continuous with"));
-    case LinkKind::Attaches: return tr(QT_TRANSLATE_NOOP("Paths", "shares an attachment with"));
-    case LinkKind::Crosses: return tr(QT_TRANSLATE_NOOP("Paths", "acts across"));
-    case LinkKind::PartOf: return tr(QT_TRANSLATE_NOOP("Paths", "is part of one muscle with"));
-    case LinkKind::Overlies: break;
-    }
-    return tr(QT_TRANSLATE_NOOP("Paths", "lies against"));
-}
-
 } // namespace raphe

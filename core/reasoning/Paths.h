@@ -50,7 +50,5 @@ private:
 [[nodiscard]] std::string evidenceInWords(const PathStep &step);
 /// 'Citation. doi ... (from memory)', one a source.
 [[nodiscard]] std::vector<std::string> sourcesInWords(const Atlas &atlas, const std::vector<std::string> &sources);
-/// What the link is: 'is continuous with', 'attaches to', 'acts across', ...
-[[nodiscard]] std::string linkInWords(LinkKind kind);
 
 } // namespace raphe
