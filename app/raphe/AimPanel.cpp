@@ -1,6 +1,7 @@
 #include "app/raphe/AimPanel.h"
 
 #include "app/raphe/Style.h"
+#include "core/anatomy/Terms.h"
 
 #include <QButtonGroup>
 #include <QHBoxLayout>
@@ -13,20 +14,6 @@
 namespace raphe {
 
 namespace {
-
-QString layerName(Layer layer)
-{
-    switch (layer) {
-    case Layer::Skin: return AimPanel::tr("skin");
-    case Layer::SuperficialFascia: return AimPanel::tr("superficial fascia");
-    case Layer::DeepFascia: return AimPanel::tr("deep fascia");
-    case Layer::SuperficialMuscle: return AimPanel::tr("superficial muscle");
-    case Layer::IntermediateMuscle: return AimPanel::tr("intermediate muscle");
-    case Layer::DeepMuscle: return AimPanel::tr("deep muscle");
-    case Layer::Bone: break;
-    }
-    return AimPanel::tr("bone and joint");
-}
 
 void check(QButtonGroup *group, int id)
 {
@@ -155,7 +142,7 @@ void AimPanel::showAim()
         for (std::size_t i = 0; i < aim->stack.size(); ++i) {
             const UnderHit &hit = aim->stack[i];
             const QString name = QString::fromStdString(atlas.spoken(hit.place));
-            const QString full = tr("%1 - %2", "structure - layer").arg(name, layerName(hit.layer));
+            const QString full = tr("%1 - %2", "structure - layer").arg(name, QString::fromStdString(inWords(hit.layer)));
             auto *item = new QListWidgetItem(hit.layer == Layer::SuperficialFascia ? name : full); // its name says the layer
             item->setToolTip(full);
             item->setSizeHint({0, 30});

@@ -7,16 +7,14 @@
 #include <QApplication>
 #include <QCloseEvent>
 #include <QComboBox>
-#include <QCompleter>
 #include <QDir>
 #include <QFileDialog>
 #include <QLabel>
-#include <QLineEdit>
 #include <QMenu>
 #include <QShortcut>
 #include <QSplitter>
 #include <QStatusBar>
-#include <QStringListModel>
+#include <QTabWidget>
 #include <QToolBar>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -47,6 +45,9 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
       m_back(new BodyView(*session.knowledge().atlas, session.knowledge().body->back)),
       m_aimPanel(new AimPanel(session)),
       m_tracePanel(new TracePanel(session)),
+      m_cardPanel(new CardPanel(session)),
+      m_about(new QTabWidget),
+      m_search(new SearchBox(*session.knowledge().atlas)),
       m_hoverName(new QLabel),
       m_savedSign(new QLabel),
       m_cautionSign(new QLabel)
@@ -62,11 +63,18 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     auto *columns = new QSplitter;
     columns->addWidget(withMargins({m_visitPanel}));
     columns->addWidget(bodies);
-    columns->addWidget(withMargins({m_aimPanel, m_tracePanel}));
+    columns->addWidget(withMargins({m_aimPanel, m_about}));
     columns->setChildrenCollapsible(false);
     columns->setStretchFactor(1, 1);
     columns->setSizes({300, 720, 420});
     setCentralWidget(columns);
+
+    m_about->addTab(m_tracePanel, tr("Tied to it"));
+    m_about->addTab(m_cardPanel, tr("Card"));
+    m_about->setTabToolTip(0, tr("What this place is tied to (T)"));
+    m_about->setTabToolTip(1, tr("All that the atlas knows of it (I)"));
+    m_about->tabBar()->setAccessibleName(tr("About the place: ties or card"));
+    m_about->setDocumentMode(true);
 
     m_cautionSign->setAccessibleName(tr("Cautions of this patient"));
     statusBar()->addWidget(m_hoverName, 1);
@@ -85,6 +93,11 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
             m_front->setLit(lit, path);
             m_back->setLit(lit, path);
         });
+    connect(m_search, &SearchBox::chosen, this, &MainWindow::goTo);
+    connect(m_search, &SearchBox::nothingFound, this, [this](const QString &text) {
+        statusBar()->showMessage(tr("No structure is called anything like '%1'.").arg(text), 6000);
+    });
+    connect(m_cardPanel, &CardPanel::chosen, this, &MainWindow::goTo);
     connect(&session, &VisitSession::findingsChanged, this, &MainWindow::showMarks);
     connect(&session, &VisitSession::saving, this, [this] { m_savedSign->setText(tr("Saving ...")); });
     connect(&session, &VisitSession::aimChanged, this, &MainWindow::showMarks);
@@ -131,6 +144,7 @@ void MainWindow::setTheme(const Theme &theme)
     m_back->setTheme(theme);
     m_visitPanel->setTheme(theme);
     m_tracePanel->setTheme(theme);
+    m_cardPanel->setTheme(theme);
     m_cautionSign->setStyleSheet(QStringLiteral("color: %1; font-weight: 700;").arg(theme.tender.name()));
 }
 
@@ -205,7 +219,8 @@ void MainWindow::makeToolBar()
         m_front->resetZoom();
         m_back->resetZoom();
     });
-    makeSearch(*bar);
+    m_search->setMaximumWidth(320);
+    bar->addWidget(m_search);
     auto *space = new QWidget;
     space->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
     bar->addWidget(space);
@@ -220,45 +235,12 @@ void MainWindow::makeToolBar()
     addButton(tr("Visit map ..."), tr("Save the page for the patient (Ctrl+P)"), [this] { askForMap(); });
 }
 
-void MainWindow::makeSearch(QToolBar &bar)
+void MainWindow::goTo(const Place &place)
 {
-    m_search = new QLineEdit;
-    m_search->setAccessibleName(tr("Find a structure by name"));
-    m_search->setPlaceholderText(tr("Find a structure (Ctrl+F)"));
-    m_search->setMinimumHeight(touchTarget);
-    m_search->setMaximumWidth(320);
-    m_search->setClearButtonEnabled(true);
-    QStringList names;
-    const Atlas &atlas = *m_session.knowledge().atlas;
-    for (const Structure &s : atlas.structures())
-        for (const Side side : atlas.sides(s))
-            names << QString::fromStdString(atlas.spoken({s.id, side}));
-    auto *completer = new QCompleter(names, m_search);
-    completer->setCaseSensitivity(Qt::CaseInsensitive);
-    completer->setFilterMode(Qt::MatchContains);
-    completer->setMaxVisibleItems(12);
-    m_search->setCompleter(completer);
-    connect(completer, qOverload<const QString &>(&QCompleter::activated), this, &MainWindow::findStructure);
-    connect(m_search, &QLineEdit::returnPressed, this, [this] { findStructure(m_search->text()); });
-    bar.addWidget(m_search);
-}
-
-void MainWindow::findStructure(const QString &text)
-{
-    const Atlas &atlas = *m_session.knowledge().atlas;
-    for (const Structure &s : atlas.structures())
-        for (const Side side : atlas.sides(s)) {
-            const Place place{s.id, side};
-            if (QString::fromStdString(atlas.spoken(place)).compare(text.trimmed(), Qt::CaseInsensitive) != 0)
-                continue;
-            setLayer(s.layer);
-            m_session.aimAt({place, {}, {}});
-            m_front->reveal(place);
-            m_back->reveal(place);
-            return;
-        }
-    if (!text.trimmed().isEmpty())
-        statusBar()->showMessage(tr("No structure is called '%1'; choose one from the list while typing.").arg(text), 6000);
+    setLayer(m_session.knowledge().atlas->at(place.structure).layer);
+    m_session.aimAt({place, {}, {}});
+    m_front->reveal(place);
+    m_back->reveal(place);
 }
 
 void MainWindow::makeShortcuts()
@@ -275,7 +257,11 @@ void MainWindow::makeShortcuts()
     on(QKeySequence(Qt::Key_C), [this] { m_session.setClear(); });
     on(QKeySequence(Qt::Key_U), [this] { m_aimPanel->askWhyUnable(); });
     on(QKeySequence(Qt::Key_Delete), [this] { m_session.removeFinding(); });
-    on(QKeySequence(Qt::Key_T), [this] { m_tracePanel->step(); });
+    on(QKeySequence(Qt::Key_T), [this] {
+        m_about->setCurrentWidget(m_tracePanel);
+        m_tracePanel->step();
+    });
+    on(QKeySequence(Qt::Key_I), [this] { m_about->setCurrentWidget(m_cardPanel); });
     on(QKeySequence(Qt::Key_V), [this] { cycleViews(); });
     on(QKeySequence(Qt::Key_H), [this] {
         m_front->resetZoom();

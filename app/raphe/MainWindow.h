@@ -3,6 +3,8 @@
 
 #include "app/raphe/AimPanel.h"
 #include "app/raphe/BodyView.h"
+#include "app/raphe/CardPanel.h"
+#include "app/raphe/SearchBox.h"
 #include "app/raphe/Settings.h"
 #include "app/raphe/TracePanel.h"
 #include "app/raphe/VisitPanel.h"
@@ -11,7 +13,7 @@
 
 class QComboBox;
 class QLabel;
-class QLineEdit;
+class QTabWidget;
 class QToolBar;
 
 namespace raphe {
@@ -35,13 +37,12 @@ protected:
 
 private:
     void makeToolBar();
-    void makeSearch(QToolBar &bar);
     void makeShortcuts();
     void showMarks();
     void showCaution();
     void cycleViews();
     void askForMap();
-    void findStructure(const QString &text);
+    void goTo(const Place &place);
     void tellTheme(Appearance appearance);
 
     VisitSession &m_session;
@@ -51,8 +52,10 @@ private:
     BodyView *m_back;
     AimPanel *m_aimPanel;
     TracePanel *m_tracePanel;
+    CardPanel *m_cardPanel;
+    QTabWidget *m_about; // ties and card of the place aimed at
     QComboBox *m_layers = nullptr;
-    QLineEdit *m_search = nullptr;
+    SearchBox *m_search;
     QLabel *m_hoverName;
     QLabel *m_savedSign;
     QLabel *m_cautionSign;

@@ -64,14 +64,36 @@ Result<Done> VisitSession::open(std::int64_t visitId)
     auto visit = readVisit(row.value().document, "visit " + std::to_string(visitId), *m_knowledge->atlas);
     if (!visit)
         return visit.error();
+    auto past = readPast(row.value());
+    if (!past)
+        return past.error();
     m_undo.clear();
     m_visitId = visitId;
     m_visit = std::move(visit).value();
+    m_past = std::move(past).value();
     m_aim.reset();
     Q_EMIT visitOpened();
     Q_EMIT findingsChanged();
     Q_EMIT aimChanged();
     return Done{};
+}
+
+Result<std::vector<PastFinding>> VisitSession::readPast(const VisitRow &current)
+{
+    const auto rows = m_store->visits(current.patient);
+    if (!rows)
+        return rows.error();
+    std::vector<PastFinding> past;
+    for (const VisitRow &row : rows.value()) {
+        if (row.id == current.id)
+            continue;
+        const auto visit = readVisit(row.document, "visit " + std::to_string(row.id), *m_knowledge->atlas);
+        if (!visit)
+            return visit.error();
+        for (const Finding &finding : visit.value().findings)
+            past.push_back({visit.value().date, finding});
+    }
+    return past;
 }
 
 Result<std::int64_t> VisitSession::startVisit(std::int64_t patientId)

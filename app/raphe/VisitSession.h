@@ -2,6 +2,7 @@
 // Lives in the window's thread; writing happens in the VisitSaver's own thread.
 #pragma once
 
+#include "core/document/StructureCard.h"
 #include "core/reasoning/Knowledge.h"
 #include "core/record/Visit.h"
 #include "core/store/PracticeStore.h"
@@ -41,6 +42,8 @@ public:
     /// 0 while no visit is open; then nothing can be recorded.
     [[nodiscard]] std::int64_t visitId() const { return m_visitId; }
     [[nodiscard]] const Visit &visit() const { return m_visit; }
+    /// What was found at this patient's other visits, newest first.
+    [[nodiscard]] const std::vector<PastFinding> &pastFindings() const { return m_past; }
     void saveNow();
 
     void setComplaint(const std::string &text);
@@ -74,6 +77,7 @@ Q_SIGNALS:
 private:
     class Change;
     [[nodiscard]] Finding startingPoint() const;
+    [[nodiscard]] Result<std::vector<PastFinding>> readPast(const VisitRow &current);
     void put(Finding finding, const QString &what);
     void apply(std::vector<Finding> findings, const QString &what);
     void changed();
@@ -85,6 +89,7 @@ private:
     QUndoStack m_undo;
     std::int64_t m_visitId = 0;
     Visit m_visit;
+    std::vector<PastFinding> m_past;
     std::optional<Aim> m_aim;
 };
 

@@ -84,7 +84,10 @@ const Joint *Atlas::findJoint(const StructureId &id) const
 bool Atlas::isSpinalSegment(const StructureId &id) const
 {
     const Joint *joint = findJoint(id);
-    return joint && joint->bones[0] != joint->bones[1] && !at(joint->bones[0]).paired && !at(joint->bones[1]).paired;
+    if (!joint || joint->bones[0] == joint->bones[1] || at(joint->bones[0]).paired || at(joint->bones[1]).paired)
+        return false;
+    return joint->complex == JointComplex::Neck || joint->complex == JointComplex::ThoracicSpine
+        || joint->complex == JointComplex::LumbarSpine || joint->complex == JointComplex::Pelvis;
 }
 
 std::vector<Side> Atlas::sides(const Structure &structure) const

@@ -29,7 +29,7 @@ public:
     [[nodiscard]] const Source *findSource(const std::string &id) const;
     [[nodiscard]] const Joint *findJoint(const StructureId &id) const;
 
-    /// Joint between two midline bones: a spinal segment, which has a left, a right and a midline place.
+    /// Joint between two midline bones of spine or pelvis: a segment, which has a left, a right and a midline place.
     [[nodiscard]] bool isSpinalSegment(const StructureId &id) const;
     /// The sides on which a finding can be recorded.
     [[nodiscard]] std::vector<Side> sides(const Structure &structure) const;

@@ -10,8 +10,8 @@
 
 #include <algorithm>
 #include <array>
-#include <map>
 #include <set>
+#include <unordered_map>
 #include <utility>
 
 namespace raphe {
@@ -125,8 +125,8 @@ private:
 
     void readStructure(const JsonReader &at)
     {
-        at.expectObject(
-            {"id", "kind", "layer", "paired", "part_of", "names", "ids", "nerves", "roots", "attachments", "spans", "sources"});
+        at.expectObject({"id", "kind", "layer", "paired", "part_of", "names", "ids", "nerves", "roots", "attachments", "actions",
+            "spans", "beside", "border", "caution", "sources"});
         Structure s;
         s.id.value = at.string("id");
         if (!isWellFormed(s.id))
@@ -148,34 +148,98 @@ private:
             s.nerves = readReferences(at.field("nerves"));
         s.roots = at.stringsOr("roots");
         s.sources = readSources(at);
-        forEach(at, "attachments", [&](const JsonReader &head) {
-            head.expectObject({"head", "origins", "insertions", "evidence", "sources"});
-            Attachment a;
-            a.head = head.stringOr("head", {});
-            a.origins = readReferences(head.field("origins"));
-            a.insertions = readReferences(head.field("insertions"));
-            if (a.origins.empty() || a.insertions.empty())
-                head.fail(ErrorCode::MissingEnd, s.id.value);
-            a.sources = readSources(head);
-            a.evidence = readGrade(head, a.sources);
-            s.attachments.push_back(std::move(a));
-        });
+        forEach(at, "attachments", [&](const JsonReader &head) { s.attachments.push_back(readAttachment(head, s.id)); });
+        forEach(at, "actions", [&](const JsonReader &action) { s.actions.push_back(readAction(action)); });
         forEach(at, "spans", [&](const JsonReader &span) {
             span.expectObject({"joint", "sources"});
-            m_spans.push_back({span.string("joint"), span.field("joint").place()});
-            s.spans.push_back({readReference(span.field("joint")), readSources(span)});
+            s.spans.push_back({readJointReference(span.field("joint")), readSources(span)});
         });
+        if (at.has("beside"))
+            s.beside = readReferences(at.field("beside"));
+        if (at.has("border"))
+            s.border = readBorder(at.field("border"), s);
+        if (at.has("caution"))
+            s.caution = readCaution(at.field("caution"), s);
+        else if (s.kind == Kind::CautionArea)
+            at.fail(ErrorCode::MissingField, "caution");
+        m_index.emplace(s.id.value, m_structures.size());
         m_structures.push_back(std::move(s));
+    }
+
+    StructureId readJointReference(const JsonReader &at)
+    {
+        m_jointReferences.push_back({at.asString(), at.place()});
+        return readReference(at);
+    }
+
+    Attachment readAttachment(const JsonReader &head, const StructureId &owner)
+    {
+        head.expectObject({"head", "origins", "insertions", "along", "evidence", "sources"});
+        Attachment a;
+        a.head = head.stringOr("head", {});
+        a.origins = readReferences(head.field("origins"));
+        a.insertions = readReferences(head.field("insertions"));
+        if (a.origins.empty() || a.insertions.empty())
+            head.fail(ErrorCode::MissingEnd, owner.value);
+        forEach(head, "along", [&](const JsonReader &at) {
+            at.expectObject({"end", "from", "to"});
+            Along along{{at.string("end")}, at.field("from").asNumber(), at.field("to").asNumber()};
+            if (std::find(a.origins.begin(), a.origins.end(), along.end) == a.origins.end()
+                && std::find(a.insertions.begin(), a.insertions.end(), along.end) == a.insertions.end())
+                at.field("end").fail(ErrorCode::UnknownId, along.end.value);
+            if (!(along.from >= 0 && along.from < along.to && along.to <= 1))
+                at.fail(ErrorCode::OutOfRange, "from and to; allowed: 0 to 1, the smaller first");
+            m_alongs.push_back({along.end.value, at.place()});
+            a.along.push_back(std::move(along));
+        });
+        a.sources = readSources(head);
+        a.evidence = readGrade(head, a.sources);
+        return a;
+    }
+
+    Action readAction(const JsonReader &at)
+    {
+        at.expectObject({"at", "motions"});
+        Action action;
+        if (const auto complex = fromWord(complexWords, at.string("at")))
+            action.at = *complex;
+        else
+            action.at = readJointReference(at.field("at"));
+        for (const JsonReader &motion : at.field("motions").items())
+            action.motions.push_back(readWord(motionWords, motion));
+        if (action.motions.empty())
+            at.field("motions").fail(ErrorCode::MissingField, "a motion");
+        return action;
+    }
+
+    Border readBorder(const JsonReader &at, const Structure &owner)
+    {
+        if (owner.kind != Kind::Landmark)
+            at.fail(ErrorCode::WrongType, "field of a landmark, not of a " + std::string(wordOf(kindWords, owner.kind)));
+        at.expectObject({"from", "to", "length_over_stature", "sources", "note"});
+        Border border{at.string("from"), at.string("to"), at.field("length_over_stature").asNumber(), readSources(at),
+            at.stringOr("note", {})};
+        if (!(border.lengthOverStature > 0 && border.lengthOverStature < 1))
+            at.field("length_over_stature").fail(ErrorCode::OutOfRange, "a fraction of stature; allowed: between 0 and 1");
+        return border;
+    }
+
+    Caution readCaution(const JsonReader &at, const Structure &owner)
+    {
+        if (owner.kind != Kind::CautionArea)
+            at.fail(ErrorCode::WrongType, "field of a caution-area, not of a " + std::string(wordOf(kindWords, owner.kind)));
+        at.expectObject({"runs", "risk", "work"});
+        return {readReferences(at.field("runs")), at.string("risk"), at.string("work")};
     }
 
     void readJoint(const JsonReader &at)
     {
-        at.expectObject({"id", "bones", "role"});
+        at.expectObject({"id", "bones", "role", "complex"});
         const auto bones = at.field("bones").items();
         if (bones.size() != 2)
             at.field("bones").fail(ErrorCode::OutOfRange, std::to_string(bones.size()) + ", allowed: two bones");
         Joint joint{readReference(at.field("id")), {readReference(bones[0]), readReference(bones[1])},
-            readWord(jointRoleWords, at.field("role"))};
+            readWord(jointRoleWords, at.field("role")), readWord(complexWords, at.field("complex"))};
         if (!m_jointPlaces.emplace(joint.id.value, at.place()).second)
             at.field("id").fail(ErrorCode::Duplicate, joint.id.value);
         m_joints.push_back(std::move(joint));
@@ -209,8 +273,7 @@ private:
             source.doi = at.field("doi").asString();
         source.supports = readWord(gradeWords, at.field("supports"));
         source.read = readWord(readingWords, at.field("read"));
-        const bool known = std::any_of(m_sources.begin(), m_sources.end(), [&](const Source &s) { return s.id == source.id; });
-        if (known)
+        if (!m_supports.emplace(source.id, source.supports).second)
             at.field("id").fail(ErrorCode::Duplicate, source.id);
         m_sources.push_back(std::move(source));
     }
@@ -220,21 +283,18 @@ private:
         for (const Reference &r : m_references)
             if (!m_places.contains(r.id))
                 throw Error{ErrorCode::UnknownId, r.place, r.id};
-        std::set<std::string> sources;
-        for (const Source &s : m_sources)
-            sources.insert(s.id);
         for (const Reference &r : m_sourceReferences)
-            if (!sources.contains(r.id))
+            if (!m_supports.contains(r.id))
                 throw Error{ErrorCode::UnknownId, r.place, r.id};
-        for (const Reference &r : m_spans)
+        for (const Reference &r : m_jointReferences)
             if (!m_jointPlaces.contains(r.id))
                 throw Error{ErrorCode::UnknownId, r.place, r.id};
+        for (const Reference &r : m_alongs)
+            if (!structure({r.id}).border)
+                throw Error{ErrorCode::WrongType, r.place + "/end", "id of a landmark with a border, not " + r.id};
     }
 
-    const Structure &structure(const StructureId &id) const
-    {
-        return *std::find_if(m_structures.begin(), m_structures.end(), [&](const Structure &s) { return s.id == id; });
-    }
+    const Structure &structure(const StructureId &id) const { return m_structures[m_index.at(id.value)]; }
 
     // The atlas derives one structure from each surface region; no other may have that id.
     void checkDerivedIds() const
@@ -258,17 +318,14 @@ private:
 
     void checkAttachments() const
     {
-        std::map<std::string, Kind> kinds;
-        for (const Structure &s : m_structures)
-            kinds.emplace(s.id.value, s.kind);
-        constexpr std::array allowed{Kind::Landmark, Kind::Bone, Kind::Fascia, Kind::Ligament, Kind::Tendon};
+        constexpr std::array allowed{Kind::Landmark, Kind::Bone, Kind::Fascia, Kind::Ligament, Kind::Tendon, Kind::SurfaceRegion};
         for (const Structure &s : m_structures)
             for (const Attachment &head : s.attachments)
                 for (const auto *ends : {&head.origins, &head.insertions})
                     for (const StructureId &end : *ends)
-                        if (std::find(allowed.begin(), allowed.end(), kinds.at(end.value)) == allowed.end())
+                        if (std::find(allowed.begin(), allowed.end(), structure(end).kind) == allowed.end())
                             throw Error{ErrorCode::WrongType, m_places.at(s.id.value) + "/attachments",
-                                "id of a landmark, bone, fascia, ligament or tendon, not " + end.value};
+                                "id of a landmark, bone, fascia, ligament, tendon or surface-region, not " + end.value};
     }
 
     void checkLandmarks() const
@@ -288,13 +345,10 @@ private:
     // A continuity is an extension of evidence about two structures; its sources must be able to carry the grade.
     void checkGrades() const
     {
-        std::map<std::string, Grade> supports;
-        for (const Source &s : m_sources)
-            supports.emplace(s.id, s.supports);
         for (const Graded &g : m_graded) {
             Grade best = Grade::Convention;
             for (const auto &id : g.sources)
-                best = std::min(best, supports.at(id));
+                best = std::min(best, m_supports.at(id));
             if (g.grade < best)
                 throw Error{ErrorCode::GradeTooHigh, g.place, std::string(wordOf(gradeWords, g.grade))};
         }
@@ -346,12 +400,15 @@ private:
     std::vector<Joint> m_joints;
     std::vector<Continuity> m_continuities;
     std::vector<Source> m_sources;
-    std::map<std::string, std::string> m_places;
-    std::map<std::string, std::string> m_jointPlaces;
+    std::unordered_map<std::string, std::size_t> m_index;
+    std::unordered_map<std::string, Grade> m_supports; // what each source can carry
+    std::unordered_map<std::string, std::string> m_places;
+    std::unordered_map<std::string, std::string> m_jointPlaces;
     std::set<std::tuple<StructureId, StructureId, bool>> m_pairs;
     std::vector<Reference> m_references;
     std::vector<Reference> m_sourceReferences;
-    std::vector<Reference> m_spans;
+    std::vector<Reference> m_jointReferences;
+    std::vector<Reference> m_alongs;
     std::vector<Graded> m_graded;
 };
 

@@ -5,33 +5,62 @@
 #include <algorithm>
 #include <deque>
 #include <map>
-#include <numeric>
 #include <set>
 
 namespace raphe {
 
 Skeleton::Skeleton(const std::vector<Joint> &joints)
 {
-    std::map<std::string, std::string> root; // union-find over bones met so far
-    const auto find = [&root](std::string bone) {
-        root.try_emplace(bone, bone);
+    struct Edge {
+        std::size_t bone;
+        std::size_t joint;
+    };
+    std::vector<std::vector<Edge>> edges;
+    std::vector<std::size_t> root; // union-find over bones met so far
+    const auto find = [&root](std::size_t bone) {
         while (root[bone] != bone)
             bone = root[bone];
         return bone;
     };
+    const auto indexOf = [&](const StructureId &bone) {
+        const auto [it, fresh] = m_index.emplace(bone.value, root.size());
+        if (fresh) {
+            root.push_back(root.size());
+            edges.emplace_back();
+        }
+        return it->second;
+    };
     for (const Joint &joint : joints) {
         if (joint.role != JointRole::Tree)
             continue;
-        const std::string a = find(joint.bones[0].value);
-        const std::string b = find(joint.bones[1].value);
-        if (a == b) {
+        const std::size_t a = indexOf(joint.bones[0]);
+        const std::size_t b = indexOf(joint.bones[1]);
+        if (find(a) == find(b)) {
             if (!m_cycle)
                 m_cycle = joint.id;
             continue;
         }
-        root[a] = b;
-        m_edges[joint.bones[0].value].push_back({joint.bones[1].value, joint.id});
-        m_edges[joint.bones[1].value].push_back({joint.bones[0].value, joint.id});
+        root[find(a)] = find(b);
+        edges[a].push_back({b, m_joints.size()});
+        edges[b].push_back({a, m_joints.size()});
+        m_joints.push_back(joint.id);
+    }
+
+    m_nodes.resize(root.size());
+    for (std::size_t top = 0; top < root.size(); ++top) {
+        if (find(top) != top)
+            continue;
+        m_nodes[top] = {top, 0, 0, top};
+        std::deque<std::size_t> queue{top};
+        while (!queue.empty()) {
+            const std::size_t bone = queue.front();
+            queue.pop_front();
+            for (const Edge &edge : edges[bone])
+                if (edge.bone != m_nodes[bone].parent) {
+                    m_nodes[edge.bone] = {bone, edge.joint, m_nodes[bone].depth + 1, top};
+                    queue.push_back(edge.bone);
+                }
+        }
     }
 }
 
@@ -39,46 +68,34 @@ std::optional<StructureId> Skeleton::gap(const std::vector<StructureId> &bones) 
 {
     if (bones.empty())
         return std::nullopt;
-    std::set<std::string> reached{bones.front().value};
-    std::deque<std::string> queue{bones.front().value};
-    while (!queue.empty()) {
-        const std::string bone = queue.front();
-        queue.pop_front();
-        const auto it = m_edges.find(bone);
-        if (it == m_edges.end())
-            continue;
-        for (const Edge &edge : it->second)
-            if (reached.insert(edge.bone).second)
-                queue.push_back(edge.bone);
-    }
-    for (const StructureId &bone : bones)
-        if (!reached.contains(bone.value))
+    const auto first = m_index.find(bones.front().value);
+    for (const StructureId &bone : bones) {
+        const auto it = m_index.find(bone.value);
+        const bool isFirst = bone == bones.front();
+        if (!isFirst
+            && (first == m_index.end() || it == m_index.end() || m_nodes[it->second].tree != m_nodes[first->second].tree))
             return bone;
+    }
     return std::nullopt;
 }
 
 std::vector<StructureId> Skeleton::path(const StructureId &from, const StructureId &to) const
 {
-    std::unordered_map<std::string, Edge> cameBy;
-    std::deque<std::string> queue{from.value};
-    cameBy[from.value] = {};
-    while (!queue.empty() && !cameBy.contains(to.value)) {
-        const std::string bone = queue.front();
-        queue.pop_front();
-        const auto it = m_edges.find(bone);
-        if (it == m_edges.end())
-            continue;
-        for (const Edge &edge : it->second)
-            if (cameBy.try_emplace(edge.bone, Edge{bone, edge.joint}).second)
-                queue.push_back(edge.bone);
+    const auto start = m_index.find(from.value);
+    const auto end = m_index.find(to.value);
+    if (start == m_index.end() || end == m_index.end() || m_nodes[start->second].tree != m_nodes[end->second].tree)
+        return {};
+    std::size_t a = start->second;
+    std::size_t b = end->second;
+    std::vector<StructureId> up; // from the start to where the two ways to the root meet
+    std::vector<StructureId> down; // from the end to there
+    while (a != b) {
+        auto &deeper = m_nodes[a].depth >= m_nodes[b].depth ? a : b;
+        (&deeper == &a ? up : down).push_back(m_joints[m_nodes[deeper].joint]);
+        deeper = m_nodes[deeper].parent;
     }
-    std::vector<StructureId> joints;
-    if (!cameBy.contains(to.value))
-        return joints;
-    for (std::string bone = to.value; bone != from.value; bone = cameBy[bone].bone)
-        joints.push_back(cameBy[bone].joint);
-    std::reverse(joints.begin(), joints.end());
-    return joints;
+    up.insert(up.end(), down.rbegin(), down.rend());
+    return up;
 }
 
 std::vector<Crossing> computeCrossings(const Atlas &atlas)

@@ -3,6 +3,7 @@
 
 #include "core/anatomy/Structure.h"
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <unordered_map>
@@ -24,11 +25,16 @@ public:
     [[nodiscard]] std::vector<StructureId> path(const StructureId &from, const StructureId &to) const;
 
 private:
-    struct Edge {
-        std::string bone;
-        StructureId joint;
+    // A bone of the rooted tree: the joint and the bone towards the root, and how far away that is.
+    struct Node {
+        std::size_t parent = 0;
+        std::size_t joint = 0; // of m_joints; meaningless at a root
+        std::size_t depth = 0;
+        std::size_t tree = 0; // bones of one tree reach one another
     };
-    std::unordered_map<std::string, std::vector<Edge>> m_edges;
+    std::unordered_map<std::string, std::size_t> m_index;
+    std::vector<Node> m_nodes;
+    std::vector<StructureId> m_joints; // the tree joints
     std::optional<StructureId> m_cycle;
 };
 

@@ -7,6 +7,7 @@
 #include <map>
 #include <optional>
 #include <string>
+#include <variant>
 #include <vector>
 
 namespace raphe {
@@ -68,19 +69,139 @@ struct Names {
     std::vector<std::string> synonyms; // what practitioners say and type
 };
 
+/// Which stretch of a border an attachment takes: 0 is the border's start, 1 its end.
+struct Along {
+    StructureId end;
+    double from = 0;
+    double to = 1;
+    bool operator==(const Along &) const = default;
+};
+
 /// One head or fascicle group: every origin belongs with every insertion.
 struct Attachment {
     std::string head;
     std::vector<StructureId> origins;
     std::vector<StructureId> insertions;
+    std::vector<Along> along; // for ends that are borders
     Grade evidence{};
     std::vector<std::string> sources;
+
+    /// The stretch that it takes of this end; nullptr when none is stated.
+    [[nodiscard]] const Along *alongOf(const StructureId &end) const
+    {
+        for (const Along &a : along)
+            if (a.end == end)
+                return &a;
+        return nullptr;
+    }
 };
 
 /// A joint that a muscle acts across although its ends cannot tell (an end on fascia, or a gliding surface).
 struct Span {
     StructureId joint;
     std::vector<std::string> sources;
+};
+
+/// Movements, in the trade's terms. Lateral flexion is to the same side; fingers spread from the middle finger, toes from
+/// the second toe; ribs rise on breathing in; the jaw's elevation closes the mouth.
+enum class Motion {
+    Flexion,
+    Extension,
+    LateralFlexion,
+    RotationSameSide,
+    RotationOppositeSide,
+    Abduction,
+    Adduction,
+    MedialRotation,
+    LateralRotation,
+    Elevation,
+    Depression,
+    Protraction,
+    Retraction,
+    UpwardRotation,
+    DownwardRotation,
+    Supination,
+    Pronation,
+    Dorsiflexion,
+    Plantarflexion,
+    Inversion,
+    Eversion,
+    Opposition,
+    RadialDeviation,
+    UlnarDeviation,
+    LateralExcursion,
+    Compression,
+    Stabilisation
+};
+inline constexpr WordTable<Motion, 27> motionWords{
+    {{Motion::Flexion, "flexion"}, {Motion::Extension, "extension"}, {Motion::LateralFlexion, "lateral-flexion"},
+        {Motion::RotationSameSide, "rotation-same-side"}, {Motion::RotationOppositeSide, "rotation-opposite-side"},
+        {Motion::Abduction, "abduction"}, {Motion::Adduction, "adduction"}, {Motion::MedialRotation, "medial-rotation"},
+        {Motion::LateralRotation, "lateral-rotation"}, {Motion::Elevation, "elevation"}, {Motion::Depression, "depression"},
+        {Motion::Protraction, "protraction"}, {Motion::Retraction, "retraction"}, {Motion::UpwardRotation, "upward-rotation"},
+        {Motion::DownwardRotation, "downward-rotation"}, {Motion::Supination, "supination"}, {Motion::Pronation, "pronation"},
+        {Motion::Dorsiflexion, "dorsiflexion"}, {Motion::Plantarflexion, "plantarflexion"}, {Motion::Inversion, "inversion"},
+        {Motion::Eversion, "eversion"}, {Motion::Opposition, "opposition"}, {Motion::RadialDeviation, "radial-deviation"},
+        {Motion::UlnarDeviation, "ulnar-deviation"}, {Motion::LateralExcursion, "lateral-excursion"},
+        {Motion::Compression, "compression"}, {Motion::Stabilisation, "stabilisation"}}};
+
+/// Joints that move together, so that an action can be said of all of them at once.
+enum class JointComplex {
+    Skull,
+    Jaw,
+    Throat,
+    Neck,
+    ThoracicSpine,
+    LumbarSpine,
+    RibCage,
+    Pelvis,
+    ShoulderGirdle,
+    Shoulder,
+    Elbow,
+    Forearm,
+    Wrist,
+    Carpometacarpal,
+    Metacarpophalangeal,
+    FingerInterphalangeal,
+    Hip,
+    Knee,
+    Tibiofibular,
+    Ankle,
+    Hindfoot,
+    Midfoot,
+    Metatarsophalangeal,
+    ToeInterphalangeal
+};
+inline constexpr WordTable<JointComplex, 24> complexWords{{{JointComplex::Skull, "skull"}, {JointComplex::Jaw, "jaw"},
+    {JointComplex::Throat, "throat"}, {JointComplex::Neck, "neck"}, {JointComplex::ThoracicSpine, "thoracic-spine"},
+    {JointComplex::LumbarSpine, "lumbar-spine"}, {JointComplex::RibCage, "rib-cage"}, {JointComplex::Pelvis, "pelvis"},
+    {JointComplex::ShoulderGirdle, "shoulder-girdle"}, {JointComplex::Shoulder, "shoulder"}, {JointComplex::Elbow, "elbow"},
+    {JointComplex::Forearm, "forearm"}, {JointComplex::Wrist, "wrist"}, {JointComplex::Carpometacarpal, "carpometacarpal"},
+    {JointComplex::Metacarpophalangeal, "metacarpophalangeal"}, {JointComplex::FingerInterphalangeal, "finger-interphalangeal"},
+    {JointComplex::Hip, "hip"}, {JointComplex::Knee, "knee"}, {JointComplex::Tibiofibular, "tibiofibular"},
+    {JointComplex::Ankle, "ankle"}, {JointComplex::Hindfoot, "hindfoot"}, {JointComplex::Midfoot, "midfoot"},
+    {JointComplex::Metatarsophalangeal, "metatarsophalangeal"}, {JointComplex::ToeInterphalangeal, "toe-interphalangeal"}}};
+
+/// What a muscle does at one joint, or at those joints of a complex that it crosses.
+struct Action {
+    std::variant<StructureId, JointComplex> at;
+    std::vector<Motion> motions;
+};
+
+/// An attachment area that is an edge: where it starts and ends, in words, and how long it is along the edge.
+struct Border {
+    std::string from;
+    std::string to;
+    double lengthOverStature = 0; // fraction of stature
+    std::vector<std::string> sources;
+    std::string note; // how the length was come by
+};
+
+/// What hands must respect in a caution area.
+struct Caution {
+    std::vector<StructureId> runs; // what runs or lies there
+    std::string risk; // what can be hurt
+    std::string work; // how to work there, or not
 };
 
 struct Structure {
@@ -95,7 +216,11 @@ struct Structure {
     std::vector<StructureId> nerves;
     std::vector<std::string> roots;
     std::vector<Attachment> attachments;
+    std::vector<Action> actions;
     std::vector<Span> spans;
+    std::vector<StructureId> beside; // what a nerve, vessel, bursa or disc runs along or lies against
+    std::optional<Border> border; // landmarks that are an edge
+    std::optional<Caution> caution; // caution areas
     std::vector<std::string> sources;
 };
 
@@ -106,6 +231,7 @@ struct Joint {
     StructureId id;
     std::array<StructureId, 2> bones;
     JointRole role{};
+    JointComplex complex{};
 };
 
 enum class Basis { Computed, Stated };

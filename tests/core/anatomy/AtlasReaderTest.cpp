@@ -169,7 +169,7 @@ const std::vector<BadAtlas> badAtlases{
         "id of a bone, not trochanter"},
     {"JointThatIsABone",
         [](json &j) {
-            j["joints"].push_back({{"id", "femur"}, {"bones", {"femur", "tibia"}}, {"role", "closing"}});
+            j["joints"].push_back({{"id", "femur"}, {"bones", {"femur", "tibia"}}, {"role", "closing"}, {"complex", "knee"}});
         },
         ErrorCode::WrongType, in("/joints/5/id"), "id of a joint, not femur"},
     {"JointTwice", [](json &j) { j["joints"].push_back(j["joints"][1]); }, ErrorCode::Duplicate, in("/joints/5/id"), "hip"},
@@ -181,7 +181,7 @@ const std::vector<BadAtlas> badAtlases{
     {"RingOfSeveralBones",
         [](json &j) {
             j["structures"].push_back(tinyStructure("shortcut", "joint", "bone", true));
-            j["joints"].push_back({{"id", "shortcut"}, {"bones", {"lumbar", "tibia"}}, {"role", "tree"}});
+            j["joints"].push_back({{"id", "shortcut"}, {"bones", {"lumbar", "tibia"}}, {"role", "tree"}, {"complex", "knee"}});
         },
         ErrorCode::SkeletonCycle, in("/joints/5"), "shortcut"},
     {"GapBeforeABone", [](json &j) { j["structures"].push_back(tinyStructure("fibula", "bone", "bone", true)); },

@@ -45,10 +45,10 @@ Atlas smallAtlas()
     json atlas{{"format", "raphe-atlas"}, {"version", 1}};
     atlas["sources"] = {
         {{"id", "book"}, {"citation", "A book"}, {"doi", nullptr}, {"supports", "described"}, {"read", "memory"}}};
-    atlas["joints"] = {{{"id", "l4-l5"}, {"bones", {"vertebra-l4", "vertebra-l5"}}, {"role", "tree"}},
-        {{"id", "l5-s1"}, {"bones", {"vertebra-l5", "sacrum"}}, {"role", "tree"}},
-        {{"id", "sacroiliac-joint"}, {"bones", {"sacrum", "hip-bone"}}, {"role", "tree"}},
-        {{"id", "hip-joint"}, {"bones", {"hip-bone", "femur"}}, {"role", "tree"}}};
+    atlas["joints"] = {{{"id", "l4-l5"}, {"bones", {"vertebra-l4", "vertebra-l5"}}, {"role", "tree"}, {"complex", "lumbar-spine"}},
+        {{"id", "l5-s1"}, {"bones", {"vertebra-l5", "sacrum"}}, {"role", "tree"}, {"complex", "lumbar-spine"}},
+        {{"id", "sacroiliac-joint"}, {"bones", {"sacrum", "hip-bone"}}, {"role", "tree"}, {"complex", "pelvis"}},
+        {{"id", "hip-joint"}, {"bones", {"hip-bone", "femur"}}, {"role", "tree"}, {"complex", "hip"}}};
     atlas["structures"] = {
         structure("vertebra-l4", "bone", false),
         structure("vertebra-l5", "bone", false),
