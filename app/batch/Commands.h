@@ -10,6 +10,8 @@ namespace raphe::batch {
 
 [[nodiscard]] Result<Done> printAtlas();
 [[nodiscard]] Result<Done> printUnder(const std::string &view, double x, double y);
+/// How long an edge is in a patient of this stature (mm), in 25 mm steps, and what attaches along it.
+[[nodiscard]] Result<Done> printEdge(const std::string &structure, double stature);
 [[nodiscard]] Result<Done> printReasons(const std::string &visitFile);
 [[nodiscard]] Result<Done> writeMap(
     const std::string &visitFile, const std::string &out, const std::string &paper, const std::string &language);

@@ -64,6 +64,13 @@ int main(int argc, char **argv)
     import->callback([&] { result = batch::importVisits(practice, visits);
 });
 
+std::string edge;
+double stature = 0;
+auto *edges = cli.add_subcommand("edge", "print how long an edge is and who attaches along it");
+edges->add_option("--structure", edge, "id of the edge, such as iliac-crest")->required();
+edges->add_option("--stature", stature, "stature of the patient in millimetres")->required();
+edges->callback([&] { result = batch::printEdge(edge, stature); });
+
 if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM"))
     qputenv("QT_QPA_PLATFORM", "offscreen"); // fonts are needed for the map; a display is not
 qInstallMessageHandler(keepQuiet);

@@ -42,7 +42,7 @@ AimPanel::AimPanel(VisitSession &session, QWidget *parent) : QWidget(parent), m_
 
     m_stack = new QListWidget;
     m_stack->setAccessibleName(tr("Under the point, outside in"));
-    m_stack->setFixedHeight(5 * 30 + 8); // five rows; the rest scrolls
+    m_stack->setFixedHeight(4 * 30 + 8); // four rows; the rest scrolls
     m_stack->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     column->addWidget(m_stack);
     connect(m_stack, &QListWidget::currentRowChanged, this, [this](int row) {

@@ -71,7 +71,6 @@ CardPanel::CardPanel(VisitSession &session, QWidget *parent) : QWidget(parent), 
     m_back->setShortcut(Qt::ALT | Qt::Key_Left);
     m_back->setMinimumHeight(touchTarget);
     m_back->setEnabled(false);
-    column->addWidget(m_back, 0, Qt::AlignLeft);
     m_text = new QTextBrowser;
     m_text->setAccessibleName(tr("Structure card"));
     m_text->setOpenLinks(false);

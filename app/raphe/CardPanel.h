@@ -18,6 +18,8 @@ public:
     explicit CardPanel(VisitSession &session, QWidget *parent = nullptr);
 
     void setTheme(const Theme &theme);
+    /// Stands beside the tabs, so that the card has the room; whoever places it owns it.
+    [[nodiscard]] QPushButton *backButton() { return m_back; }
 
 Q_SIGNALS:
     /// A link was followed.

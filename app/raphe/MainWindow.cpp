@@ -11,6 +11,7 @@
 #include <QFileDialog>
 #include <QLabel>
 #include <QMenu>
+#include <QPushButton>
 #include <QShortcut>
 #include <QSplitter>
 #include <QStatusBar>
@@ -75,6 +76,10 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     m_about->setTabToolTip(1, tr("All that the atlas knows of it (I)"));
     m_about->tabBar()->setAccessibleName(tr("About the place: ties or card"));
     m_about->setDocumentMode(true);
+    m_about->setCornerWidget(m_cardPanel->backButton());
+    const auto showBack = [this] { m_cardPanel->backButton()->setVisible(m_about->currentWidget() == m_cardPanel); };
+    connect(m_about, &QTabWidget::currentChanged, this, showBack);
+    showBack();
 
     m_cautionSign->setAccessibleName(tr("Cautions of this patient"));
     statusBar()->addWidget(m_hoverName, 1);

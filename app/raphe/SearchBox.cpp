@@ -42,20 +42,20 @@ SearchBox::SearchBox(const Atlas &atlas, QWidget *parent)
     setClearButtonEnabled(true);
     m_completer->setModel(m_rows);
     m_completer->setCompletionMode(QCompleter::UnfilteredPopupCompletion);
-    m_completer->setMaxVisibleItems(12);
+    m_completer->setMaxVisibleItems(10);
     m_completer->setWidget(this);
+    m_completer->popup()->setStyleSheet(QStringLiteral("QListView::item { min-height: %1px; padding: 0 8px; }").arg(touchTarget));
     connect(this, &QLineEdit::textEdited, this, &SearchBox::offer);
     connect(m_completer, qOverload<const QModelIndex &>(&QCompleter::activated), this,
         [this](const QModelIndex &index) { choose(index.row()); });
     connect(this, &QLineEdit::returnPressed, this, [this] {
-        if (m_completer->popup()->isVisible() && m_completer->popup()->currentIndex().isValid())
-            return; // the popup answers
+        const QModelIndex current = m_completer->popup()->isVisible() ? m_completer->popup()->currentIndex() : QModelIndex();
         if (m_offered.empty())
             offer(text());
-        if (m_offered.empty() && !text().trimmed().isEmpty())
+        if (!m_offered.empty())
+            choose(std::max(0, current.row()));
+        else if (!text().trimmed().isEmpty())
             Q_EMIT nothingFound(text());
-        else if (!m_offered.empty())
-            choose(0);
     });
 }
 

@@ -115,8 +115,11 @@ std::vector<StructureId> Atlas::partsOf(const StructureId &whole) const
 {
     std::vector<StructureId> parts;
     for (const Structure &s : m_structures)
-        if (s.partOf == whole && s.kind != Kind::Landmark)
+        if (s.partOf == whole && s.kind != Kind::Landmark) {
             parts.push_back(s.id);
+            for (StructureId &smaller : partsOf(s.id))
+                parts.push_back(std::move(smaller));
+        }
     return parts;
 }
 

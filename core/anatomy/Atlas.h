@@ -35,7 +35,7 @@ public:
     [[nodiscard]] std::vector<Side> sides(const Structure &structure) const;
     /// The bones an attachment resolves to: a landmark's bone, a bone itself, nothing for soft tissue.
     [[nodiscard]] std::vector<StructureId> bonesOf(const StructureId &onto) const;
-    /// The parts of a whole muscle or sheet; landmarks do not count as parts of their bone.
+    /// The parts of a whole muscle or sheet, and their parts; landmarks do not count as parts of their bone.
     [[nodiscard]] std::vector<StructureId> partsOf(const StructureId &whole) const;
     /// "right gluteus maximus", "L4/5, midline": the side word is always written out.
     [[nodiscard]] std::string spoken(const Place &place) const;

@@ -198,16 +198,18 @@ std::vector<NameHit> NameSearch::find(std::string_view typed, std::size_t most) 
     std::vector<double> costs(m_names.size(), 0);
     std::vector<double> best(m_names.size());
     std::string joined;
-    for (const std::string &word : words) {
+    const std::set<std::string> different(words.begin(), words.end());
+    for (const std::string &word : different) {
         std::fill(best.begin(), best.end(), tooFar);
         m_words.forEachNear(word, [&](std::size_t name, double cost) { best[name] = std::min(best[name], cost); });
         for (std::size_t name = 0; name < costs.size(); ++name)
             costs[name] += best[name];
-        joined += word;
     }
     for (std::size_t name = 0; name < costs.size(); ++name)
-        if (m_names[name].words > words.size())
-            costs[name] += restCost * static_cast<double>(m_names[name].words - words.size());
+        if (m_names[name].words > different.size())
+            costs[name] += restCost * static_cast<double>(m_names[name].words - different.size());
+    for (const std::string &word : words)
+        joined += word;
     if (joined.size() <= longestWord)
         m_joined.forEachNear(
             joined, [&](std::size_t name, double cost) { costs[name] = std::min(costs[name], cost + joinedCost); });

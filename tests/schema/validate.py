@@ -26,8 +26,8 @@ OWN_VISIT = pathlib.Path(__file__).resolve().parent / "visit.json"
 # The design's order, outside in.
 LAYERS = ["skin", "superficial-fascia", "deep-fascia", "superficial-muscle", "intermediate-muscle", "deep-muscle", "bone"]
 
-# The least that the first region must hold.
-FLOORS = {"muscles": 50, "fasciae and ligaments": 12, "joints": 25, "landmarks": 45}
+# The least that the whole body must hold: the project's own aim.
+FLOORS = {"muscle": 150, "joint": 75, "bone": 60, "landmark": 120, "surface-region": 75, "nerve": 1, "vessel": 1, "bursa": 1, "caution-area": 18}
 
 
 class Tally:
@@ -137,6 +137,8 @@ def check_refusals_by_schema(tally):
     muscles = load(ATLAS / "muscles-hip.json")
     at = next(i for i, s in enumerate(muscles["structures"]) if s["kind"] == "muscle" and s.get("attachments"))
     landmarks = load(ATLAS / "landmarks.json")
+    edge = next(i for i, s in enumerate(landmarks["structures"]) if "border" in s)
+    cautions = load(ATLAS / "cautions.json")
     ties = load(ATLAS / "continuities.json")
     joints = load(ATLAS / "joints.json")
     sources = load(ATLAS / "sources.json")
@@ -157,6 +159,11 @@ def check_refusals_by_schema(tally):
         ("atlas", "landmark of no bone", spoilt(landmarks, "structures", 0, part_of=None)),
         ("atlas", "unknown grade", spoilt(ties, "continuities", 0, evidence="certain")),
         ("atlas", "unknown force", spoilt(ties, "continuities", 0, force="maybe")),
+        ("atlas", "unknown motion", spoilt(muscles, "structures", at, "actions", 0, motions=["wiggling"])),
+        ("atlas", "joint of no complex", spoilt(joints, "joints", 0, complex=None)),
+        ("atlas", "caution area without its caution", spoilt(cautions, "structures", 0, caution=None)),
+        ("atlas", "border of a muscle", spoilt(muscles, "structures", at, border={"from": "a", "to": "b", "length_over_stature": 0.1, "sources": ["gray-1918"]})),
+        ("atlas", "border longer than the body", spoilt(landmarks, "structures", edge, "border", length_over_stature=1.5)),
         ("atlas", "three bones", spoilt(joints, "joints", 0, bones=["sacrum", "femur", "tibia"])),
         ("atlas", "doi with a prefix", spoilt(sources, "sources", 0, doi="https://doi.org/10.1000/1")),
         ("reasoning", "number without a reason", spoilt(reasoning, "constants", "restart", reason=None)),
@@ -216,14 +223,15 @@ def check_atlas_output(tally, batch):
     if atlas is None:
         return
     kinds = [s["kind"] for s in atlas["structures"]]
-    counts = {
-        "muscles": kinds.count("muscle"),
-        "fasciae and ligaments": kinds.count("fascia") + kinds.count("ligament"),
-        "joints": len(atlas["joints"]),
-        "landmarks": kinds.count("landmark"),
-    }
-    for what, least in FLOORS.items():
-        tally.check(f"at least {least} {what}", [] if counts[what] >= least else [f"there are {counts[what]}"])
+    counts = atlas["counts"]
+    tally.check("the counts are right", [f"{kind}: {count}" for kind, count in counts.items() if kinds.count(kind) != count]
+                + [f"{kind} is not counted" for kind in set(kinds) - set(counts)])
+    for kind, least in FLOORS.items():
+        tally.check(f"at least {least} of kind {kind}", [] if counts.get(kind, 0) >= least else [f"there are {counts.get(kind, 0)}"])
+    connective = counts.get("fascia", 0) + counts.get("ligament", 0) + counts.get("tendon", 0)
+    tally.check("at least 60 fasciae, ligaments and tendons", [] if connective >= 60 else [f"there are {connective}"])
+    tally.check("at least 90 continuities", [] if len(atlas["continuities"]) >= 90 else [f"there are {len(atlas['continuities'])}"])
+    print("atlas: " + ", ".join(f"{count} {kind}" for kind, count in counts.items()) + f", {len(atlas['continuities'])} continuities")
     ids = [s["id"] for s in atlas["structures"]]
     tally.check("every structure once", [f"{i} stands twice" for i in sorted(set(ids)) if ids.count(i) > 1])
     known = set(ids)
@@ -251,6 +259,15 @@ def check_under(tally, batch):
     batch.answer(tally, "under (front)", "under", "under", "--view", "front", "--x", 0, "--y", 400)
     beside = batch.answer(tally, "under (beside the body)", "under", "under", "--view", "front", "--x", 499, "--y", 10)
     tally.check("nothing lies beside the body", [] if beside == [] else [f"{beside}"])
+
+
+def check_edge(tally, batch):
+    crest = batch.answer(tally, "edge", "edge", "edge", "--structure", "iliac-crest", "--stature", 1700)
+    if crest is None:
+        return
+    starts = [entry["from"] for entry in crest["attached"]]
+    tally.check("what attaches along an edge comes in order", [] if starts == sorted(starts) and len(starts) > 5 else [f"{starts}"])
+    tally.check("steps cover the edge", [] if 0 <= crest["steps"] * 25 - crest["length_mm"] < 25 else [f"{crest['steps']} steps over {crest['length_mm']} mm"])
 
 
 def check_reason(tally, batch):
@@ -341,6 +358,8 @@ def check_refusals(tally, batch):
         ("point off the drawing", lambda: ["under", "--view", "back", "--x", 501, "--y", 470], ["--x"]),
         ("point below the floor", lambda: ["under", "--view", "back", "--x", 60, "--y", 1001], ["--y"]),
         ("point that is no number", lambda: ["under", "--view", "back", "--x", "nan", "--y", 470], ["--x"]),
+        ("edge that is none", lambda: ["edge", "--structure", "piriformis", "--stature", 1700], ["--structure", "piriformis"]),
+        ("stature in metres", lambda: ["edge", "--structure", "iliac-crest", "--stature", 1.7], ["--stature", "millimetres"]),
         ("bad paper size", lambda: drawn("--out", "map.pdf", "--paper", "napkin"), ["--paper", "napkin"]),
         ("unknown language", lambda: drawn("--out", "map.pdf", "--language", "la"), ["--language", "la"]),
         ("unknown ending", lambda: drawn("--out", "map.doc"), ["map.doc", ".pdf"]),
@@ -385,6 +404,7 @@ def main():
         batch = Batch(os.path.abspath(shutil.which(sys.argv[1])), folder)
         check_atlas_output(tally, batch)
         check_under(tally, batch)
+        check_edge(tally, batch)
         check_reason(tally, batch)
         check_map(tally, batch)
         check_import(tally, batch)

@@ -10,6 +10,7 @@
 #include <QDir>
 #include <QFile>
 #include <QListView>
+#include <QPainter>
 #include <QPushButton>
 #include <QTemporaryDir>
 #include <QTest>
@@ -100,6 +101,19 @@ private:
         window.setLayer(Layer::DeepFascia);
         save(window, "7-fascia");
         window.setLayer(Layer::SuperficialMuscle);
+        window.resize(1440, 1200); // a card is long
+        touch(window, "gluteus-maximus", Side::Right);
+        QTest::keyClick(&window, Qt::Key_I);
+        save(window, "10-card");
+        lookUp(window, "right iliak crest");
+        save(window, "11-search");
+        QTest::keyClick(window.findChild<SearchBox *>(), Qt::Key_Return);
+        save(window, "12-edge");
+        lookUp(window, "groin triangle");
+        QTest::keyClick(window.findChild<SearchBox *>(), Qt::Key_Return);
+        save(window, "13-caution");
+        QTest::keyClick(&window, Qt::Key_T);
+        window.resize(1440, 900);
         openVisitOf(session, "Olek");
         session.selectFinding(0);
         save(window, "8-groin");
@@ -165,11 +179,25 @@ private:
                 list->setCurrentIndex(list->model()->index(row, 0));
     }
 
+    void lookUp(MainWindow &window, const char *name)
+    {
+        QTest::keyClick(&window, Qt::Key_F, Qt::ControlModifier);
+        auto *box = window.findChild<SearchBox *>();
+        box->clear();
+        QTest::keyClicks(box, QLatin1String(name));
+    }
+
     void save(MainWindow &window, const char *name)
     {
         QCoreApplication::processEvents();
         const QString file = QStringLiteral("%1/screen-%2-%3%4.png").arg(m_out, QLatin1String(name), m_look, m_suffix);
-        if (!window.grab().save(file))
+        QPixmap picture = window.grab();
+        if (QWidget *popup = QApplication::activePopupWidget()) { // a window of its own: laid over where it stands
+            QPainter painter(&picture);
+            const auto *box = window.findChild<SearchBox *>();
+            painter.drawPixmap(box->mapTo(&window, QPoint(0, box->height())), popup->grab());
+        }
+        if (!picture.save(file))
             fail({ErrorCode::CannotWrite, file.toStdString(), "picture"});
     }
 

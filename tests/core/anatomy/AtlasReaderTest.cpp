@@ -136,7 +136,7 @@ const std::vector<BadAtlas> badAtlases{
         },
         ErrorCode::Duplicate, structure(mover, "/attachments/0/origins/1"), "crest"},
     {"AttachedToANerve", [](json &j) { head(j)["insertions"] = {"nerve"}; }, ErrorCode::WrongType,
-        structure(mover, "/attachments"), "id of a landmark, bone, fascia, ligament or tendon, not nerve"},
+        structure(mover, "/attachments"), "id of a landmark, bone, fascia, ligament, tendon or surface-region, not nerve"},
     {"MuscleWithoutOrigin", [](json &j) { head(j)["origins"] = json::array(); }, ErrorCode::MissingEnd,
         structure(mover, "/attachments/0"), "mover"},
     {"MuscleWithoutInsertion", [](json &j) { head(j)["insertions"] = json::array(); }, ErrorCode::MissingEnd,
@@ -157,7 +157,62 @@ const std::vector<BadAtlas> badAtlases{
         },
         ErrorCode::UnknownId, structure(mover, "/spans/0/joint"), "femur"},
 
+    // borders, actions, cautions
+    {"AlongWhatIsNoEnd",
+        [](json &j) {
+            head(j)["along"] = {{{"end", "trochanter"}, {"from", 0}, {"to", 1}}};
+        },
+        ErrorCode::UnknownId, structure(mover, "/attachments/0/along/0/end"), "trochanter"},
+    {"AlongWhatIsNoBorder",
+        [](json &j) {
+            head(j)["along"] = {{{"end", "crest"}, {"from", 0}, {"to", 1}}};
+        },
+        ErrorCode::WrongType, structure(mover, "/attachments/0/along/0/end"), "id of a landmark with a border, not crest"},
+    {"AlongBackwards",
+        [](json &j) {
+            head(j)["along"] = {{{"end", "crest"}, {"from", 0.5}, {"to", 0.5}}};
+        },
+        ErrorCode::OutOfRange, structure(mover, "/attachments/0/along/0"), "from and to; allowed: 0 to 1, the smaller first"},
+    {"BorderOfAMuscle",
+        [](json &j) {
+            j["structures"][mover]["border"] = {{"from", "a"}, {"to", "b"}, {"length_over_stature", 0.1}, {"sources", {"book"}}};
+        },
+        ErrorCode::WrongType, structure(mover, "/border"), "field of a landmark, not of a muscle"},
+    {"BorderInMillimetres",
+        [](json &j) {
+            j["structures"][crest]["border"] = {{"from", "a"}, {"to", "b"}, {"length_over_stature", 226}, {"sources", {"book"}}};
+        },
+        ErrorCode::OutOfRange, structure(crest, "/border/length_over_stature"),
+        "a fraction of stature; allowed: between 0 and 1"},
+    {"ActionAtNoJoint",
+        [](json &j) {
+            j["structures"][mover]["actions"] = {{{"at", "femur"}, {"motions", {"flexion"}}}};
+        },
+        ErrorCode::UnknownId, structure(mover, "/actions/0/at"), "femur"},
+    {"ActionThatIsNone",
+        [](json &j) {
+            j["structures"][mover]["actions"] = {{{"at", "knee"}, {"motions", {"wiggling"}}}};
+        },
+        ErrorCode::UnknownWord, structure(mover, "/actions/0/motions/0"), "wiggling"},
+    {"ActionWithoutMotion",
+        [](json &j) {
+            j["structures"][mover]["actions"] = {{{"at", "knee"}, {"motions", json::array()}}};
+        },
+        ErrorCode::MissingField, structure(mover, "/actions/0/motions"), "a motion"},
+    {"BesideNothing", [](json &j) { j["structures"][nerve]["beside"] = {"air"}; }, ErrorCode::UnknownId,
+        structure(nerve, "/beside/0"), "air"},
+    {"CautionAreaWithoutCaution",
+        [](json &j) { j["structures"].push_back(tinyStructure("shin-edge", "caution-area", "skin", true)); },
+        ErrorCode::MissingField, in("/structures/" + std::to_string(region + 1)), "caution"},
+    {"CautionOfAMuscle",
+        [](json &j) {
+            j["structures"][mover]["caution"] = {{"runs", json::array()}, {"risk", "r"}, {"work", "w"}};
+        },
+        ErrorCode::WrongType, structure(mover, "/caution"), "field of a caution-area, not of a muscle"},
+
     // joints
+    {"ComplexOutsideTheList", [](json &j) { j["joints"][1]["complex"] = "leg"; }, ErrorCode::UnknownWord, in("/joints/1/complex"),
+        "leg"},
     {"JointOfThreeBones",
         [](json &j) {
             j["joints"][1]["bones"] = {"hip-bone", "femur", "tibia"};

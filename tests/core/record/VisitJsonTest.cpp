@@ -45,7 +45,8 @@ Atlas smallAtlas()
     json atlas{{"format", "raphe-atlas"}, {"version", 1}};
     atlas["sources"] = {
         {{"id", "book"}, {"citation", "A book"}, {"doi", nullptr}, {"supports", "described"}, {"read", "memory"}}};
-    atlas["joints"] = {{{"id", "l4-l5"}, {"bones", {"vertebra-l4", "vertebra-l5"}}, {"role", "tree"}, {"complex", "lumbar-spine"}},
+    atlas["joints"] = {
+        {{"id", "l4-l5"}, {"bones", {"vertebra-l4", "vertebra-l5"}}, {"role", "tree"}, {"complex", "lumbar-spine"}},
         {{"id", "l5-s1"}, {"bones", {"vertebra-l5", "sacrum"}}, {"role", "tree"}, {"complex", "lumbar-spine"}},
         {{"id", "sacroiliac-joint"}, {"bones", {"sacrum", "hip-bone"}}, {"role", "tree"}, {"complex", "pelvis"}},
         {{"id", "hip-joint"}, {"bones", {"hip-bone", "femur"}}, {"role", "tree"}, {"complex", "hip"}}};
