@@ -32,6 +32,9 @@ QString htmlOf(const StructureCard &card, const Theme &theme)
     for (const CardSection &section : card.sections) {
         html += QStringLiteral("<p style='margin:12px 0 2px 0'><b>%1</b></p>")
                     .arg(QString::fromStdString(section.title).toHtmlEscaped());
+        if (!section.evidence.empty())
+            html += QStringLiteral("<p style='margin:0 0 0 10px; color:%1; font-size:9.5pt'>%2</p>")
+                        .arg(quiet, QString::fromStdString(section.evidence).toHtmlEscaped());
         for (const CardLine &line : section.lines) {
             QString words;
             for (const CardText &part : line.parts) {

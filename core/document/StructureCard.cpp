@@ -63,8 +63,17 @@ public:
 private:
     void add(const char *title, std::vector<CardLine> lines)
     {
-        if (!lines.empty())
-            m_card.sections.push_back({tr(title).toStdString(), std::move(lines)});
+        if (lines.empty())
+            return;
+        CardSection section{tr(title).toStdString(), {}, std::move(lines)};
+        const std::string first = section.lines.front().evidence;
+        const auto isFirst = [&](const CardLine &line) { return line.evidence == first; };
+        if (section.lines.size() > 1 && std::all_of(section.lines.begin(), section.lines.end(), isFirst)) {
+            section.evidence = first;
+            for (CardLine &line : section.lines)
+                line.evidence.clear();
+        }
+        m_card.sections.push_back(std::move(section));
     }
 
     // A structure as links: its own side where the place has one, else each side.
@@ -102,13 +111,16 @@ private:
     // Cites sources: their numbers in the card's list.
     QString cite(const std::vector<std::string> &sources)
     {
-        QStringList numbers;
+        std::set<std::ptrdiff_t> cited;
         for (const std::string &id : sources) {
             auto it = std::find(m_cited.begin(), m_cited.end(), id);
             if (it == m_cited.end())
                 it = m_cited.insert(m_cited.end(), id);
-            numbers << QString::number(it - m_cited.begin() + 1);
+            cited.insert(it - m_cited.begin() + 1);
         }
+        QStringList numbers;
+        for (const std::ptrdiff_t number : cited)
+            numbers << QString::number(number);
         return numbers.isEmpty() ? QString() : QStringLiteral(" [%1]").arg(numbers.join(QStringLiteral(", ")));
     }
 
@@ -177,8 +189,8 @@ private:
             line.parts.push_back(say(QStringLiteral(": ") + motions.join(QStringLiteral(", "))));
             lines.push_back(std::move(line));
         }
-        if (!lines.empty())
-            lines.back().evidence = evidence(Grade::Described, s.sources);
+        for (CardLine &line : lines)
+            line.evidence = evidence(Grade::Described, s.sources);
         add(QT_TRANSLATE_NOOP("StructureCard", "Action"), std::move(lines));
     }
 

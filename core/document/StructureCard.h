@@ -25,6 +25,7 @@ struct CardLine {
 
 struct CardSection {
     std::string title;
+    std::string evidence; // where it is the same for all lines; theirs are empty then
     std::vector<CardLine> lines;
 };
 
