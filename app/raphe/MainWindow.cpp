@@ -75,8 +75,6 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     m_about->setTabToolTip(0, tr("What this place is tied to (T)"));
     m_about->setTabToolTip(1, tr("All that the atlas knows of it (I)"));
     m_about->tabBar()->setAccessibleName(tr("About the place: ties or card"));
-    m_about->setDocumentMode(true);
-    m_about->tabBar()->setDrawBase(false);
     m_about->setCornerWidget(m_cardPanel->backButton());
     const auto showBack = [this] { m_cardPanel->backButton()->setVisible(m_about->currentWidget() == m_cardPanel); };
     connect(m_about, &QTabWidget::currentChanged, this, showBack);
