@@ -113,6 +113,8 @@ private:
         QTest::keyClick(window.findChild<SearchBox *>(), Qt::Key_Return);
         save(window, "13-caution");
         QTest::keyClick(&window, Qt::Key_T);
+        window.findChild<SearchBox *>()->clear();
+        window.setLayer(Layer::SuperficialMuscle);
         window.resize(1440, 900);
         openVisitOf(session, "Olek");
         session.selectFinding(0);
