@@ -111,10 +111,10 @@ Result<Done> printAtlas()
             {"evidence", wordOf(gradeWords, c.evidence)}, {"force", wordOf(forceWords, c.force)}, {"sources", c.sources},
             {"note", c.note}});
     const double least = (*read.value().constants)["overlap-least"];
-    for (const View view : {View::Front, View::Back})
+    for (const auto &[view, word] : viewWords)
         for (const Overlap &o : read.value().body->of(view).overlaps(atlas, least))
-            out["overlies"].push_back({{"view", wordOf(viewWords, view)}, {"outer", o.outer.value}, {"inner", o.inner.value},
-                {"share", o.share}, {"evidence", "described"}, {"basis", "computed"}});
+            out["overlies"].push_back({{"view", word}, {"outer", o.outer.value}, {"inner", o.inner.value}, {"share", o.share},
+                {"evidence", "described"}, {"basis", "computed"}});
     for (const Source &s : atlas.sources())
         out["sources"].push_back({{"id", s.id}, {"citation", s.citation}, {"doi", s.doi ? Json(*s.doi) : Json(nullptr)},
             {"supports", wordOf(gradeWords, s.supports)}, {"read", wordOf(readingWords, s.read)}});

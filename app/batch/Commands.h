@@ -9,7 +9,7 @@
 namespace raphe::batch {
 
 [[nodiscard]] Result<Done> printAtlas();
-[[nodiscard]] Result<Done> printUnder(const std::string &view, double x, double y);
+[[nodiscard]] Result<Done> printUnder(const std::string &view, const std::string &facing, double x, double y);
 /// How long an edge is in a patient of this stature (mm), in 25 mm steps, and what attaches along it.
 [[nodiscard]] Result<Done> printEdge(const std::string &structure, double stature);
 [[nodiscard]] Result<Done> printReasons(const std::string &visitFile);

@@ -18,7 +18,7 @@ Result<Done> writeMap(const std::string &visitFile, const std::string &out, cons
         return read.error();
     const auto &[knowledge, visit] = read.value();
     return writeVisitMap(out, *size, visitMap(*knowledge.atlas, *knowledge.body, visit, language),
-        BodyArt(*knowledge.atlas, knowledge.body->front), BodyArt(*knowledge.atlas, knowledge.body->back));
+        BodyArt(*knowledge.atlas, knowledge.body->of(View::Front)), BodyArt(*knowledge.atlas, knowledge.body->of(View::Back)));
 }
 
 } // namespace raphe::batch

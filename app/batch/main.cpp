@@ -35,11 +35,17 @@ int main(int argc, char **argv)
     double x = 0;
     double y = 0;
     auto *under = cli.add_subcommand("under", "print what lies under a point, outside in");
-    under->add_option("--view", view, "front or back")->required();
-    under->add_option("--x", x, "units of 1/1000 stature from the midline; in the back view x > 0 is the patient's right")
+    std::string facing = "right";
+    under->add_option("--view", view, "front, back, side, sole, palm or head")->required();
+    under->add_option("--facing", facing, "side and head: which side of the patient is seen, right or left");
+    under
+        ->add_option("--x", x,
+            "units of 1/1000 stature (insets: their own) from the middle of the view; in the back view x > 0 is the patient's "
+            "right, "
+            "in the side view facing right x > 0 is forward")
         ->required();
     under->add_option("--y", y, "units of 1/1000 stature below the crown")->required();
-    under->callback([&] { result = batch::printUnder(view, x, y); });
+    under->callback([&] { result = batch::printUnder(view, facing, x, y); });
 
     std::string visit;
     auto *reasons = cli.add_subcommand("reason", "print what to explain, check and treat");

@@ -75,21 +75,35 @@ QPainterPath painterPath(const Outline &outline)
     return path;
 }
 
-BodyArt::BodyArt(const Atlas &atlas, const Drawing &drawing) : m_atlas(&atlas), m_drawing(&drawing)
+BodyArt::BodyArt(const Atlas &atlas, const Drawing &drawing, Side facing) : m_atlas(&atlas), m_drawing(&drawing), m_facing(facing)
 {
-    // The half outline runs from crown to crotch; its mirror image, backwards, closes the figure.
-    QPainterPath half = painterPath(drawing.silhouette());
-    m_silhouette = half;
-    m_silhouette.connectPath(mirror().map(half.toReversed()));
-    m_silhouette.closeSubpath();
+    const bool whole = isWhole(drawing.view());
+    const QTransform drawn = whole && facing == Side::Left ? mirror() : QTransform();
+    const QPainterPath half = drawn.map(painterPath(drawing.silhouette()));
+    if (half.isEmpty() || half.elementAt(0) == half.currentPosition()) { // comes back to its start: a whole view, or one foot
+        m_silhouette = whole ? half : bothHalves(half);
+    } else { // from crown to crotch: its mirror image, backwards, closes the figure
+        m_silhouette = half;
+        m_silhouette.connectPath(mirror().map(half.toReversed()));
+        m_silhouette.closeSubpath();
+    }
     for (const DrawnShape &shape : drawing.shapes()) {
-        Art art{shape.structure, shape.layer, atlas.at(shape.structure).kind, {}, painterPath(shape.outline), {}};
-        art.shape = bothHalves(art.half);
+        Art art{shape.structure, shape.layer, atlas.at(shape.structure).kind, {}, drawn.map(painterPath(shape.outline)), {}, {}};
+        art.shape = whole ? art.half : bothHalves(art.half);
+        art.box = art.shape.controlPointRect();
         for (const Outline &fibre : shape.fibres)
-            art.fibres.addPath(painterPath(fibre));
-        art.fibres.addPath(mirror().map(art.fibres));
+            art.fibres.addPath(drawn.map(painterPath(fibre)));
+        if (!whole)
+            art.fibres.addPath(mirror().map(art.fibres));
         m_art.push_back(std::move(art));
     }
+}
+
+QRectF BodyArt::frame() const
+{
+    const Box &box = m_drawing->frame();
+    const QRectF frame(QPointF(box.left, box.top), QPointF(box.right, box.bottom));
+    return isWhole(m_drawing->view()) && m_facing == Side::Left ? mirror().mapRect(frame) : frame;
 }
 
 void BodyArt::paintArt(QPainter &painter, const Theme &theme, const Art &art, double strength, double unitsPerPixel) const
@@ -117,7 +131,10 @@ void BodyArt::paintLayers(QPainter &painter, const Theme &theme, const BodyLook 
     painter.setPen(Qt::NoPen);
     painter.setBrush(theme.skin);
     painter.drawPath(m_silhouette);
+    const QRectF seen = painter.hasClipping() ? painter.clipBoundingRect() : QRectF();
     for (const Art &art : m_art) {
+        if (!seen.isEmpty() && !seen.intersects(art.box))
+            continue;
         const bool small = art.kind == Kind::Joint || art.kind == Kind::Landmark;
         if (art.layer == look.layer)
             paintArt(painter, theme, art, 1.0, look.unitsPerPixel);
@@ -161,14 +178,17 @@ QPainterPath BodyArt::outlineOf(const Place &place) const
 {
     QPainterPath out;
     out.setFillRule(Qt::WindingFill);
+    const bool whole = isWhole(m_drawing->view());
+    if (whole && place.side != m_facing && place.side != Side::Midline)
+        return out;
     const auto add = [&](const StructureId &id) {
-        for (const Art &art : m_art)
-            if (art.structure == id) {
-                if (place.side == Side::Midline)
-                    out.addPath(art.shape);
-                else
-                    out.addPath(m_drawing->signOf(place.side) > 0 ? art.half : mirror().map(art.half));
-            }
+        for (const std::size_t index : m_drawing->shapesOf(id)) {
+            const Art &art = m_art[index];
+            if (whole || place.side == Side::Midline)
+                out.addPath(art.shape);
+            else
+                out.addPath(m_drawing->signOf(place.side) > 0 ? art.half : mirror().map(art.half));
+        }
     };
     add(place.structure);
     if (out.isEmpty())

@@ -1,5 +1,6 @@
 // Paints one view of the body. The paths are built once; painting is const and may be called from any GUI thread.
-// The painter's units are those of the drawing (1/1000 of stature, crown at y = 0, midline at x = 0).
+// The painter's units are those of the drawing (1/1000 of stature, crown at y = 0, midline at x = 0; insets have their own).
+// What lies outside of the painter's clip is skipped.
 #pragma once
 
 #include "app/paint/Theme.h"
@@ -33,15 +34,19 @@ struct BodyLook {
 
 class BodyArt {
 public:
-    BodyArt(const Atlas &atlas, const Drawing &drawing);
+    /// Facing: which side of the patient a whole view shows; left is the mirror image.
+    BodyArt(const Atlas &atlas, const Drawing &drawing, Side facing = Side::Right);
 
     [[nodiscard]] const Drawing &drawing() const { return *m_drawing; }
+    [[nodiscard]] Side facing() const { return m_facing; }
+    /// Of the whole figure as painted.
+    [[nodiscard]] QRectF frame() const;
     /// Silhouette, layers and fibres: what changes only with layer, theme and zoom.
     void paintLayers(QPainter &painter, const Theme &theme, const BodyLook &look) const;
     /// Lit, hovered and selected tissue on top.
     void paintHighlights(QPainter &painter, const Theme &theme, const BodyLook &look) const;
     /// Outline of a place on its own side (both halves for a midline place), a whole that is drawn by its parts as all of them;
-    /// empty when not drawn here.
+    /// empty when not drawn here, or when the view faces the other side.
     [[nodiscard]] QPainterPath outlineOf(const Place &place) const;
     [[nodiscard]] const QPainterPath &silhouette() const { return m_silhouette; }
 
@@ -51,13 +56,15 @@ private:
         Layer layer{};
         Kind kind{};
         QPainterPath shape; // both halves
-        QPainterPath half; // x >= 0
+        QPainterPath half; // as drawn
         QPainterPath fibres;
+        QRectF box; // of the shape
     };
     void paintArt(QPainter &painter, const Theme &theme, const Art &art, double strength, double unitsPerPixel) const;
 
     const Atlas *m_atlas;
     const Drawing *m_drawing;
+    Side m_facing;
     QPainterPath m_silhouette;
     std::vector<Art> m_art; // deepest first
 };

@@ -21,9 +21,11 @@ namespace {
 
 constexpr double smallest = 1;
 constexpr double largest = 12;
-constexpr double marginPixels = 14;
-constexpr double figureHalfWidth = 203; // units: hands included
 constexpr double markPixels = 24;
+constexpr int restMilliseconds = 90; // after the last step of a zoom or a pan
+constexpr int fadeMilliseconds = 140;
+constexpr double baseMargin = 0.25; // of the widget, on each side
+constexpr double labelScale = 2.4; // pixels a unit from which names fit
 
 bool isDirectlyNamed(Kind kind) // landmarks and joints are small: a touch inside one means it
 {
@@ -32,30 +34,68 @@ bool isDirectlyNamed(Kind kind) // landmarks and joints are small: a touch insid
 
 } // namespace
 
-BodyView::BodyView(const Atlas &atlas, const Drawing &drawing, QWidget *parent)
-    : QWidget(parent), m_atlas(atlas), m_art(atlas, drawing)
+BodyView::BodyView(const Atlas &atlas, const Drawing &drawing, Side facing, QWidget *parent)
+    : QWidget(parent), m_atlas(atlas), m_art(atlas, drawing, facing)
 {
     installBodyViewAccessibility();
     setFocusPolicy(Qt::StrongFocus);
     setMouseTracking(true);
     setMinimumSize(180, 320);
-    setAccessibleName(drawing.view() == View::Front ? tr("Front of the body") : tr("Back of the body"));
+    setAttribute(Qt::WA_OpaquePaintEvent);
+    m_transform.frame = m_art.frame();
+    setAccessibleName(tr("Body: %1").arg(title()));
     setAccessibleDescription(
         tr("Arrow keys move between structures, Enter takes aim, plus and minus zoom, Page Up and Page Down change the layer."));
+    m_rest.setSingleShot(true);
+    m_rest.setInterval(restMilliseconds);
+    connect(&m_rest, &QTimer::timeout, this, [this] {
+        if (!baseCovers() || m_baseTransform.zoom != m_transform.zoom)
+            changed();
+    });
+    m_fade.setDuration(fadeMilliseconds);
+    m_fade.setStartValue(1.0);
+    m_fade.setEndValue(0.0);
+    connect(&m_fade, &QVariantAnimation::valueChanged, this, qOverload<>(&QWidget::update));
+    connect(&m_fade, &QVariantAnimation::finished, this, [this] { m_fading = {}; });
+}
+
+QString BodyView::title() const
+{
+    const bool right = facing() == Side::Right;
+    switch (drawing().view()) {
+    case View::Front: return tr("Front");
+    case View::Back: return tr("Back");
+    case View::Side: return right ? tr("Right side") : tr("Left side");
+    case View::Sole: return tr("Soles");
+    case View::Palm: return tr("Palms");
+    case View::Head: break;
+    }
+    return right ? tr("Head, right side") : tr("Head, left side");
+}
+
+bool BodyView::shows(const Place &place) const
+{
+    return !m_art.outlineOf(place).isEmpty();
 }
 
 void BodyView::setTheme(const Theme &theme)
 {
     m_theme = theme;
-    viewChanged();
+    changed();
 }
 
 void BodyView::setLayer(Layer layer)
 {
+    if (layer != m_look.layer && isVisible() && !m_baseIsOld) {
+        m_fading = m_base;
+        m_fadingTransform = m_baseTransform;
+        m_fade.stop();
+        m_fade.start();
+    }
     m_look.layer = layer;
     m_look.hovered.reset();
     m_cursor.reset();
-    viewChanged();
+    changed();
 }
 
 void BodyView::setSelected(std::optional<Place> place)
@@ -79,19 +119,31 @@ void BodyView::setMarks(std::vector<ShownMark> marks)
 
 void BodyView::resetZoom()
 {
-    m_zoom = 1;
-    m_pan = {0, 0};
-    viewChanged();
+    m_transform.zoom = 1;
+    m_transform.pan = {0, 0};
+    changed();
+}
+
+void BodyView::setUpsideDown(bool upsideDown)
+{
+    m_transform.upsideDown = upsideDown;
+    changed();
+}
+
+void BodyView::panBy(QPointF pixels)
+{
+    m_transform.pan += pixels.toPoint(); // whole pixels keep the picture crisp
+    moved();
 }
 
 void BodyView::zoomBy(double factor, QPointF around)
 {
     const Point fixed = toBody(around);
-    m_zoom = std::clamp(m_zoom * factor, smallest, largest);
-    m_pan += around - toWidget(fixed);
-    if (m_zoom == smallest)
-        m_pan = {0, 0};
-    viewChanged();
+    m_transform.zoom = std::clamp(m_transform.zoom * factor, smallest, largest);
+    m_transform.pan += around - toWidget(fixed);
+    if (m_transform.zoom == smallest)
+        m_transform.pan = {0, 0};
+    moved();
 }
 
 void BodyView::reveal(const Place &place)
@@ -99,33 +151,17 @@ void BodyView::reveal(const Place &place)
     const auto centre = centreOf(place);
     if (!centre || rect().adjusted(40, 40, -40, -40).contains(toWidget(*centre).toPoint()))
         return;
-    m_pan += QPointF(rect().center()) - toWidget(*centre);
-    viewChanged();
-}
-
-double BodyView::scale() const
-{
-    const double fit = std::min((height() - 2 * marginPixels) / 1000.0, (width() - 2 * marginPixels) / (2 * figureHalfWidth));
-    return std::max(fit, 0.05) * m_zoom;
-}
-
-QPointF BodyView::toWidget(Point p) const
-{
-    const double top = (height() - 1000 * scale() / m_zoom) / 2; // resting place of the crown
-    return QPointF(width() / 2.0 + p.x * scale(), top + p.y * scale()) + m_pan;
-}
-
-Point BodyView::toBody(QPointF p) const
-{
-    const QPointF zero = toWidget({0, 0});
-    return {(p.x() - zero.x()) / scale(), (p.y() - zero.y()) / scale()};
+    panBy(QPointF(rect().center()) - toWidget(*centre));
 }
 
 std::optional<Point> BodyView::centreOf(const Place &place) const
 {
     const auto [it, fresh] = m_centres.try_emplace(place);
-    if (fresh)
+    if (fresh && shows(place)) {
         it->second = markPointIn(m_atlas, drawing(), place);
+        if (it->second && isWhole(drawing().view()) && place.side == Side::Midline && facing() == Side::Left)
+            it->second->x = -it->second->x;
+    }
     return it->second;
 }
 
@@ -134,7 +170,7 @@ QRect BodyView::widgetRectOf(const Place &place) const
     const QRectF box = m_art.outlineOf(place).boundingRect();
     if (box.isEmpty())
         return {};
-    return QRectF(toWidget({box.left(), box.top()}), toWidget({box.right(), box.bottom()})).toAlignedRect();
+    return m_transform.matrix().mapRect(box).toAlignedRect();
 }
 
 QString BodyView::nameOf(const Place &place) const
@@ -148,7 +184,8 @@ std::vector<Place> BodyView::placesShown() const
     for (const DrawnShape &shape : drawing().shapes())
         if (shape.layer == m_look.layer)
             for (const Side side : m_atlas.sides(m_atlas.at(shape.structure)))
-                if (const Place place{shape.structure, side}; std::find(places.begin(), places.end(), place) == places.end())
+                if (const Place place{shape.structure, side};
+                    centreOf(place) && std::find(places.begin(), places.end(), place) == places.end())
                     places.push_back(place);
     const auto key = [this](const Place &p) { return std::pair(centreOf(p)->y, p.side); };
     std::sort(places.begin(), places.end(), [&](const Place &a, const Place &b) { return key(a) < key(b); });
@@ -172,48 +209,123 @@ std::optional<UnderHit> BodyView::meantAt(const std::vector<UnderHit> &stack) co
 
 std::optional<Place> BodyView::placeAt(QPointF p) const
 {
-    const auto hit = meantAt(drawing().under(m_atlas, toBody(p)));
+    const auto hit = meantAt(under(toBody(p)));
     return hit ? std::optional(hit->place) : std::nullopt;
 }
 
-void BodyView::viewChanged()
+std::vector<UnderHit> BodyView::under(Point p) const
+{
+    return drawing().under(m_atlas, p, facing());
+}
+
+void BodyView::moved()
+{
+    m_rest.start();
+    update();
+}
+
+void BodyView::changed()
 {
     m_baseIsOld = true;
     update();
 }
 
+bool BodyView::baseCovers() const
+{
+    if (m_base.isNull() || m_baseTransform.upsideDown != m_transform.upsideDown || m_baseTransform.widget != m_transform.widget)
+        return false;
+    const QRectF painted =
+        QRectF(rect()).adjusted(-baseMargin * width(), -baseMargin * height(), baseMargin * width(), baseMargin * height());
+    const QTransform now = m_baseTransform.matrix().inverted() * m_transform.matrix();
+    return now.mapRect(painted).contains(QRectF(rect()));
+}
+
 void BodyView::paintBase()
 {
-    const double ratio = devicePixelRatioF();
-    const QSize pixels = size() * ratio;
-    if (!m_baseIsOld && m_base.size() == pixels)
+    if (!m_baseIsOld && baseCovers())
         return;
-    m_base = QPixmap(pixels);
+    const double ratio = devicePixelRatioF();
+    const QPointF margin(std::floor(baseMargin * width()), std::floor(baseMargin * height()));
+    m_base = QPixmap((QSizeF(size()) + QSizeF(2 * margin.x(), 2 * margin.y())).toSize() * ratio);
     m_base.setDevicePixelRatio(ratio);
     m_base.fill(m_theme.ground);
     QPainter painter(&m_base);
-    painter.translate(toWidget({0, 0}));
-    painter.scale(scale(), scale());
+    painter.translate(margin);
+    painter.setTransform(m_transform.matrix(), true);
+    const QRectF seen = painter.transform().inverted().mapRect(QRectF(QPointF(0, 0), QSizeF(m_base.size()) / ratio));
+    painter.setClipRect(seen);
     BodyLook look = m_look;
-    look.unitsPerPixel = 1 / scale();
+    look.unitsPerPixel = 1 / m_transform.scale();
     m_art.paintLayers(painter, m_theme, look);
+    m_baseTransform = m_transform;
     m_baseIsOld = false;
+    placeLabels();
+}
+
+// Names of the layer shown, where they find room; large structures choose first.
+void BodyView::placeLabels()
+{
+    m_labels.clear();
+    if (m_transform.scale() * drawing().scale() < labelScale)
+        return;
+    std::vector<Label> wanted;
+    for (const Place &place : placesShown()) {
+        const QPointF at = toWidget(*centreOf(place));
+        if (!rect().contains(at.toPoint()))
+            continue;
+        const QRectF box = m_transform.matrix().mapRect(m_art.outlineOf(place).controlPointRect());
+        const Structure &s = m_atlas.at(place.structure);
+        wanted.push_back({QString::fromStdString(s.names.english), at, box.width() * box.height(), {}});
+    }
+    const QFontMetricsF metrics(typeface(9, QFont::DemiBold));
+    m_labels = placedLabels(
+        std::move(wanted), QRectF(rect()), [&](const QString &text) { return metrics.size(Qt::TextSingleLine, text); });
+}
+
+void BodyView::paintLabels(QPainter &painter) const
+{
+    painter.setFont(typeface(9, QFont::DemiBold));
+    for (const Label &label : m_labels) {
+        QPainterPath text;
+        const QFontMetricsF metrics(painter.font());
+        text.addText(label.box.left(), label.box.top() + metrics.ascent(), painter.font(), label.text);
+        QColor halo = m_theme.ground;
+        halo.setAlphaF(0.85F);
+        painter.strokePath(text, QPen(halo, 3.2, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+        painter.fillPath(text, m_theme.ink);
+    }
 }
 
 void BodyView::paintEvent(QPaintEvent *)
 {
-    paintBase();
+    if (m_baseIsOld || !m_rest.isActive() || !baseCovers())
+        paintBase();
     QPainter painter(this);
-    painter.drawPixmap(0, 0, m_base);
+    const QPointF margin(std::floor(baseMargin * width()), std::floor(baseMargin * height()));
+    const auto paintPicture = [&](const QPixmap &picture, const ViewTransform &painted) {
+        const QTransform since = painted.matrix().inverted() * m_transform.matrix();
+        painter.save();
+        painter.setTransform(since, true);
+        painter.setRenderHint(QPainter::SmoothPixmapTransform, since.type() > QTransform::TxTranslate);
+        painter.drawPixmap(-margin, picture);
+        painter.restore();
+    };
+    paintPicture(m_base, m_baseTransform);
+    if (!m_fading.isNull() && m_fading.size() == m_base.size()) {
+        painter.setOpacity(m_fade.currentValue().toDouble());
+        paintPicture(m_fading, m_fadingTransform);
+        painter.setOpacity(1);
+    }
     painter.save();
-    painter.translate(toWidget({0, 0}));
-    painter.scale(scale(), scale());
+    painter.setTransform(m_transform.matrix(), true);
     BodyLook look = m_look;
-    look.unitsPerPixel = 1 / scale();
+    look.unitsPerPixel = 1 / m_transform.scale();
     if (hasFocus() && m_cursor)
         look.hovered = m_cursor;
     m_art.paintHighlights(painter, m_theme, look);
     painter.restore();
+    if ((m_baseTransform.matrix().inverted() * m_transform.matrix()).isIdentity()) // the hand rests
+        paintLabels(painter);
     paintPath(painter);
     paintMarks(painter);
     paintSideLetters(painter);
@@ -253,7 +365,7 @@ void BodyView::paintMarks(QPainter &painter) const
     std::vector<QPointF> points;
     const QPointF zero = toWidget({0, 0});
     for (const ShownMark &mark : m_marks)
-        points.push_back(QPointF(mark.at.x, mark.at.y) * scale());
+        points.push_back(toWidget(mark.at) - zero);
     points = spreadMarks(std::move(points), markPixels * 1.25);
     for (std::size_t i = 0; i < m_marks.size(); ++i)
         paintMark(painter, m_theme, m_marks[i].look, zero + points[i], markPixels);
@@ -261,7 +373,6 @@ void BodyView::paintMarks(QPainter &painter) const
 
 void BodyView::paintSideLetters(QPainter &painter) const
 {
-    const bool rightOnRight = drawing().signOf(Side::Right) > 0;
     painter.setFont(typeface(15, QFont::Bold));
     const auto letter = [&](bool atLeft, const QString &text) {
         const QRectF box(atLeft ? 10 : width() - 42, 10, 32, 32);
@@ -271,17 +382,25 @@ void BodyView::paintSideLetters(QPainter &painter) const
         painter.setPen(m_theme.ink);
         painter.drawText(box, Qt::AlignCenter, text);
     };
-    letter(true, rightOnRight ? tr("L", "left side of the patient") : tr("R", "right side of the patient"));
-    letter(false, rightOnRight ? tr("R", "right side of the patient") : tr("L", "left side of the patient"));
+    const QString left = tr("L", "left side of the patient");
+    const QString right = tr("R", "right side of the patient");
+    if (isWhole(drawing().view())) {
+        letter(true, facing() == Side::Right ? right : left);
+    } else {
+        const bool rightOnRight = (drawing().signOf(Side::Right) > 0) != m_transform.upsideDown;
+        letter(true, rightOnRight ? left : right);
+        letter(false, rightOnRight ? right : left);
+    }
     painter.setFont(typeface(10));
     painter.setPen(m_theme.quiet);
-    painter.drawText(
-        QRectF(0, height() - 26, width(), 20), Qt::AlignCenter, drawing().view() == View::Front ? tr("Front") : tr("Back"));
+    painter.drawText(QRectF(0, height() - 26, width(), 20), Qt::AlignCenter,
+        m_transform.upsideDown ? tr("%1, from the head end").arg(title()) : title());
 }
 
 void BodyView::resizeEvent(QResizeEvent *)
 {
-    viewChanged();
+    m_transform.widget = size();
+    changed();
 }
 
 void BodyView::wheelEvent(QWheelEvent *event)
@@ -295,19 +414,17 @@ void BodyView::mousePressEvent(QMouseEvent *event)
     if (event->button() != Qt::LeftButton)
         return;
     m_pressed = event->position();
-    m_panAtPress = m_pan;
+    m_panAtPress = m_transform.pan;
     m_dragging = false;
 }
 
 void BodyView::mouseMoveEvent(QMouseEvent *event)
 {
     if (event->buttons() & Qt::LeftButton) {
-        const QPointF moved = event->position() - m_pressed;
-        m_dragging = m_dragging || moved.manhattanLength() > 8; // a hand with a pen trembles
-        if (m_dragging && m_zoom > smallest) {
-            m_pan = m_panAtPress + moved;
-            viewChanged();
-        }
+        const QPointF dragged = event->position() - m_pressed;
+        m_dragging = m_dragging || dragged.manhattanLength() > 8; // a hand with a pen trembles
+        if (m_dragging && m_transform.zoom > smallest)
+            panBy(m_panAtPress + dragged - m_transform.pan);
         return;
     }
     const auto place = placeAt(event->position());
@@ -322,7 +439,7 @@ void BodyView::mouseReleaseEvent(QMouseEvent *event)
 {
     if (event->button() != Qt::LeftButton || m_dragging)
         return;
-    const auto stack = drawing().under(m_atlas, toBody(event->position()));
+    const auto stack = under(toBody(event->position()));
     if (const auto hit = meantAt(stack)) {
         m_cursor = hit->place;
         Q_EMIT touched(hit->place, stack);
@@ -352,12 +469,12 @@ void BodyView::keyPressEvent(QKeyEvent *event)
     const double panStep = 60;
     const bool shift = event->modifiers() & Qt::ShiftModifier;
     const auto go = [&](int dx, int dy) {
-        if (shift && m_zoom > smallest) {
-            m_pan -= QPointF(dx, dy) * panStep;
-            viewChanged();
-        } else {
+        if (shift && m_transform.zoom > smallest)
+            panBy(-QPointF(dx, dy) * panStep);
+        else if (m_transform.upsideDown) // the arrows mean the screen
+            moveCursor(-dx, -dy);
+        else
             moveCursor(dx, dy);
-        }
     };
     switch (event->key()) {
     case Qt::Key_Left: go(-1, 0); break;
@@ -375,7 +492,7 @@ void BodyView::keyPressEvent(QKeyEvent *event)
     case Qt::Key_Space:
         if (m_cursor)
             if (const auto centre = centreOf(*m_cursor)) {
-                auto stack = drawing().under(m_atlas, *centre);
+                auto stack = under(*centre);
                 if (std::none_of(stack.begin(), stack.end(), [&](const UnderHit &hit) { return hit.place == *m_cursor; }))
                     stack.insert(stack.begin(), {*m_cursor, m_look.layer});
                 Q_EMIT touched(*m_cursor, stack);

@@ -1,12 +1,18 @@
-// One view of the body on screen: pan, zoom to the pointer, hover names, marks, lit tissue, keyboard.
-// Shows what it is given and says what was touched; it changes no visit itself.
+// One view of the body on screen: pan, zoom to the pointer, turn for work from the head end, hover names, labels, marks, lit
+// tissue, keyboard. Shows what it is given and says what was touched; it changes no visit itself.
+// The layers are painted into a picture a little larger than the widget; panning moves it, zooming stretches it until it is
+// painted anew, a new layer fades in over it.
 #pragma once
 
 #include "app/paint/BodyArt.h"
+#include "app/paint/Labels.h"
 #include "app/paint/Marks.h"
+#include "app/raphe/ViewTransform.h"
 #include "core/reasoning/Paths.h"
 
 #include <QPixmap>
+#include <QTimer>
+#include <QVariantAnimation>
 #include <QWidget>
 
 #include <map>
@@ -24,7 +30,8 @@ class BodyView : public QWidget {
     Q_OBJECT
 
 public:
-    BodyView(const Atlas &atlas, const Drawing &drawing, QWidget *parent = nullptr);
+    /// Facing: which side of the patient a side view or the head's inset shows.
+    BodyView(const Atlas &atlas, const Drawing &drawing, Side facing = Side::Right, QWidget *parent = nullptr);
 
     void setTheme(const Theme &theme);
     void setLayer(Layer layer);
@@ -32,17 +39,28 @@ public:
     void setLit(std::vector<LitPlace> lit, std::vector<PathStep> path);
     void setMarks(std::vector<ShownMark> marks);
     void resetZoom();
+    /// For work from the head end: turned by half, never mirrored; the letters stay upright.
+    void setUpsideDown(bool upsideDown);
+    void panBy(QPointF pixels);
     void zoomBy(double factor, QPointF around);
     /// Zooms and pans just enough that the place can be seen.
     void reveal(const Place &place);
 
     [[nodiscard]] const Drawing &drawing() const { return m_art.drawing(); }
+    [[nodiscard]] Side facing() const { return m_art.facing(); }
     [[nodiscard]] Layer layer() const { return m_look.layer; }
+    [[nodiscard]] bool isUpsideDown() const { return m_transform.upsideDown; }
+    /// Whether a place can be seen here at all: drawn, and on a side that this view faces.
+    [[nodiscard]] bool shows(const Place &place) const;
+    /// In words: 'Front', 'Right side', 'Soles'.
+    [[nodiscard]] QString title() const;
+    /// Names on the drawing at the present zoom.
+    [[nodiscard]] const std::vector<Label> &labels() const { return m_labels; }
     [[nodiscard]] const std::optional<Place> &cursor() const { return m_cursor; }
     /// Places of the layer shown, head to foot, the patient's left before the right.
     [[nodiscard]] std::vector<Place> placesShown() const;
-    [[nodiscard]] QPointF toWidget(Point p) const;
-    [[nodiscard]] Point toBody(QPointF p) const;
+    [[nodiscard]] QPointF toWidget(Point p) const { return m_transform.toWidget(p); }
+    [[nodiscard]] Point toBody(QPointF p) const { return m_transform.toBody(p); }
     /// What a touch at this pixel would mean, if anything.
     [[nodiscard]] std::optional<Place> placeAt(QPointF p) const;
     [[nodiscard]] QRect widgetRectOf(const Place &place) const;
@@ -69,13 +87,17 @@ protected:
     void focusOutEvent(QFocusEvent *event) override;
 
 private:
-    [[nodiscard]] double scale() const;
-    void viewChanged();
+    void moved(); // the same picture elsewhere or stretched; painted anew when the hand rests
+    void changed(); // another picture
     void moveCursor(int dx, int dy);
     void setCursorPlace(const Place &place);
     [[nodiscard]] std::optional<UnderHit> meantAt(const std::vector<UnderHit> &stack) const;
+    [[nodiscard]] std::vector<UnderHit> under(Point p) const;
     [[nodiscard]] std::optional<Point> centreOf(const Place &place) const;
+    [[nodiscard]] bool baseCovers() const;
     void paintBase();
+    void placeLabels();
+    void paintLabels(QPainter &painter) const;
     void paintMarks(QPainter &painter) const;
     void paintPath(QPainter &painter) const;
     void paintSideLetters(QPainter &painter) const;
@@ -88,10 +110,15 @@ private:
     std::vector<PathStep> m_path;
     std::optional<Place> m_cursor; // where the keyboard stands
     mutable std::map<Place, std::optional<Point>> m_centres; // found once, for the arrow keys
-    QPixmap m_base; // layers at the present zoom
+    ViewTransform m_transform;
+    QPixmap m_base; // layers, with a margin around the widget
+    ViewTransform m_baseTransform; // with which the base was painted
     bool m_baseIsOld = true;
-    double m_zoom = 1; // 1: the whole figure fits
-    QPointF m_pan{0, 0}; // pixels from the resting place
+    QTimer m_rest; // ends when the hand rests: then the base is painted anew
+    QPixmap m_fading; // the base before the layer changed
+    ViewTransform m_fadingTransform;
+    QVariantAnimation m_fade;
+    std::vector<Label> m_labels;
     QPointF m_pressed;
     QPointF m_panAtPress;
     bool m_dragging = false;

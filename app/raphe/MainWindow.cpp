@@ -1,7 +1,6 @@
 #include "app/raphe/MainWindow.h"
 
 #include "app/words/ErrorText.h"
-#include "core/anatomy/MarkPoint.h"
 
 #include <QAction>
 #include <QApplication>
@@ -42,8 +41,7 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     : QMainWindow(parent),
       m_session(session),
       m_visitPanel(new VisitPanel(session)),
-      m_front(new BodyView(*session.knowledge().atlas, session.knowledge().body->front)),
-      m_back(new BodyView(*session.knowledge().atlas, session.knowledge().body->back)),
+      m_bodies(new BodyPanes(session.knowledge())),
       m_aimPanel(new AimPanel(session)),
       m_tracePanel(new TracePanel(session)),
       m_cardPanel(new CardPanel(session)),
@@ -57,13 +55,9 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     resize(1440, 900);
     makeToolBar();
 
-    auto *bodies = new QSplitter;
-    bodies->addWidget(m_front);
-    bodies->addWidget(m_back);
-    bodies->setChildrenCollapsible(false);
     auto *columns = new QSplitter;
     columns->addWidget(withMargins({m_visitPanel}));
-    columns->addWidget(bodies);
+    columns->addWidget(m_bodies);
     columns->addWidget(withMargins({m_aimPanel, m_about}));
     columns->setChildrenCollapsible(false);
     columns->setStretchFactor(1, 1);
@@ -86,17 +80,11 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     statusBar()->addPermanentWidget(m_savedSign);
     m_savedSign->setText(tr("Saved"));
 
-    for (BodyView *view : {m_front, m_back}) {
-        connect(view, &BodyView::touched, this, [this](const Place &place, const std::vector<UnderHit> &stack) {
-            m_session.aimAt({place, {}, stack});
-        });
-        connect(view, &BodyView::hovered, m_hoverName, &QLabel::setText);
-    }
-    connect(
-        m_tracePanel, &TracePanel::litChanged, this, [this](const std::vector<LitPlace> &lit, const std::vector<PathStep> &path) {
-            m_front->setLit(lit, path);
-            m_back->setLit(lit, path);
-        });
+    connect(m_bodies, &BodyPanes::touched, this, [this](const Place &place, const std::vector<UnderHit> &stack) {
+        m_session.aimAt({place, {}, stack});
+    });
+    connect(m_bodies, &BodyPanes::hovered, m_hoverName, &QLabel::setText);
+    connect(m_tracePanel, &TracePanel::litChanged, m_bodies, &BodyPanes::setLit);
     connect(m_search, &SearchBox::chosen, this, &MainWindow::goTo);
     connect(m_search, &SearchBox::nothingFound, this, [this](const QString &text) {
         statusBar()->showMessage(tr("No structure is called anything like '%1'.").arg(text), 6000);
@@ -120,7 +108,7 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     restoreGeometry(m_settings.geometry());
     setTheme(themeFor(m_settings.appearance()));
     setLayer(Layer::SuperficialMuscle);
-    m_back->setFocus();
+    bodyView(View::Back).setFocus();
 }
 
 Result<Done> MainWindow::openFirstVisit()
@@ -144,8 +132,7 @@ Result<Done> MainWindow::openFirstVisit()
 
 void MainWindow::setTheme(const Theme &theme)
 {
-    m_front->setTheme(theme);
-    m_back->setTheme(theme);
+    m_bodies->setTheme(theme);
     m_visitPanel->setTheme(theme);
     m_tracePanel->setTheme(theme);
     m_cardPanel->setTheme(theme);
@@ -163,8 +150,7 @@ void MainWindow::tellTheme(Appearance appearance)
 void MainWindow::setLayer(Layer layer)
 {
     m_layers->setCurrentIndex(static_cast<int>(layer));
-    m_front->setLayer(layer);
-    m_back->setLayer(layer);
+    m_bodies->setLayer(layer);
 }
 
 void MainWindow::makeToolBar()
@@ -200,7 +186,7 @@ void MainWindow::makeToolBar()
 
     m_layers = new QComboBox;
     m_layers->setAccessibleName(tr("Layer shown"));
-    m_layers->setToolTip(tr("Layer shown (Page Up: further out, Page Down: deeper)"));
+    m_layers->setToolTip(tr("Layer shown (Ctrl+1 to Ctrl+7; Page Up: further out, Page Down: deeper)"));
     m_layers->setMinimumHeight(touchTarget);
     m_layers->addItems({tr("Skin"), tr("Superficial fascia"), tr("Deep fascia"), tr("Superficial muscles"),
         tr("Intermediate muscles"), tr("Deep muscles"), tr("Bones and joints")});
@@ -218,11 +204,22 @@ void MainWindow::makeToolBar()
         bar->addWidget(button);
         return button;
     };
-    addButton(tr("Views"), tr("Show front, back or both (V)"), [this] { cycleViews(); });
-    addButton(tr("Whole body"), tr("Show the whole body again (H)"), [this] {
-        m_front->resetZoom();
-        m_back->resetZoom();
-    });
+    auto *views = addButton(tr("Views"), tr("Which views are shown (V: the next)"), [] {});
+    auto *list = new QMenu(views);
+    for (const Arrangement &arrangement : BodyPanes::arrangements()) {
+        QAction *action = list->addAction(arrangement.name, this, [this, arrangement] { m_bodies->show(arrangement.panes); });
+        action->setShortcut(arrangement.key);
+        addAction(action); // the key works while the menu is closed
+    }
+    list->addSeparator();
+    QAction *turn =
+        list->addAction(tr("From the head end"), this, [this] { m_bodies->setUpsideDown(!m_bodies->isUpsideDown()); });
+    turn->setCheckable(true);
+    turn->setShortcut(Qt::Key_X);
+    addAction(turn);
+    views->setMenu(list);
+    views->setPopupMode(QToolButton::InstantPopup);
+    addButton(tr("Whole body"), tr("Show the whole body again (H)"), [this] { m_bodies->resetZoom(); });
     m_search->setMaximumWidth(320);
     bar->addWidget(m_search);
     auto *space = new QWidget;
@@ -243,8 +240,7 @@ void MainWindow::goTo(const Place &place)
 {
     setLayer(m_session.knowledge().atlas->at(place.structure).layer);
     m_session.aimAt({place, {}, {}});
-    m_front->reveal(place);
-    m_back->reveal(place);
+    m_bodies->reveal(place);
 }
 
 void MainWindow::makeShortcuts()
@@ -266,11 +262,11 @@ void MainWindow::makeShortcuts()
         m_tracePanel->step();
     });
     on(QKeySequence(Qt::Key_I), [this] { m_about->setCurrentWidget(m_cardPanel); });
-    on(QKeySequence(Qt::Key_V), [this] { cycleViews(); });
-    on(QKeySequence(Qt::Key_H), [this] {
-        m_front->resetZoom();
-        m_back->resetZoom();
-    });
+    on(QKeySequence(Qt::Key_V), [this] { m_bodies->showNext(); });
+    on(QKeySequence(Qt::Key_H), [this] { m_bodies->resetZoom(); });
+    for (int layer = 0; layer < m_layers->count(); ++layer)
+        on(QKeySequence(Qt::CTRL | static_cast<Qt::Key>(Qt::Key_1 + layer)),
+            [this, layer] { setLayer(static_cast<Layer>(layer)); });
     on(QKeySequence(Qt::Key_S), [this] { // next spot
         if (!m_session.aim())
             return;
@@ -290,22 +286,8 @@ void MainWindow::makeShortcuts()
 
 void MainWindow::showMarks()
 {
-    const Knowledge &k = m_session.knowledge();
-    std::vector<ShownMark> front;
-    std::vector<ShownMark> back;
-    const auto &findings = m_session.visit().findings;
-    for (std::size_t i = 0; i < findings.size(); ++i) {
-        const Finding &f = findings[i];
-        const MarkLook look{
-            markKindOf(f), 0, f.familiar, static_cast<int>(i) + 1, m_session.currentFinding() == static_cast<int>(i)};
-        if (const auto at = markPoint(*k.atlas, *k.body, f.place, f.spot, f.at))
-            (at->view == View::Front ? front : back).push_back({look, at->point});
-    }
-    m_front->setMarks(std::move(front));
-    m_back->setMarks(std::move(back));
-    const auto place = m_session.aim() ? std::optional(m_session.aim()->place) : std::nullopt;
-    m_front->setSelected(place);
-    m_back->setSelected(place);
+    m_bodies->setFindings(m_session.visit().findings, m_session.currentFinding());
+    m_bodies->setSelected(m_session.aim() ? std::optional(m_session.aim()->place) : std::nullopt);
 }
 
 void MainWindow::showCaution()
@@ -316,14 +298,6 @@ void MainWindow::showCaution()
     m_cautionSign->setText(lines.isEmpty() ? QString() : tr("Cautions: %1").arg(lines.join(QStringLiteral("; "))));
     setWindowTitle(
         m_session.visit().patient ? tr("%1 - Raphe").arg(QString::fromStdString(m_session.visit().patient->name)) : tr("Raphe"));
-}
-
-void MainWindow::cycleViews()
-{
-    const bool both = !m_front->isHidden() && !m_back->isHidden();
-    const bool frontOnly = !m_front->isHidden() && m_back->isHidden();
-    m_front->setVisible(both || !frontOnly);
-    m_back->setVisible(!both);
 }
 
 void MainWindow::askForMap()
@@ -344,7 +318,7 @@ bool MainWindow::exportMap(const QString &file, Paper paper)
 {
     const Knowledge &k = m_session.knowledge();
     const auto written = writeVisitMap(file.toStdString(), paper, visitMap(*k.atlas, *k.body, m_session.visit(), "en"),
-        BodyArt(*k.atlas, k.body->front), BodyArt(*k.atlas, k.body->back));
+        BodyArt(*k.atlas, k.body->of(View::Front)), BodyArt(*k.atlas, k.body->of(View::Back)));
     statusBar()->showMessage(written ? tr("The visit map is in %1").arg(file) : errorText(written.error()), written ? 8000 : 0);
     return written.ok();
 }

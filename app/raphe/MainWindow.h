@@ -2,7 +2,7 @@
 #pragma once
 
 #include "app/raphe/AimPanel.h"
-#include "app/raphe/BodyView.h"
+#include "app/raphe/BodyPanes.h"
 #include "app/raphe/CardPanel.h"
 #include "app/raphe/SearchBox.h"
 #include "app/raphe/Settings.h"
@@ -26,7 +26,8 @@ public:
 
     void setTheme(const Theme &theme);
     void setLayer(Layer layer);
-    [[nodiscard]] BodyView &bodyView(View view) { return view == View::Front ? *m_front : *m_back; }
+    [[nodiscard]] BodyView &bodyView(View view, Side facing = Side::Right) { return m_bodies->viewOf({view, facing}); }
+    [[nodiscard]] BodyPanes &bodies() { return *m_bodies; }
     /// Writes the visit map of the open visit; says in the status line what happened.
     bool exportMap(const QString &file, Paper paper);
     /// Opens the newest visit of the first patient; an empty practice waits for its first patient.
@@ -40,7 +41,6 @@ private:
     void makeShortcuts();
     void showMarks();
     void showCaution();
-    void cycleViews();
     void askForMap();
     void goTo(const Place &place);
     void tellTheme(Appearance appearance);
@@ -48,8 +48,7 @@ private:
     VisitSession &m_session;
     Settings m_settings;
     VisitPanel *m_visitPanel;
-    BodyView *m_front;
-    BodyView *m_back;
+    BodyPanes *m_bodies;
     AimPanel *m_aimPanel;
     TracePanel *m_tracePanel;
     CardPanel *m_cardPanel;

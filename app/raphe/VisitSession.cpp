@@ -147,7 +147,7 @@ void VisitSession::aimAt(Aim aim)
     if (aim.stack.empty()) { // reached by name or list: what lies at the place where its mark stands
         const Knowledge &k = *m_knowledge;
         if (const auto at = markPoint(*k.atlas, *k.body, aim.place, aim.spot))
-            aim.stack = k.body->of(at->view).under(*k.atlas, at->point);
+            aim.stack = k.body->of(at->view).under(*k.atlas, at->point, aim.place.side == Side::Left ? Side::Left : Side::Right);
         const auto isAimed = [&](const UnderHit &hit) { return hit.place == aim.place; };
         if (std::none_of(aim.stack.begin(), aim.stack.end(), isAimed))
             aim.stack = {{aim.place, k.atlas->at(aim.place.structure).layer}};

@@ -14,7 +14,7 @@ namespace {
 
 class PathData {
 public:
-    explicit PathData(std::string_view text) : m_text(text) { }
+    PathData(std::string_view text, bool whole) : m_text(text), m_whole(whole) { }
 
     /// Empty string on success, otherwise the rule that was broken.
     std::string read(Outline &out)
@@ -34,7 +34,7 @@ public:
             case 'M': {
                 Point p;
                 if (!point(p))
-                    return "M needs one point with x >= 0";
+                    return m_whole ? "M needs one point" : "M needs one point with x >= 0";
                 out.push_back({p, {}, false});
                 m_pen = p;
                 command = 'L'; // further pairs are lines, as SVG has it
@@ -43,7 +43,7 @@ public:
             case 'L': {
                 Point p;
                 if (!point(p))
-                    return "L needs one point with x >= 0";
+                    return m_whole ? "L needs one point" : "L needs one point with x >= 0";
                 out.back().segments.push_back({m_pen, p, p});
                 m_pen = p;
                 break;
@@ -51,7 +51,7 @@ public:
             case 'C': {
                 Cubic c3;
                 if (!point(c3.control1) || !point(c3.control2) || !point(c3.end))
-                    return "C needs three points with x >= 0";
+                    return m_whole ? "C needs three points" : "C needs three points with x >= 0";
                 out.back().segments.push_back(c3);
                 m_pen = c3.end;
                 break;
@@ -85,17 +85,18 @@ private:
         return ok && std::isfinite(value) && std::abs(value) <= 2000;
     }
 
-    bool point(Point &p) { return number(p.x) && number(p.y) && p.x >= 0; }
+    bool point(Point &p) { return number(p.x) && number(p.y) && (m_whole || p.x >= 0); }
 
     std::string_view m_text;
+    bool m_whole;
     std::size_t m_at = 0;
     Point m_pen;
 };
 
 class SvgReader {
 public:
-    SvgReader(std::string_view svg, const std::string &file, const Atlas &atlas)
-        : m_xml(QByteArray(svg.data(), static_cast<qsizetype>(svg.size()))), m_file(file), m_atlas(atlas)
+    SvgReader(std::string_view svg, const std::string &file, View view, const Atlas &atlas)
+        : m_xml(QByteArray(svg.data(), static_cast<qsizetype>(svg.size()))), m_file(file), m_view(view), m_atlas(atlas)
     {
     }
 
@@ -120,6 +121,7 @@ public:
 
     Outline m_silhouette;
     std::vector<DrawnShape> m_shapes;
+    double m_scale = 1;
 
 private:
     [[noreturn]] void fail(const std::string &id, const std::string &rule) const
@@ -147,9 +149,10 @@ private:
             fail(id, "the root, and only the root, is an svg element");
         m_atRoot = false;
         if (name == u"svg") {
-            allow(id, {u"viewBox", u"width", u"height"});
+            allow(id, {u"viewBox", u"width", u"height", u"data-scale", u"data-anchor"});
             if (attribute(u"viewBox") != "-500 0 1000 1000")
                 fail(id, "viewBox must be -500 0 1000 1000");
+            readScale();
             return;
         }
         if (name == u"g") {
@@ -171,11 +174,29 @@ private:
         readPath(id, attribute(u"class"));
     }
 
+    // An inset states its scale and where it belongs on the body; the body's own views have neither.
+    void readScale()
+    {
+        const auto attributes = m_xml.attributes();
+        const bool stated =
+            attributes.hasAttribute(QLatin1String("data-scale")) && attributes.hasAttribute(QLatin1String("data-anchor"));
+        const bool any =
+            attributes.hasAttribute(QLatin1String("data-scale")) || attributes.hasAttribute(QLatin1String("data-anchor"));
+        if (isInset(m_view) ? !stated : any)
+            fail({}, "an inset, and only an inset, states data-scale and data-anchor");
+        if (!stated)
+            return;
+        bool ok = false;
+        m_scale = attributes.value(QLatin1String("data-scale")).toDouble(&ok);
+        if (!ok || !(m_scale >= 1 && m_scale <= 20))
+            fail({}, "data-scale is a number from 1 to 20");
+    }
+
     void readPath(const std::string &id, const std::string &kind)
     {
         Outline outline;
         const std::string data = attribute(u"d");
-        if (const std::string rule = PathData(data).read(outline); !rule.empty())
+        if (const std::string rule = PathData(data, isWhole(m_view)).read(outline); !rule.empty())
             fail(id, rule);
         const bool open = kind == "outline" || kind == "fibre";
         for (const Contour &contour : outline)
@@ -207,6 +228,7 @@ private:
 
     QXmlStreamReader m_xml;
     std::string m_file;
+    View m_view;
     const Atlas &m_atlas;
     bool m_atRoot = true;
     std::string m_group;
@@ -218,9 +240,9 @@ private:
 Result<Drawing> readDrawing(std::string_view svg, const std::string &file, View view, const Atlas &atlas)
 {
     try {
-        SvgReader reader(svg, file, atlas);
+        SvgReader reader(svg, file, view, atlas);
         reader.read();
-        return Drawing(view, std::move(reader.m_silhouette), std::move(reader.m_shapes));
+        return Drawing(view, std::move(reader.m_silhouette), std::move(reader.m_shapes), reader.m_scale);
     } catch (const Error &error) {
         return error;
     }

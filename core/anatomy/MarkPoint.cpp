@@ -13,9 +13,11 @@ namespace {
 const DrawnShape *largestShape(const Drawing &drawing, const StructureId &id)
 {
     const DrawnShape *best = nullptr;
-    for (const DrawnShape &shape : drawing.shapes())
-        if (shape.structure == id && (!best || areaOf(shape.polygons) > areaOf(best->polygons)))
+    for (const std::size_t index : drawing.shapesOf(id)) {
+        const DrawnShape &shape = drawing.shapes()[index];
+        if (!best || areaOf(shape.polygons) > areaOf(best->polygons))
             best = &shape;
+    }
     return best;
 }
 
@@ -101,16 +103,18 @@ std::optional<Point> markPointIn(const Atlas &atlas, const Drawing &drawing, con
     if (!shape)
         return std::nullopt;
     Point p = innerPoint(*shape, landmarkOf(atlas, drawing, atlas.at(place.structure), spot, at));
-    if (place.side == Side::Midline)
+    if (place.side == Side::Midline && !isWhole(drawing.view()))
         p.x = 0;
     p.x *= drawing.signOf(place.side);
     return p;
 }
 
-std::optional<DrawnPoint> markPoint(
-    const Atlas &atlas, const Body &body, const Place &place, std::optional<Spot> spot, const std::optional<StructureId> &at)
+namespace {
+
+// Drawn itself; or a whole whose largest drawn part stands for it; or a hidden thing shown by what it is part of.
+std::optional<DrawnPoint> markPointAmong(const std::vector<View> &views, const Atlas &atlas, const Body &body, const Place &place,
+    std::optional<Spot> spot, const std::optional<StructureId> &at)
 {
-    // Drawn itself; or a whole whose largest drawn part stands for it; or a hidden thing shown by what it is part of.
     struct Candidate {
         StructureId structure;
         View view{};
@@ -118,10 +122,12 @@ std::optional<DrawnPoint> markPoint(
     };
     std::optional<Candidate> best;
     const auto consider = [&](const StructureId &id) {
-        for (const View view : {View::Back, View::Front})
-            if (const DrawnShape *shape = largestShape(body.of(view), id))
-                if (const double area = areaOf(shape->polygons); !best || area > best->area)
+        for (const View view : views)
+            if (const DrawnShape *shape = largestShape(body.of(view), id)) {
+                const double scale = body.of(view).scale();
+                if (const double area = areaOf(shape->polygons) / (scale * scale); !best || area > best->area)
                     best = Candidate{id, view, area};
+            }
     };
     const Structure &structure = atlas.at(place.structure);
     consider(structure.id);
@@ -133,6 +139,29 @@ std::optional<DrawnPoint> markPoint(
     if (!best)
         return std::nullopt;
     return DrawnPoint{best->view, *markPointIn(atlas, body.of(best->view), {best->structure, place.side}, spot, at)};
+}
+
+} // namespace
+
+std::optional<DrawnPoint> markPointOnPage(
+    const Atlas &atlas, const Body &body, const Place &place, std::optional<Spot> spot, const std::optional<StructureId> &at)
+{
+    return markPointAmong({View::Back, View::Front}, atlas, body, place, spot, at);
+}
+
+std::optional<DrawnPoint> markPoint(
+    const Atlas &atlas, const Body &body, const Place &place, std::optional<Spot> spot, const std::optional<StructureId> &at)
+{
+    // The structure itself in some view tells more than what stands for it in front or back.
+    const bool onPage = body.of(View::Front).shows(place.structure) || body.of(View::Back).shows(place.structure);
+    const std::vector<View> others{View::Side, View::Sole, View::Palm, View::Head};
+    if (!onPage)
+        for (const View view : others)
+            if (body.of(view).shows(place.structure))
+                return markPointAmong(others, atlas, body, place, spot, at);
+    if (const auto page = markPointOnPage(atlas, body, place, spot, at))
+        return page;
+    return markPointAmong(others, atlas, body, place, spot, at);
 }
 
 } // namespace raphe

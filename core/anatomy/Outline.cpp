@@ -62,6 +62,28 @@ bool contains(const std::vector<Polygon> &polygons, Point p)
     return winding != 0;
 }
 
+std::vector<Interval> rowOf(const std::vector<Polygon> &polygons, double y)
+{
+    std::vector<std::pair<double, int>> crossings; // x, and the change of winding there
+    for (const Polygon &polygon : polygons)
+        for (std::size_t i = 0; i < polygon.size(); ++i) {
+            const Point &a = polygon[i];
+            const Point &b = polygon[(i + 1) % polygon.size()];
+            if ((a.y <= y) != (b.y <= y))
+                crossings.emplace_back(a.x + (b.x - a.x) * (y - a.y) / (b.y - a.y), a.y <= y ? 1 : -1);
+        }
+    std::sort(crossings.begin(), crossings.end());
+    std::vector<Interval> row;
+    int winding = 0;
+    for (const auto &[x, change] : crossings) {
+        if (winding == 0)
+            row.push_back({x, x});
+        winding += change;
+        row.back().to = x;
+    }
+    return row;
+}
+
 double areaOf(const std::vector<Polygon> &polygons)
 {
     double sum = 0;

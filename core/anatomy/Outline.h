@@ -40,6 +40,12 @@ using Polygon = std::vector<Point>;
 [[nodiscard]] Box boundsOf(const std::vector<Polygon> &polygons);
 /// Nonzero winding; the boundary itself counts for one of two neighbours.
 [[nodiscard]] bool contains(const std::vector<Polygon> &polygons, Point p);
+/// Where a horizontal line runs inside, by the same rule: stretches from left to right.
+struct Interval {
+    double from = 0;
+    double to = 0;
+};
+[[nodiscard]] std::vector<Interval> rowOf(const std::vector<Polygon> &polygons, double y);
 /// Area by the shoelace formula, in square units; contours that run against the first one count as holes.
 [[nodiscard]] double areaOf(const std::vector<Polygon> &polygons);
 

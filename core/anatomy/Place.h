@@ -12,8 +12,20 @@ namespace raphe {
 enum class Side { Left, Right, Midline };
 inline constexpr WordTable<Side, 3> sideWords{{{Side::Left, "left"}, {Side::Right, "right"}, {Side::Midline, "midline"}}};
 
-enum class View { Front, Back };
-inline constexpr WordTable<View, 2> viewWords{{{View::Front, "front"}, {View::Back, "back"}}};
+/// Side: from the patient's right or, mirrored, left. Sole, palm and head are insets at a larger scale.
+enum class View { Front, Back, Side, Sole, Palm, Head };
+inline constexpr WordTable<View, 6> viewWords{{{View::Front, "front"}, {View::Back, "back"}, {View::Side, "side"},
+    {View::Sole, "sole"}, {View::Palm, "palm"}, {View::Head, "head"}}};
+
+/// Drawn whole, from one side; the other views are drawn as the half that is mirrored.
+[[nodiscard]] constexpr bool isWhole(View view)
+{
+    return view == View::Side || view == View::Head;
+}
+[[nodiscard]] constexpr bool isInset(View view)
+{
+    return view == View::Sole || view == View::Palm || view == View::Head;
+}
 
 enum class Spot { Belly, Origin, Insertion, Border, Junction };
 inline constexpr WordTable<Spot, 5> spotWords{{{Spot::Belly, "belly"}, {Spot::Origin, "origin"}, {Spot::Insertion, "insertion"},

@@ -56,8 +56,8 @@ Linkage::Linkage(const Atlas &atlas, const Body &body, const Constants &constant
         connect(c.muscle, c.joint, false, pattern(LinkKind::Crosses, c.evidence, c.basis, c.sources));
 
     std::set<std::pair<StructureId, StructureId>> overlying;
-    for (const Drawing *drawing : {&body.front, &body.back})
-        for (const Overlap &o : drawing->overlaps(atlas, constants["overlap-least"]))
+    for (const Drawing &drawing : body.drawings())
+        for (const Overlap &o : drawing.overlaps(atlas, constants["overlap-least"]))
             if (overlying.insert({o.outer, o.inner}).second) {
                 auto sources = atlas.at(o.outer).sources;
                 connect(

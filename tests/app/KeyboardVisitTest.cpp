@@ -143,7 +143,7 @@ TEST_F(KeyboardVisit, AScreenReaderFindsTheStructuresOfTheLayer)
 {
     QAccessibleInterface *view = QAccessible::queryAccessibleInterface(&window().bodyView(View::Back));
     ASSERT_TRUE(view);
-    EXPECT_EQ(view->text(QAccessible::Name), QStringLiteral("Back of the body"));
+    EXPECT_EQ(view->text(QAccessible::Name), QStringLiteral("Body: Back"));
     ASSERT_GT(view->childCount(), 20);
     QStringList names;
     for (int i = 0; i < view->childCount(); ++i) {

@@ -74,7 +74,7 @@ bool isDrawn(const Structure &s)
 {
     auto ids = atlas().partsOf(s.id);
     ids.push_back(s.id);
-    for (const Drawing *drawing : {&body().front, &body().back})
+    for (const Drawing *drawing : {&body().of(View::Front), &body().of(View::Back)})
         for (const DrawnShape &shape : drawing->shapes())
             if (std::find(ids.begin(), ids.end(), shape.structure) != ids.end())
                 return true;
@@ -105,8 +105,9 @@ TEST(VisitMapPage, LeavesNoFindingOutHoweverMany)
     const VisitMap map = visitMap(atlas(), body(), visit, "en");
     for (const Paper paper : {Paper::A4, Paper::Letter}) {
         const QString pdf = folder.filePath(QStringLiteral("long.pdf"));
-        ASSERT_TRUE(
-            writeVisitMap(pdf.toStdString(), paper, map, BodyArt(atlas(), body().front), BodyArt(atlas(), body().back)).ok());
+        ASSERT_TRUE(writeVisitMap(
+            pdf.toStdString(), paper, map, BodyArt(atlas(), body().of(View::Front)), BodyArt(atlas(), body().of(View::Back)))
+                        .ok());
         const QString text = textOf(pdf).remove(QLatin1Char(' '));
         for (const MapLine &line : map.lines) { // long names may wrap beside the other column: their beginning must be there
             const QString place = QString::fromStdString(line.place).remove(QLatin1Char(' ')).left(10);
@@ -119,8 +120,8 @@ TEST(VisitMapPage, WritesEachFormatAndRefusesOthers)
 {
     const QTemporaryDir folder;
     const VisitMap map = visitMap(atlas(), body(), Visit{}, "en");
-    const BodyArt front(atlas(), body().front);
-    const BodyArt back(atlas(), body().back);
+    const BodyArt front(atlas(), body().of(View::Front));
+    const BodyArt back(atlas(), body().of(View::Back));
     const auto write = [&](const char *name) {
         return writeVisitMap(folder.filePath(QString::fromUtf8(name)).toStdString(), Paper::A4, map, front, back);
     };

@@ -4,10 +4,8 @@
 #include "core/anatomy/AtlasReader.h"
 #include "core/anatomy/NameSearch.h"
 
-#include <benchmark/benchmark.h>
+#include "tests/benchmarks/Percentiles.h"
 
-#include <algorithm>
-#include <chrono>
 #include <random>
 
 namespace {
@@ -34,25 +32,13 @@ std::vector<std::string> queries()
     return out;
 }
 
-void report(benchmark::State &state, std::vector<double> &milliseconds)
-{
-    std::sort(milliseconds.begin(), milliseconds.end());
-    state.counters["median_ms"] = milliseconds[milliseconds.size() / 2];
-    state.counters["p99_ms"] = milliseconds[milliseconds.size() * 99 / 100];
-    state.counters["queries"] = static_cast<double>(milliseconds.size());
-}
-
 template <class F> void measure(benchmark::State &state, const std::vector<std::string> &typed, F find)
 {
-    using Clock = std::chrono::steady_clock;
-    std::vector<double> milliseconds;
+    Percentiles times;
     for (auto _ : state)
-        for (const std::string &query : typed) {
-            const auto start = Clock::now();
-            find(query);
-            milliseconds.push_back(std::chrono::duration<double, std::milli>(Clock::now() - start).count());
-        }
-    report(state, milliseconds);
+        for (const std::string &query : typed)
+            times.time([&] { find(query); });
+    times.report(state, "ms", 1e3);
 }
 
 void searchByName(benchmark::State &state)

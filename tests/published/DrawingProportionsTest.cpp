@@ -1,6 +1,5 @@
-// The figure has the proportions of people: each measure of landmarks-in-drawing-units.csv that a front or back view can
-// show lies within mean plus or minus two standard deviations. Lengths forward and measures of limbs in another posture
-// than drawn are left out and named in the table.
+// The figure has the proportions of people: each measure of landmarks-in-drawing-units.csv that a view can show lies within
+// mean plus or minus two standard deviations. Measures of another posture than drawn are left out and named in the table.
 #include "tests/published/Silhouette.h"
 #include "tests/support/Content.h"
 #include "tests/support/Published.h"
@@ -50,9 +49,56 @@ double outerAnkle(const Drawing &drawing)
     return outermost.y;
 }
 
-double distance(Point a, Point b)
+const Silhouette &side()
 {
-    return std::hypot(a.x - b.x, a.y - b.y);
+    static const Silhouette silhouette(body().of(View::Side));
+    return silhouette;
+}
+
+// The height between two where f is largest.
+template <class F> double heightOf(double top, double bottom, F f)
+{
+    double best = top;
+    for (double y = top; y <= bottom; ++y)
+        if (f(y) > f(best))
+            best = y;
+    return best;
+}
+
+double middleX(const Box &box)
+{
+    return (box.left + box.right) / 2;
+}
+
+double headDepth()
+{
+    return Silhouette::largest(20, 70, [](double y) { return side().at(y).back().to - side().at(y).front().from; });
+}
+
+double headBreadth(const Drawing &front)
+{
+    return Silhouette::largest(20, 62, [&](double y) { return twiceEdge(front, y); });
+}
+
+const double armTilt = std::cos(10.0 * 3.14159265358979 / 180.0); // the arms hang about 10 degrees from the trunk
+
+double armThickness(const Drawing &front, double top, double bottom)
+{
+    return Silhouette::largest(top, bottom, [&](double y) { return Silhouette(front).at(y).back().breadth(); }) * armTilt;
+}
+
+// In the palm's inset the wrist crease is the edge between wrist and palm.
+double wristCrease()
+{
+    return boundsOfDrawn(body().of(View::Palm), "anterior-region-of-wrist").bottom;
+}
+
+// Across the four fingers' roots, where the thumb is a stretch of its own.
+double palmBreadth()
+{
+    const Drawing &palm = body().of(View::Palm);
+    const auto stretches = Silhouette(palm).at(wristCrease() + 56 * palm.scale());
+    return stretches.front().breadth() / palm.scale();
 }
 
 // The measure's name in the table, and how the drawing shows it.
@@ -71,8 +117,7 @@ const std::map<std::string, Measure> measures{
         [](const Drawing &f, const Drawing &) { return middleY(boundsOfDrawn(f, "lateral-epicondyle-of-femur")); }},
     {"tibial plateau", [](const Drawing &f, const Drawing &) { return boundsOfDrawn(f, "tibia").top; }},
     {"lateral malleolus", [](const Drawing &f, const Drawing &) { return outerAnkle(f); }},
-    {"head",
-        [](const Drawing &f, const Drawing &) { return Silhouette::largest(20, 62, [&](double y) { return twiceEdge(f, y); }); }},
+    {"head", [](const Drawing &f, const Drawing &) { return headBreadth(f); }},
     {"between acromions", [](const Drawing &, const Drawing &b) { return 2 * boundsOfDrawn(b, "acromion").right; }},
     {"between deltoids",
         [](const Drawing &f, const Drawing &) {
@@ -108,12 +153,52 @@ const std::map<std::string, Measure> measures{
         [](const Drawing &f, const Drawing &) { return Silhouette::largest(760, 860, [&](double y) { return leg(f, y); }); }},
     {"ankle girth",
         [](const Drawing &f, const Drawing &) { return Silhouette::smallest(880, 950, [&](double y) { return leg(f, y); }); }},
-    {"hand length",
-        [](const Drawing &f, const Drawing &) {
-            const Box palm = boundsOfDrawn(f, "palm");
-            const Box finger = boundsOfDrawn(f, "middle-finger");
-            return distance({(palm.left + palm.right) / 2, palm.top}, {(finger.left + finger.right) / 2, finger.bottom});
+    {"nipple level (men) / bust point (women)",
+        [](const Drawing &, const Drawing &) { return heightOf(245, 330, [](double y) { return side().at(y).back().to; }); }},
+    {"most backward point of the buttock",
+        [](const Drawing &, const Drawing &) { return heightOf(440, 560, [](double y) { return -side().at(y).front().from; }); }},
+    {"wrist crease level, arm hanging",
+        [](const Drawing &f, const Drawing &) { return middleY(boundsOfDrawn(f, "anterior-region-of-wrist")); }},
+    {"cheekbones", [](const Drawing &f, const Drawing &) { return 2 * boundsOfDrawn(f, "zygomatic-bone").right; }},
+    {"hand", [](const Drawing &, const Drawing &) { return palmBreadth(); }},
+    {"head, front to back", [](const Drawing &, const Drawing &) { return headDepth(); }},
+    {"chest depth", [](const Drawing &, const Drawing &) { return side().at(273).front().breadth(); }},
+    {"waist depth", [](const Drawing &, const Drawing &) { return side().at(398).front().breadth(); }},
+    {"buttock depth", [](const Drawing &, const Drawing &) { return side().at(491).front().breadth(); }},
+    {"foot length",
+        [](const Drawing &, const Drawing &) {
+            return Silhouette::largest(960, 998, [](double y) { return side().at(y).back().to; })
+                - Silhouette::smallest(960, 998, [](double y) { return side().at(y).front().from; });
         }},
+    {"hand length",
+        [](const Drawing &, const Drawing &) {
+            const Drawing &palm = body().of(View::Palm);
+            return (boundsOfDrawn(palm, "middle-finger").bottom - wristCrease()) / palm.scale();
+        }},
+    {"palm length",
+        [](const Drawing &, const Drawing &) {
+            const Drawing &palm = body().of(View::Palm);
+            return (boundsOfDrawn(palm, "middle-finger").top - wristCrease()) / palm.scale();
+        }},
+    {"acromion to elbow joint",
+        [](const Drawing &, const Drawing &) {
+            const Drawing &s = body().of(View::Side);
+            return boundsOfDrawn(s, "head-of-radius").left - middleX(boundsOfDrawn(s, "acromion"));
+        }},
+    {"elbow joint to wrist",
+        [](const Drawing &, const Drawing &) {
+            const Drawing &s = body().of(View::Side);
+            return boundsOfDrawn(s, "styloid-process-of-radius").right - boundsOfDrawn(s, "head-of-radius").left;
+        }},
+    {"ear notch to crown",
+        [](const Drawing &, const Drawing &) { return middleY(boundsOfDrawn(body().of(View::Side), "auricular-region")); }},
+    {"upper arm girth, flexed", [](const Drawing &f, const Drawing &) { return armThickness(f, 260, 320); }},
+    {"forearm girth", [](const Drawing &f, const Drawing &) { return armThickness(f, 395, 440); }},
+    {"wrist girth",
+        [](const Drawing &f, const Drawing &) {
+            return Silhouette::smallest(500, 525, [&](double y) { return Silhouette(f).at(y).back().breadth(); }) * armTilt;
+        }},
+    {"head girth", [](const Drawing &f, const Drawing &) { return (headDepth() + headBreadth(f)) / 2; }},
 };
 
 TEST(DrawingProportions, LieWithinTwoStandardDeviationsOfPeople)
@@ -131,7 +216,7 @@ TEST(DrawingProportions, LieWithinTwoStandardDeviationsOfPeople)
             continue;
         }
         ++shown;
-        const double drawn = measure->second(body().front, body().back);
+        const double drawn = measure->second(body().of(View::Front), body().of(View::Back));
         std::printf("%-42s %8.1f %8.0f %8s %8.0f\n", what.c_str(), drawn, low, row.at("drawing_value").c_str(), high);
         EXPECT_GE(drawn, low) << what << " (" << row.at("kind") << "); source:" << table.source;
         EXPECT_LE(drawn, high) << what << " (" << row.at("kind") << "); source:" << table.source;
@@ -144,7 +229,7 @@ TEST(DrawingProportions, TheNavelLiesInTheUmbilicalRegion)
     const Table table = publishedTable("landmarks-in-drawing-units.csv");
     for (const auto &row : table.rows)
         if (row.at("what") == "navel") {
-            const auto under = body().front.under(atlas(), {1, std::stod(row.at("drawing_value"))});
+            const auto under = body().of(View::Front).under(atlas(), {1, std::stod(row.at("drawing_value"))});
             ASSERT_FALSE(under.empty());
             EXPECT_EQ(under.front().place.structure.value, "umbilical-region") << "source:" << table.source;
         }
@@ -152,8 +237,8 @@ TEST(DrawingProportions, TheNavelLiesInTheUmbilicalRegion)
 
 TEST(DrawingProportions, FrontAndBackShowTheSameBody)
 {
-    const Silhouette front(body().front);
-    const Silhouette back(body().back);
+    const Silhouette front(body().of(View::Front));
+    const Silhouette back(body().of(View::Back));
     for (double y = 5; y < 950; y += 5) {
         const auto f = front.at(y);
         const auto b = back.at(y);

@@ -116,6 +116,30 @@ private:
         window.findChild<SearchBox *>()->clear();
         window.setLayer(Layer::SuperficialMuscle);
         window.resize(1440, 900);
+        for (const Arrangement &arrangement : BodyPanes::arrangements()) {
+            if (arrangement.panes.size() > 1)
+                continue;
+            window.bodies().show(arrangement.panes);
+            for (const Layer layer : {Layer::Skin, Layer::DeepFascia, Layer::SuperficialMuscle, Layer::IntermediateMuscle,
+                     Layer::DeepMuscle, Layer::Bone}) {
+                window.setLayer(layer);
+                sheet(window.bodyView(arrangement.panes.front().view, arrangement.panes.front().facing), layer);
+            }
+        }
+        window.bodies().show(BodyPanes::arrangements().front().panes);
+        window.bodies().setUpsideDown(true);
+        window.setLayer(Layer::SuperficialMuscle);
+        save(window, "14-from-the-head-end");
+        window.bodies().setUpsideDown(false);
+        window.bodies().show({{View::Side, Side::Right}});
+        touch(window, "gluteus-medius", Side::Right);
+        save(window, "15-side");
+        window.bodies().show({{View::Back}});
+        window.setLayer(Layer::SuperficialMuscle);
+        window.bodyView(View::Back).zoomBy(5, window.bodyView(View::Back).toWidget({55, 200}));
+        save(window, "16-labels");
+        window.bodies().resetZoom();
+        window.bodies().show(BodyPanes::arrangements().front().panes);
         openVisitOf(session, "Olek");
         session.selectFinding(0);
         save(window, "8-groin");
@@ -189,9 +213,25 @@ private:
         QTest::keyClicks(box, QLatin1String(name));
     }
 
+    // One view and layer by itself, 1400 pixels high.
+    void sheet(BodyView &view, Layer layer)
+    {
+        const QSize before = view.size();
+        view.resize(1000, 1400);
+        view.setMarks({});
+        QTest::qWait(200);
+        const QString file = QStringLiteral("%1/sheet-%2-%3-%4-%5%6.png")
+                                 .arg(m_out, QLatin1String(wordOf(viewWords, view.drawing().view()).data()),
+                                     QLatin1String(wordOf(sideWords, view.facing()).data()),
+                                     QLatin1String(wordOf(layerWords, layer).data()), m_look, m_suffix);
+        if (!view.grab().save(file))
+            fail({ErrorCode::CannotWrite, file.toStdString(), "picture"});
+        view.resize(before);
+    }
+
     void save(MainWindow &window, const char *name)
     {
-        QCoreApplication::processEvents();
+        QTest::qWait(260); // layers fade in, and the picture is painted anew when the hand rests
         const QString file = QStringLiteral("%1/screen-%2-%3%4.png").arg(m_out, QLatin1String(name), m_look, m_suffix);
         QPixmap picture = window.grab();
         if (QWidget *popup = QApplication::activePopupWidget()) { // a window of its own: laid over where it stands

@@ -1,6 +1,7 @@
-"""Writes ../front.svg and ../back.svg from the art modules beside this file.
+"""Writes the drawings ../<view>.svg from the art modules beside this file.
 
-Each module <part>_<view>.py has SHAPES (a list of pen.Shape); skin_<view>.py also has OUTLINE (path data).
+Each module <part>_<view>.py or <part>_<view>_<region>.py has SHAPES (a list of pen.Shape); skin_<view>.py also has OUTLINE
+(path data).
 Run: python3 resources/drawing/workshop/build.py
 """
 import importlib
@@ -12,23 +13,31 @@ sys.path.insert(0, str(HERE))
 from pen import LAYERS  # noqa: E402
 
 PARTS = ["skin", "fascia", "muscles", "bones"]
+VIEWS = ["front", "back", "side", "sole", "palm", "head"]
+WHOLE = ["side", "head"]  # drawn whole; the others are the half that is mirrored
+INSETS = {  # units of the inset in one unit of the body, and where it belongs
+    "sole": (5, "back of the heel at y 930, seen from the foot end, toes up"),
+    "palm": (6, "middle of the wrist crease, front view 170 530, at 182 180; the hand upright, fingers down"),
+    "head": (5, "side view 25 0 at 0 0"),
+}
 
 
 def shapes(view):
     outline, found = "", []
     for part in PARTS:
-        name = f"{part}_{view}"
-        if not (HERE / f"{name}.py").exists():
-            continue
-        module = importlib.import_module(name)
-        found += module.SHAPES
-        outline = getattr(module, "OUTLINE", outline)
-    return outline, found
+        names = sorted(p.stem for p in HERE.glob(f"{part}_{view}*.py") if p.stem == f"{part}_{view}" or p.stem.startswith(f"{part}_{view}_"))
+        for name in names:
+            module = importlib.import_module(name)
+            found += module.SHAPES
+            outline = getattr(module, "OUTLINE", outline)
+    return outline, sorted(found, key=lambda s: s.z)
 
 
 def svg(view):
     outline, found = shapes(view)
-    lines = ['<svg xmlns="http://www.w3.org/2000/svg" viewBox="-500 0 1000 1000">']
+    scale = INSETS.get(view)
+    stated = f' data-scale="{scale[0]}" data-anchor="{scale[1]}"' if scale else ""
+    lines = [f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="-500 0 1000 1000"{stated}>']
     if outline:
         lines += ['<g id="outline">', f'<path id="body-outline" class="outline" d="{outline}"/>', "</g>"]
     for layer in reversed(LAYERS):
@@ -47,5 +56,7 @@ def svg(view):
 
 
 if __name__ == "__main__":
-    for view in ("front", "back"):
+    for view in VIEWS:
+        if not list(HERE.glob(f"*_{view}*.py")):
+            continue
         (HERE.parent / f"{view}.svg").write_text(svg(view), encoding="utf-8")

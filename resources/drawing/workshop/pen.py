@@ -5,6 +5,8 @@ A Border is written once and used by the two tiles on either side of it, so tile
 """
 from dataclasses import dataclass, field
 
+FLOOR = 0.0  # half a body is drawn: nothing crosses the midline (sidepen.py lifts this)
+
 LAYERS = ["skin", "superficial-fascia", "deep-fascia", "superficial-muscle",
           "intermediate-muscle", "deep-muscle", "bone"]
 
@@ -17,6 +19,7 @@ class Shape:
     d: str
     fibres: list = field(default_factory=list)  # open path data
     piece: int = 1
+    z: float = 0  # within a layer higher lies on top; equal: in the order drawn
 
 
 def _n(value):
@@ -48,7 +51,7 @@ def segments(points, closed=False, corners=(), tension=1.0):
         k = tension / 6.0
         c1 = (p1[0] + (p2[0] - p0[0]) * k, p1[1] + (p2[1] - p0[1]) * k)
         c2 = (p2[0] - (p3[0] - p1[0]) * k, p2[1] - (p3[1] - p1[1]) * k)
-        out.append(((max(c1[0], 0.0), c1[1]), (max(c2[0], 0.0), c2[1]), p2))
+        out.append(((max(c1[0], FLOOR), c1[1]), (max(c2[0], FLOOR), c2[1]), p2))
     return out
 
 
@@ -92,8 +95,8 @@ def sides(points, widths):
         size = (dx * dx + dy * dy) ** 0.5
         w = widths[i] / 2.0
         ox, oy = -dy / size * w, dx / size * w
-        left.append((max(x + ox, 0.0), y + oy))
-        right.append((max(x - ox, 0.0), y - oy))
+        left.append((max(x + ox, FLOOR), y + oy))
+        right.append((max(x - ox, FLOOR), y - oy))
     return left, right
 
 

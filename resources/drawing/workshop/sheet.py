@@ -11,7 +11,7 @@ from pathlib import Path
 
 HERE = Path(__file__).resolve().parent
 sys.path.insert(0, str(HERE))
-from build import shapes  # noqa: E402
+from build import WHOLE, shapes  # noqa: E402
 
 FILL = {"skin": "#e9dccb", "superficial-fascia": "#efe3b8", "deep-fascia": "#d9dde6", "superficial-muscle": "#c98f86",
         "intermediate-muscle": "#b5786f", "deep-muscle": "#9c6560", "bone": "#efe9da"}
@@ -46,7 +46,7 @@ def main():
     mirrored = re.sub(r"<text.*?</text>", "", half)
     text = (f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="{x0} {y0} {x1 - x0} {y1 - y0}">'
             f'<rect x="{x0}" y="{y0}" width="{x1 - x0}" height="{y1 - y0}" fill="white"/>'
-            f'<g>{half}</g><g transform="scale(-1,1)">{mirrored}</g></svg>')
+            + (f'<g>{half}</g></svg>' if a.view in WHOLE else f'<g>{half}</g><g transform="scale(-1,1)">{mirrored}</g></svg>'))
     subprocess.run(["rsvg-convert", "-h", str(a.height), "-o", a.out], input=text.encode(), check=True)
 
 

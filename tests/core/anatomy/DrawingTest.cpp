@@ -314,7 +314,7 @@ TEST(Overlaps, LeaveOutBonesAndWhatIsTooSmall)
 
 TEST(Overlaps, OfTheBuiltInDrawingsTieTheGluteusMaximusToWhatItCovers)
 {
-    const auto all = body().back.overlaps(atlas(), constants()["overlap-least"]);
+    const auto all = body().of(View::Back).overlaps(atlas(), constants()["overlap-least"]);
     EXPECT_TRUE(overlapOf(all, "gluteus-maximus", "piriformis") || overlapOf(all, "gluteus-maximus", "gluteus-medius"));
     EXPECT_TRUE(overlapOf(all, "gluteal-fascia", "gluteus-maximus") || overlapOf(all, "thoracolumbar-fascia", "gluteus-maximus"));
 }
