@@ -13,6 +13,8 @@ namespace raphe::batch {
 /// How long an edge is in a patient of this stature (mm), in 25 mm steps, and what attaches along it.
 [[nodiscard]] Result<Done> printEdge(const std::string &structure, double stature);
 [[nodiscard]] Result<Done> printReasons(const std::string &visitFile);
+/// Percent of the body's surface that the findings on skin regions take.
+[[nodiscard]] Result<Done> printExtent(const std::string &visitFile);
 [[nodiscard]] Result<Done> writeMap(
     const std::string &visitFile, const std::string &out, const std::string &paper, const std::string &language);
 /// Adds visit files to a practice file (made when it is missing); patients are told apart by name and birth date.

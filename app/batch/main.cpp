@@ -52,6 +52,10 @@ int main(int argc, char **argv)
     reasons->add_option("--visit", visit, "visit file")->required();
     reasons->callback([&] { result = batch::printReasons(visit); });
 
+    auto *extent = cli.add_subcommand("extent", "print how much of the body's surface the findings on the skin take");
+    extent->add_option("--visit", visit, "visit file")->required();
+    extent->callback([&] { result = batch::printExtent(visit); });
+
     std::string out;
     std::string paper = "a4";
     std::string language = "en";

@@ -27,6 +27,11 @@ constexpr int fadeMilliseconds = 140;
 constexpr double baseMargin = 0.25; // of the widget, on each side
 constexpr double labelScale = 2.4; // pixels a unit from which names fit
 
+QFont labelFont()
+{
+    return typeface(9.5, QFont::Medium);
+}
+
 bool isDirectlyNamed(Kind kind) // landmarks and joints are small: a touch inside one means it
 {
     return kind == Kind::Landmark || kind == Kind::Joint;
@@ -114,6 +119,7 @@ void BodyView::setLit(std::vector<LitPlace> lit, std::vector<PathStep> path)
 void BodyView::setMarks(std::vector<ShownMark> marks)
 {
     m_marks = std::move(marks);
+    placeLabels();
     update();
 }
 
@@ -277,22 +283,25 @@ void BodyView::placeLabels()
         const Structure &s = m_atlas.at(place.structure);
         wanted.push_back({QString::fromStdString(s.names.english), at, box.width() * box.height(), {}});
     }
-    const QFontMetricsF metrics(typeface(9, QFont::DemiBold));
-    m_labels = placedLabels(
-        std::move(wanted), QRectF(rect()), [&](const QString &text) { return metrics.size(Qt::TextSingleLine, text); });
+    const QFontMetricsF metrics(labelFont());
+    std::vector<QRectF> taken; // marks stand above names
+    for (const ShownMark &mark : m_marks)
+        taken.emplace_back(toWidget(mark.at) - QPointF(markPixels, markPixels) / 2, QSizeF(markPixels, markPixels));
+    m_labels = placedLabels(std::move(wanted), QRectF(rect()), taken,
+        [&](const QString &text) { return metrics.size(Qt::TextSingleLine, text) + QSizeF(8, 2); });
 }
 
 void BodyView::paintLabels(QPainter &painter) const
 {
-    painter.setFont(typeface(9, QFont::DemiBold));
+    painter.setFont(labelFont());
+    QColor plate = m_theme.panel;
+    plate.setAlphaF(0.82F);
     for (const Label &label : m_labels) {
-        QPainterPath text;
-        const QFontMetricsF metrics(painter.font());
-        text.addText(label.box.left(), label.box.top() + metrics.ascent(), painter.font(), label.text);
-        QColor halo = m_theme.ground;
-        halo.setAlphaF(0.85F);
-        painter.strokePath(text, QPen(halo, 3.2, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-        painter.fillPath(text, m_theme.ink);
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(plate);
+        painter.drawRoundedRect(label.box, 4, 4);
+        painter.setPen(m_theme.ink);
+        painter.drawText(label.box, Qt::AlignCenter, label.text);
     }
 }
 

@@ -49,10 +49,12 @@ TEST(Labels, NeverTouchOneAnother)
         wanted.push_back(
             {QStringLiteral("label %1").arg(i), QPointF((i * 37) % 400, (i * 53) % 300), static_cast<double>(i % 7), {}});
     const QRectF room(0, 0, 400, 300);
-    const auto placed = placedLabels(wanted, room, [](const QString &) { return QSizeF(60, 14); });
+    const QRectF mark(150, 100, 40, 40);
+    const auto placed = placedLabels(wanted, room, {mark}, [](const QString &) { return QSizeF(60, 14); });
     ASSERT_GT(placed.size(), 10U);
     for (std::size_t i = 0; i < placed.size(); ++i) {
         EXPECT_TRUE(room.contains(placed[i].box));
+        EXPECT_FALSE(mark.intersects(placed[i].box));
         for (std::size_t k = i + 1; k < placed.size(); ++k)
             EXPECT_FALSE(placed[i].box.intersects(placed[k].box)) << placed[i].text.toStdString() << placed[k].text.toStdString();
     }

@@ -25,6 +25,7 @@ void firstPaint(benchmark::State &state)
 {
     const auto view = static_cast<View>(state.range(0));
     QImage image(1920, 1080, QImage::Format_ARGB32_Premultiplied);
+    (void)knowledge(); // read before the clock runs
     for (auto _ : state) {
         BodyView body(*knowledge().atlas, knowledge().body->of(view));
         body.resize(1920, 1080);

@@ -105,6 +105,8 @@ def check_content(tally):
     tally.check("atlas files are there", [] if files else [f"no file in {ATLAS}"])
     for path in files:
         tally.check(f"atlas file {path.name}", problems("atlas", load(path)))
+    tally.check("body-shares.json", problems("body-shares", load(ROOT / "resources" / "body-shares.json")))
+    tally.check("unreachable.json", problems("unreachable", load(ROOT / "resources" / "drawing" / "unreachable.json")))
     tally.check("reasoning.json", problems("reasoning", load(ROOT / "resources" / "reasoning.json")))
 
 
@@ -256,6 +258,11 @@ def check_under(tally, batch):
         swap = {"left": "right", "right": "left", "midline": "midline"}
         same = mirror is not None and [(h["structure"], swap[h["side"]]) for h in mirror] == [(h["structure"], h["side"]) for h in hits]
         tally.check("the other side is the mirror image", [] if same else [f"{mirror}"])
+    for view in ["side", "sole", "palm", "head"]:
+        batch.answer(tally, f"under ({view})", "under", "under", "--view", view, "--x", 40, "--y", 500)
+    side = batch.answer(tally, "under (left side)", "under", "under", "--view", "side", "--facing", "left", "--x", -10, "--y", 490)
+    if side is not None:
+        tally.check("the side view facing left gives left places", [f"{h}" for h in side if h["side"] == "right"] or ([] if side else ["nothing there"]))
     batch.answer(tally, "under (front)", "under", "under", "--view", "front", "--x", 0, "--y", 400)
     beside = batch.answer(tally, "under (beside the body)", "under", "under", "--view", "front", "--x", 499, "--y", 10)
     tally.check("nothing lies beside the body", [] if beside == [] else [f"{beside}"])
@@ -268,6 +275,16 @@ def check_edge(tally, batch):
     starts = [entry["from"] for entry in crest["attached"]]
     tally.check("what attaches along an edge comes in order", [] if starts == sorted(starts) and len(starts) > 5 else [f"{starts}"])
     tally.check("steps cover the edge", [] if 0 <= crest["steps"] * 25 - crest["length_mm"] < 25 else [f"{crest['steps']} steps over {crest['length_mm']} mm"])
+
+
+def check_extent(tally, batch):
+    skin = batch.write("skin.json", {"format": "raphe-visit", "version": 1, "findings": [
+        {"structure": "deltoid-region", "side": "right", "tenderness": 2}, {"structure": "gluteus-maximus", "side": "right", "tenderness": 2}]})
+    extent = batch.answer(tally, "extent", "extent", "extent", "--visit", skin)
+    if extent is not None:
+        tally.check("only the skin region counts", [] if [r["structure"] for r in extent["regions"]] == ["deltoid-region"] else [f"{extent}"])
+        tally.check("the whole is the sum of the parts",
+                    [] if abs(extent["percent"] - sum(p["percent"] for p in extent["parts"])) < 1e-9 and 0.3 < extent["percent"] < 4 else [f"{extent}"])
 
 
 def check_reason(tally, batch):
@@ -354,6 +371,7 @@ def check_refusals(tally, batch):
         ("one option missing of three", lambda: ["under", "--view", "back", "--x", "1"], ["--y"]),
         ("option without its value", lambda: ["reason", "--visit"], ["--visit"]),
         ("wrong view", lambda: ["under", "--view", "inside", "--x", 60, "--y", 470], ["--view", "inside"]),
+        ("wrong facing", lambda: ["under", "--view", "side", "--facing", "up", "--x", 0, "--y", 470], ["--facing", "up"]),
         ("word for a number", lambda: ["under", "--view", "back", "--x", "far", "--y", 470], ["--x", "far"]),
         ("point off the drawing", lambda: ["under", "--view", "back", "--x", 501, "--y", 470], ["--x"]),
         ("point below the floor", lambda: ["under", "--view", "back", "--x", 60, "--y", 1001], ["--y"]),
@@ -405,6 +423,7 @@ def main():
         check_atlas_output(tally, batch)
         check_under(tally, batch)
         check_edge(tally, batch)
+        check_extent(tally, batch)
         check_reason(tally, batch)
         check_map(tally, batch)
         check_import(tally, batch)
