@@ -105,7 +105,8 @@ VisitMap visitMap(const Atlas &atlas, const Body &body, const Visit &visit, cons
     for (const Finding &f : visit.findings) {
         ++number;
         const int grade = std::max(f.tenderness ? f.tenderness->grade : 0, f.restriction ? f.restriction->grade : 0);
-        map.marks.push_back({number, markKindOf(f), grade, f.familiar, f.place, markPointOnPage(atlas, body, f.place, f.spot, f.at)});
+        map.marks.push_back(
+            {number, markKindOf(f), grade, f.familiar, f.place, markPointOnPage(atlas, body, f.place, f.spot, f.at)});
         map.lines.push_back({number, atlas.plain(f.place, language), findingInPlainWords(f)});
     }
     return map;

@@ -73,14 +73,20 @@ TEST_P(Tiling, HasNoGapWiderThanOneUnit)
     std::vector<int> run(columns); // bare samples one below the other, up to here
     int gaps = 0;
     for (double y = fine / 2; y < 1000; y += fine) {
+        std::vector<bool> bare(columns);
+        const auto set = [&](const std::vector<Polygon> &polygons, bool value) {
+            for (const Interval &inside : rowOf(polygons, y))
+                for (std::size_t i = 0; i < columns; ++i)
+                    if (const double x = bounds.left + (static_cast<double>(i) + 0.5) * fine; x >= inside.from && x < inside.to)
+                        bare[i] = value;
+        };
+        set(silhouette.polygons(), true);
+        for (const DrawnShape &shape : drawing.shapes())
+            if (shape.layer == Layer::Skin && y >= shape.bounds.top && y <= shape.bounds.bottom)
+                set(shape.polygons, false);
         int across = 0;
         for (std::size_t i = 0; i < columns; ++i) {
-            const Point p{bounds.left + (static_cast<double>(i) + 0.5) * fine, y};
-            bool bare = silhouette.holds(p);
-            for (const DrawnShape &shape : drawing.shapes())
-                if (bare && shape.layer == Layer::Skin && shape.bounds.contains(p) && contains(shape.polygons, p))
-                    bare = false;
-            run[i] = bare ? run[i] + 1 : 0;
+            run[i] = bare[i] ? run[i] + 1 : 0;
             across = run[i] >= 3 ? across + 1 : 0;
             gaps += across >= 3;
         }

@@ -101,6 +101,21 @@ TEST(NonzeroWinding, ASecondContourThatRunsTheSameWayIsNoHole)
     EXPECT_TRUE(contains(twice, {5, 5}));
 }
 
+TEST(NonzeroWinding, ARowIsInsideWhereThePointsAre)
+{
+    const auto shape =
+        flattened({circle({50, 50}, 40), square(40, 40, 20, false), polygon({{0, 0}, {10, 0}, {10, 10}, {5, 2}, {0, 10}})});
+    for (double y = 0.3; y < 100; y += 0.7) {
+        const auto row = rowOf(shape, y);
+        for (double x = 0.2; x < 100; x += 0.9) {
+            bool inside = false;
+            for (const Interval &interval : row)
+                inside = inside || (x >= interval.from && x < interval.to);
+            EXPECT_EQ(inside, contains(shape, {x, y})) << x << ", " << y;
+        }
+    }
+}
+
 TEST(NonzeroWinding, ANotchIsOutside)
 {
     const auto notched = flattened({polygon({{0, 0}, {10, 0}, {10, 10}, {5, 2}, {0, 10}})});
