@@ -68,6 +68,10 @@ int LLVMFuzzerTestOneInput(const std::uint8_t *data, std::size_t size)
 {
     static const Atlas atlas = raphe::test::tinyAtlas();
     const std::string text(data, data + size);
+    if (const auto whole = readDrawing(text, "input.svg", View::Side, atlas)) // x may be negative there
+        for (const Side facing : {Side::Left, Side::Right})
+            for (const UnderHit &hit : whole.value().under(atlas, {12, 345}, facing))
+                expect(hit.place.side == facing || hit.place.side == Side::Midline, "a side view gives its own side", "side");
     for (const View view : {View::Front, View::Back}) {
         const auto read = readDrawing(text, "input.svg", view, atlas);
         if (!read) {

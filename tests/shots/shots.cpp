@@ -119,11 +119,9 @@ private:
         for (const Arrangement &arrangement : BodyPanes::arrangements()) {
             if (arrangement.panes.size() > 1)
                 continue;
-            window.bodies().show(arrangement.panes);
             for (const Layer layer : {Layer::Skin, Layer::DeepFascia, Layer::SuperficialMuscle, Layer::IntermediateMuscle,
                      Layer::DeepMuscle, Layer::Bone}) {
-                window.setLayer(layer);
-                sheet(window.bodyView(arrangement.panes.front().view, arrangement.panes.front().facing), layer);
+                sheet(arrangement.panes.front(), layer, theme);
             }
         }
         window.bodies().show(BodyPanes::arrangements().front().panes);
@@ -214,19 +212,18 @@ private:
     }
 
     // One view and layer by itself, 1400 pixels high.
-    void sheet(BodyView &view, Layer layer)
+    void sheet(const Pane &pane, Layer layer, const Theme &theme)
     {
-        const QSize before = view.size();
+        BodyView view(*m_knowledge.atlas, m_knowledge.body->of(pane.view), pane.facing);
+        view.setTheme(theme);
+        view.setLayer(layer);
         view.resize(1000, 1400);
-        view.setMarks({});
-        QTest::qWait(200);
         const QString file = QStringLiteral("%1/sheet-%2-%3-%4-%5%6.png")
                                  .arg(m_out, QLatin1String(wordOf(viewWords, view.drawing().view()).data()),
                                      QLatin1String(wordOf(sideWords, view.facing()).data()),
                                      QLatin1String(wordOf(layerWords, layer).data()), m_look, m_suffix);
         if (!view.grab().save(file))
             fail({ErrorCode::CannotWrite, file.toStdString(), "picture"});
-        view.resize(before);
     }
 
     void save(MainWindow &window, const char *name)

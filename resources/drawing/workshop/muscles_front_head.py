@@ -97,7 +97,7 @@ muscle("sternocleidomastoid", SUPERFICIAL,
        sharp=(17, 18, 20), lo=0.12, end=[(36, 86)], rounded="end")
 # ---- face
 muscle("occipitofrontalis-frontal-belly", SUPERFICIAL, [(8, 19.4), (3.6, 31), (1.4, 43), (1.2, 54)],
-       [(27, 23.6), (32.6, 34), (34.4, 44), (33, 53)], 6, end=[(8, 54.6), (16, 52.4), (26, 52)],
+       [(27, 23.6), (32.6, 34), (34.4, 44), (33, 54.2)], 6, end=[(8.4, 54), (14, 51.7), (21, 50.7), (28, 51.6)],
        start=[(18, 20.4)], rounded="start")
 shape("orbicularis-oculi", SUPERFICIAL, pierced(
     [(4.8, 60.6), (6, 56.6), (9, 53.8), (14, 51.8), (21, 50.8), (28.6, 51.8), (34, 55.2), (36.4, 60.6), (35.6, 66),

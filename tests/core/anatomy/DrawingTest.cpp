@@ -250,6 +250,76 @@ TEST(Under, ASpinalSegmentIsMidlineOnTheMidline)
     EXPECT_EQ(segmentAt(-Drawing::midlineHalfWidth - 0.5), (Place{{"lumbosacral"}, Side::Left}));
 }
 
+// The mover behind and in front of x = 0, as only a view that is drawn whole may have it.
+std::string wholeDrawing(const std::string &root)
+{
+    return root + "<g id=\"outline\"><path id=\"body-outline\" class=\"outline\" d=\"M0 0 L60 300 -60 300 0 0\"/></g>\n"
+        + layer("superficial-muscle", box("mover", -40, 200, 10, 250)) + "</svg>\n";
+}
+
+TEST(WholeView, MayReachBehindZeroAndFacesEitherSide)
+{
+    const auto drawing = read(wholeDrawing(opening), View::Side);
+    ASSERT_TRUE(drawing.ok()) << inWords(drawing.error());
+    EXPECT_FALSE(read(wholeDrawing(opening), View::Back).ok()) << "half a body may not";
+    const auto at = [&](double x, Side facing) {
+        std::vector<Place> places;
+        for (const UnderHit &hit : drawing.value().under(drawnAtlas(), {x, 225}, facing))
+            places.push_back(hit.place);
+        return places;
+    };
+    EXPECT_EQ(at(-30, Side::Right), (std::vector<Place>{{{"mover"}, Side::Right}}));
+    EXPECT_TRUE(at(30, Side::Right).empty());
+    EXPECT_EQ(at(30, Side::Left), (std::vector<Place>{{{"mover"}, Side::Left}}));
+    EXPECT_TRUE(at(-30, Side::Left).empty());
+    EXPECT_EQ(drawing.value().frame().left, -60);
+    EXPECT_EQ(drawing.value().frame().right, 60);
+}
+
+TEST(WholeView, ASpinalSegmentIsMidlineWhereverItIsSeen)
+{
+    const auto drawing = read(drawingOf(layer("bone", box("lumbosacral", 20, 100, 40, 200))), View::Side);
+    ASSERT_TRUE(drawing.ok()) << inWords(drawing.error());
+    const auto hits = drawing.value().under(drawnAtlas(), {30, 150}, Side::Right);
+    ASSERT_EQ(hits.size(), 1U);
+    EXPECT_EQ(hits.front().place, (Place{{"lumbosacral"}, Side::Midline}));
+}
+
+TEST(Inset, StatesItsScaleAndWhereItBelongs)
+{
+    const std::string stated =
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"-500 0 1000 1000\" data-scale=\"5\" data-anchor=\"somewhere\">\n";
+    const auto inset = read(wholeDrawing(stated), View::Head);
+    ASSERT_TRUE(inset.ok()) << inWords(inset.error());
+    EXPECT_EQ(inset.value().scale(), 5);
+    for (const auto &[svg, view] : {std::pair{wholeDrawing(opening), View::Head}, std::pair{wholeDrawing(stated), View::Side}}) {
+        const auto refused = read(svg, view);
+        ASSERT_FALSE(refused.ok());
+        EXPECT_EQ(refused.error().code, ErrorCode::BadDrawing);
+        EXPECT_NE(refused.error().detail.find("data-scale"), std::string::npos) << refused.error().detail;
+    }
+    std::string far = stated;
+    far.replace(far.find("data-scale=\"5\""), 14, "data-scale=\"500\"");
+    EXPECT_FALSE(read(wholeDrawing(far), View::Head).ok());
+}
+
+TEST(Under, TheCellsAnswerAsEveryShapeWould)
+{
+    for (const Drawing &drawing : body().drawings())
+        for (double y = 3.7; y < 1000; y += 37)
+            for (double x = -490.3; x < 500; x += 23) {
+                const Point drawn = drawing.drawnPoint({x, y});
+                std::vector<StructureId> plain; // topmost first, each once
+                for (auto it = drawing.shapes().rbegin(); it != drawing.shapes().rend(); ++it)
+                    if (contains(it->polygons, drawn) && std::find(plain.begin(), plain.end(), it->structure) == plain.end())
+                        plain.push_back(it->structure);
+                std::vector<StructureId> asked;
+                for (const UnderHit &hit : drawing.under(atlas(), {x, y}))
+                    asked.push_back(hit.place.structure);
+                EXPECT_EQ(asked, plain) << wordOf(viewWords, drawing.view()) << " at " << x << ", " << y;
+            }
+}
+
 TEST(Under, NothingLiesOutside)
 {
     EXPECT_TRUE(placesUnder(stack(View::Back), {200, 150}).empty());
