@@ -68,7 +68,7 @@ TEST(Reason, OfTheMirrorImageIsExactlyTheMirrorImage)
 {
     RandomVisits random(20240501);
     int symmetric = 0;
-    for (int i = 0; i < 200; ++i) {
+    for (int i = 0; i < casesWanted(); ++i) {
         const Visit visit = random.next();
         const Visit image = mirrored(visit);
         const bool own = isItsOwnMirrorImage(visit);

@@ -6,6 +6,7 @@
 #include "core/record/Visit.h"
 
 #include <algorithm>
+#include <cstdlib>
 #include <random>
 #include <string>
 #include <vector>
@@ -55,6 +56,13 @@ inline const std::vector<Place> &examinablePlaces()
         return places;
     }();
     return all;
+}
+
+/// How many random visits a property is tried on: RAPHE_CASES, 200 when it is not set.
+inline int casesWanted()
+{
+    const char *wanted = std::getenv("RAPHE_CASES"); // NOLINT(concurrency-mt-unsafe): nothing else reads or sets it
+    return wanted ? std::max(1, std::atoi(wanted)) : 200;
 }
 
 class RandomVisits {
