@@ -81,8 +81,8 @@ TEST(Reason, OfTheMirrorImageIsExactlyTheMirrorImage)
             answer(treatFirst(linkage(), image, constants()), false, !own))
             << "visit " << i;
     }
-    EXPECT_GT(symmetric, 10) << "visits that are their own mirror image are the hardest and must be among them";
-    EXPECT_LT(symmetric, 100);
+    EXPECT_GT(symmetric, casesWanted() / 20) << "visits that are their own mirror image are the hardest and must be among them";
+    EXPECT_LT(symmetric, casesWanted() / 2);
 }
 
 TEST(Reason, TheOrderOfTheFindingsDoesNotMatter)
