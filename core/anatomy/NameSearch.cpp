@@ -104,7 +104,7 @@ Edits editsBetween(std::string_view typed, std::string_view word, int most)
         const int low = std::max(i - most, 0);
         const int high = std::min(i + most, m);
         if (low > 0)
-            row[static_cast<std::size_t>(low - 1)] = tooMany;
+            row[static_cast<std::size_t>(low) - 1] = tooMany;
         int least = tooMany;
         for (int j = low; j <= high; ++j) {
             const auto at = static_cast<std::size_t>(j);
@@ -118,7 +118,7 @@ Edits editsBetween(std::string_view typed, std::string_view word, int most)
             row[at] = std::min(edits, tooMany);
             least = std::min(least, row[at]);
         }
-        row[static_cast<std::size_t>(high + 1)] = tooMany;
+        row[static_cast<std::size_t>(high) + 1] = tooMany;
         if (least == tooMany) // no row grows nearer than the one above it
             return {tooMany, tooMany};
     }

@@ -29,8 +29,8 @@ bool fail(const Error &error)
 
 class Photographer {
 public:
-    Photographer(const Knowledge &knowledge, QString demo, QString out, QString suffix)
-        : m_knowledge(knowledge), m_demo(std::move(demo)), m_out(std::move(out)), m_suffix(std::move(suffix))
+    Photographer(const Knowledge &knowledge, QString demo, QString out, QString suffix, bool sheets)
+        : m_knowledge(knowledge), m_demo(std::move(demo)), m_out(std::move(out)), m_suffix(std::move(suffix)), m_sheets(sheets)
     {
     }
 
@@ -117,7 +117,7 @@ private:
         window.setLayer(Layer::SuperficialMuscle);
         window.resize(1440, 900);
         for (const Arrangement &arrangement : BodyPanes::arrangements()) {
-            if (arrangement.panes.size() > 1)
+            if (!m_sheets || arrangement.panes.size() > 1)
                 continue;
             for (const Layer layer : {Layer::Skin, Layer::DeepFascia, Layer::SuperficialMuscle, Layer::IntermediateMuscle,
                      Layer::DeepMuscle, Layer::Bone}) {
@@ -245,6 +245,7 @@ private:
     QString m_out;
     QString m_suffix;
     QString m_look;
+    bool m_sheets; // each view and layer by itself too
 };
 
 // What the offscreen platform cannot do is not for the reader of demo/run.
@@ -265,6 +266,8 @@ int main(int argc, char **argv)
     cli.add_option("--demo", demo, "folder of demo visits")->required();
     cli.add_option("--out", out, "folder for the pictures")->required();
     cli.add_option("--suffix", suffix, "added to the names");
+    bool sheets = false;
+    cli.add_flag("--sheets", sheets, "each view and layer by itself too");
     CLI11_PARSE(cli, argc, argv);
 
     const QTemporaryDir home; // no settings of the user's
@@ -276,8 +279,8 @@ int main(int argc, char **argv)
         fail(knowledge.error());
         return 2;
     }
-    return Photographer(
-               knowledge.value(), QString::fromStdString(demo), QString::fromStdString(out), QString::fromStdString(suffix))
+    return Photographer(knowledge.value(), QString::fromStdString(demo), QString::fromStdString(out),
+               QString::fromStdString(suffix), sheets)
                .run()
         ? 0
         : 1;
