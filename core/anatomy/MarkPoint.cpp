@@ -21,22 +21,6 @@ const DrawnShape *largestShape(const Drawing &drawing, const StructureId &id)
     return best;
 }
 
-double distanceToEdge(const std::vector<Polygon> &polygons, Point p)
-{
-    double best = std::numeric_limits<double>::infinity();
-    for (const Polygon &polygon : polygons)
-        for (std::size_t i = 0; i < polygon.size(); ++i) {
-            const Point &a = polygon[i];
-            const Point &b = polygon[(i + 1) % polygon.size()];
-            const double dx = b.x - a.x;
-            const double dy = b.y - a.y;
-            const double length2 = dx * dx + dy * dy;
-            const double t = length2 > 0 ? std::clamp(((p.x - a.x) * dx + (p.y - a.y) * dy) / length2, 0.0, 1.0) : 0.0;
-            best = std::min(best, std::hypot(p.x - a.x - t * dx, p.y - a.y - t * dy));
-        }
-    return best;
-}
-
 // Centre of gravity of the filled shape, from sample points.
 Point centroidOf(const DrawnShape &shape, double step)
 {

@@ -40,6 +40,8 @@ using Polygon = std::vector<Point>;
 [[nodiscard]] Box boundsOf(const std::vector<Polygon> &polygons);
 /// Nonzero winding; the boundary itself counts for one of two neighbours.
 [[nodiscard]] bool contains(const std::vector<Polygon> &polygons, Point p);
+/// From a point to the nearest edge, inside or outside, in units.
+[[nodiscard]] double distanceToEdge(const std::vector<Polygon> &polygons, Point p);
 /// Where a horizontal line runs inside, by the same rule: stretches from left to right.
 struct Interval {
     double from = 0;

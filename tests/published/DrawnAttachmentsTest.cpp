@@ -20,24 +20,6 @@ namespace {
 constexpr double nearEnough = 30; // units: 0.03 of stature
 constexpr double pastEnds = 40; // units: 0.04 of stature
 
-double distanceTo(const std::vector<Polygon> &polygons, Point p)
-{
-    if (contains(polygons, p))
-        return 0;
-    double best = std::numeric_limits<double>::infinity();
-    for (const Polygon &polygon : polygons)
-        for (std::size_t i = 0; i < polygon.size(); ++i) {
-            const Point &a = polygon[i];
-            const Point &b = polygon[(i + 1) % polygon.size()];
-            const double dx = b.x - a.x;
-            const double dy = b.y - a.y;
-            const double length2 = dx * dx + dy * dy;
-            const double t = length2 > 0 ? std::clamp(((p.x - a.x) * dx + (p.y - a.y) * dy) / length2, 0.0, 1.0) : 0.0;
-            best = std::min(best, std::hypot(p.x - a.x - t * dx, p.y - a.y - t * dy));
-        }
-    return best;
-}
-
 struct ModelMuscle {
     std::string name;
     std::set<std::string> ids; // ours
@@ -92,7 +74,7 @@ std::optional<std::string> complaint(const ModelMuscle &muscle, View view)
     double bottom = -left;
     double farthest = 0;
     for (const Point &end : muscle.ends) {
-        farthest = std::max(farthest, distanceTo(shape, end));
+        farthest = std::max(farthest, contains(shape, end) ? 0 : distanceToEdge(shape, end));
         left = std::min(left, end.x);
         right = std::max(right, end.x);
         top = std::min(top, end.y);
