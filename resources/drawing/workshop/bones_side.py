@@ -6,30 +6,9 @@ points (ANSUR II and published musculoskeletal models) where those have them; ev
 """
 import math
 
-from sidepen import Shape, closed, pebble, pierced, ribbon, segments, sides, turned
+from sidepen import Shape, along, closed, pebble, pierced, ribbon, sides, turned
 
 SHAPES = []
-
-
-def along(points, count):
-    """`count` points at even distances on the smooth curve through `points`."""
-    fine = [points[0]]
-    for c1, c2, end in segments(list(points)):
-        p = fine[-1]
-        for i in range(1, 13):
-            t, u = i / 12, 1 - i / 12
-            fine.append(tuple(u**3 * p[k] + 3 * u * u * t * c1[k] + 3 * u * t * t * c2[k] + t**3 * end[k]
-                              for k in (0, 1)))
-    dist = [0.0]
-    for a, b in zip(fine, fine[1:]):
-        dist.append(dist[-1] + math.dist(a, b))
-    out, j = [], 0
-    for i in range(count):
-        want = dist[-1] * i / (count - 1)
-        while j < len(fine) - 2 and dist[j + 1] < want:
-            j += 1
-        out.append(lerp(fine[j], fine[j + 1], (want - dist[j]) / ((dist[j + 1] - dist[j]) or 1e-9)))
-    return out
 
 
 def lerp(p, q, t):

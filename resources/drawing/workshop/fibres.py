@@ -1,10 +1,10 @@
 """Muscles from their edges: an outline from two side edges, and fibre strokes that flow between them.
 
-Used by the muscle modules of both views, so that a muscle looks alike wherever it is seen.
+Used by the muscle modules of all views, so that a muscle looks alike wherever it is seen.
 """
 import math
 
-from pen import Shape, closed, segments, stroke
+from pen import FLOOR, Shape, closed, segments, stroke
 
 STEPS = 40  # a fibre is followed in this many steps before it is cut to the outline and thinned out
 
@@ -73,7 +73,7 @@ def strokes(a, b, count, lo, hi, start=(), end=(), polygon=()):
         # the pull of the end lines fades along the fibre
         at_start, at_end = (tuple(c[round(t * 100)][k] - line[i][k] for k in (0, 1)) if c else (0, 0)
                             for c, i in zip(ends, (0, STEPS)))
-        line = [tuple(max(p[k] + at_start[k] * (1 - i / STEPS) ** 2 + at_end[k] * (i / STEPS) ** 2, 0) for k in (0, 1))
+        line = [tuple(max(p[k] + at_start[k] * (1 - i / STEPS) ** 2 + at_end[k] * (i / STEPS) ** 2, FLOOR) for k in (0, 1))
                 for i, p in enumerate(line)][round(lo * STEPS):round(hi * STEPS) + 1]
         run = longest_run(line, polygon)
         line = run if len(run) == len(line) else run[1:-1]
@@ -87,7 +87,7 @@ def strokes(a, b, count, lo, hi, start=(), end=(), polygon=()):
     return out
 
 
-def muscle(sid, layer, a, b, fibres=4, start=(), end=(), piece=1, lo=0.06, hi=0.94, sharp=(), rounded=""):
+def muscle(sid, layer, a, b, fibres=4, start=(), end=(), piece=1, lo=0.06, hi=0.94, sharp=(), rounded="", z=0):
     """A muscle given by its side edges a and b, both from origin to insertion.
 
     Outline: edge a, the insertion line `end`, edge b backwards, the origin line `start`. Its four ends are corners,
@@ -102,4 +102,4 @@ def muscle(sid, layer, a, b, fibres=4, start=(), end=(), piece=1, lo=0.06, hi=0.
         corners |= {na - 1, na + ne}
     polygon = sampled(points[0], segments(points, True, corners))
     return Shape(sid, layer, closed(points, corners),
-                 strokes(a, b, fibres, lo, hi, list(reversed(start)), end, polygon), piece)
+                 strokes(a, b, fibres, lo, hi, list(reversed(start)), end, polygon), piece, z)

@@ -5,73 +5,12 @@ origin to insertion; fibre strokes run between them. What lies on the far side o
 only as far as it shows. Ends of hip and thigh muscles follow the model attachments the project starts from where those
 have the muscle; outlines are drawn from memory of anatomy.
 """
-import math
-
 from bones_side import CUTS, LINES, PARTS, WIDTHS
-from fibres import longest_run, sampled
-from sidepen import Shape, closed, segments, stroke
+from sidepen import along, muscle as muscle_side, stroke
 
 SHAPES = []
 SUPERFICIAL, INTERMEDIATE, DEEP = "superficial-muscle", "intermediate-muscle", "deep-muscle"
-STEPS = 40
 
-
-def along(points, count):
-    """`count` points at even distances on the smooth curve through `points`."""
-    fine = sampled(points[0], segments(list(points)))
-    dist = [0.0]
-    for p, q in zip(fine, fine[1:]):
-        dist.append(dist[-1] + math.dist(p, q))
-    out, j = [], 0
-    for i in range(count):
-        want = dist[-1] * i / (count - 1)
-        while j < len(fine) - 2 and dist[j + 1] < want:
-            j += 1
-        t = (want - dist[j]) / ((dist[j + 1] - dist[j]) or 1e-9)
-        out.append(tuple(fine[j][k] + (fine[j + 1][k] - fine[j][k]) * t for k in (0, 1)))
-    return out
-
-
-def flow(a, b, count, lo, hi, start, end, polygon):
-    """Fibre strokes between the edges a and b, as in the other views, with no midline to stop at."""
-    ea, eb = along(a, STEPS + 1), along(b, STEPS + 1)
-    ends = [along([ea[i], *line, eb[i]], 101) if line else None for line, i in ((start, 0), (end, STEPS))]
-    out = []
-    for n in range(1, count + 1):
-        t = n / (count + 1)
-        line = [tuple(p[k] * (1 - t) + q[k] * t for k in (0, 1)) for p, q in zip(ea, eb)]
-        pull = [tuple(c[round(t * 100)][k] - line[i][k] for k in (0, 1)) if c else (0, 0)
-                for c, i in zip(ends, (0, STEPS))]
-        line = [tuple(p[k] + pull[0][k] * (1 - i / STEPS) ** 2 + pull[1][k] * (i / STEPS) ** 2 for k in (0, 1))
-                for i, p in enumerate(line)][round(lo * STEPS):round(hi * STEPS) + 1]
-        run = longest_run(line, polygon)
-        line = run if len(run) == len(line) else run[1:-1]
-        if len(line) < 6:
-            continue
-        step = max(1, (len(line) - 1) // 7)
-        picked = line[::step]
-        if len(line) - 1 - step * (len(picked) - 1) > step / 2:
-            picked.append(line[-1])
-        out.append(stroke(picked))
-    return out
-
-
-def muscle_side(sid, layer, a, b, fibres=4, start=(), end=(), piece=1, lo=0.06, hi=0.94, sharp=(), rounded="", z=0):
-    """A muscle given by its side edges a and b, both from origin to insertion.
-
-    Outline: edge a, the insertion line `end`, edge b backwards, the origin line `start`. Its four ends are corners,
-    but for those of a side named in `rounded` ("start", "end" or "both"); `sharp` adds corners by index in the outline.
-    """
-    points = list(a) + list(end) + list(reversed(b)) + list(start)
-    na, ne, nb = len(a), len(end), len(b)
-    corners = set(sharp)
-    if rounded not in ("start", "both"):
-        corners |= {0, na + ne + nb - 1}
-    if rounded not in ("end", "both"):
-        corners |= {na - 1, na + ne}
-    polygon = sampled(points[0], segments(points, True, corners))
-    return Shape(sid, layer, closed(points, corners),
-                 flow(a, b, fibres, lo, hi, list(reversed(start)), end, polygon), piece, z)
 
 
 def muscle(*args, **kwargs):

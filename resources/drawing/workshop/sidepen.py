@@ -1,12 +1,28 @@
-"""The pen for views that are drawn whole (side, head): the same tools, but x may be negative."""
+"""The pen and the fibres for views that are drawn whole (side, head): the same tools, but x may be negative."""
 import importlib.util
+import sys
 from pathlib import Path
 
-_spec = importlib.util.spec_from_file_location("sidepen_tools", Path(__file__).resolve().parent / "pen.py")
-_tools = importlib.util.module_from_spec(_spec)
-import sys  # noqa: E402
+HERE = Path(__file__).resolve().parent
 
-sys.modules["sidepen_tools"] = _tools
-_spec.loader.exec_module(_tools)
-_tools.FLOOR = float("-inf")
-globals().update({name: value for name, value in vars(_tools).items() if not name.startswith("__")})
+
+def _copy(name):
+    """A second copy of a module, so that the other views keep their own."""
+    spec = importlib.util.spec_from_file_location(f"side_{name}", HERE / f"{name}.py")
+    module = importlib.util.module_from_spec(spec)
+    sys.modules[spec.name] = module
+    spec.loader.exec_module(module)
+    return module
+
+
+_pen = _copy("pen")
+_pen.FLOOR = float("-inf")
+_usual = sys.modules.get("pen")
+sys.modules["pen"] = _pen  # the copied fibres draw with the copied pen
+_fibres = _copy("fibres")
+if _usual:
+    sys.modules["pen"] = _usual
+else:
+    del sys.modules["pen"]
+for _module in (_pen, _fibres):
+    globals().update({name: value for name, value in vars(_module).items() if not name.startswith("_")})
