@@ -13,6 +13,8 @@ namespace raphe::batch {
 /// How long an edge is in a patient of this stature (mm), in 25 mm steps, and what attaches along it.
 [[nodiscard]] Result<Done> printEdge(const std::string &structure, double stature);
 [[nodiscard]] Result<Done> printReasons(const std::string &visitFile);
+/// What the caution rules say of a visit, everywhere and at its places.
+[[nodiscard]] Result<Done> printCautions(const std::string &visitFile);
 /// Percent of the body's surface that the findings on skin regions take.
 [[nodiscard]] Result<Done> printExtent(const std::string &visitFile);
 [[nodiscard]] Result<Done> writeMap(

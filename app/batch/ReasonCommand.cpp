@@ -1,10 +1,9 @@
-// raphe-batch reason: explain, check and treat for a visit (resources/schema/reason.schema.json).
+// raphe-batch reason: what a visit is tied to, what would explain it, what to check, to treat and to leave alone (resources/schema/reason.schema.json).
 #include "app/batch/Commands.h"
 
+#include "app/batch/Output.h"
 #include "app/batch/VisitFile.h"
-#include "core/plan/TreatFirst.h"
-
-#include <nlohmann/json.hpp>
+#include "core/plan/Advice.h"
 
 #include <iostream>
 
@@ -12,20 +11,16 @@ namespace raphe::batch {
 
 namespace {
 
-using Json = nlohmann::ordered_json;
-
-Json placeJson(const Place &place)
-{
-    return {{"structure", place.structure.value}, {"side", wordOf(sideWords, place.side)}};
-}
-
 Json listJson(const std::vector<Suggestion> &list)
 {
     Json out = Json::array();
     for (const Suggestion &s : list) {
         Json terms = Json::array();
-        for (const Term &term : s.terms)
+        for (const Term &term : s.terms) {
             terms.push_back({{"name", term.name}, {"value", term.value}});
+            if (term.at)
+                terms.back().update(placeJson(*term.at));
+        }
         Json path = Json::array();
         for (const PathStep &step : s.path)
             path.push_back({{"from", placeJson(step.from)}, {"to", placeJson(step.to)}, {"link", wordOf(linkWords, step.link)},
@@ -37,6 +32,10 @@ Json listJson(const std::vector<Suggestion> &list)
         entry["terms"] = std::move(terms);
         entry["why"] = s.why;
         entry["path"] = std::move(path);
+        if (s.position)
+            entry["position"] = wordOf(positionWords, *s.position);
+        if (!s.cautions.empty())
+            entry["cautions"] = verdictsJson(s.cautions);
         out.push_back(std::move(entry));
     }
     return out;
@@ -50,9 +49,21 @@ Result<Done> printReasons(const std::string &visitFile)
     if (!read)
         return read.error();
     const auto &[knowledge, visit] = read.value();
-    const Reasons reasons = reason(*knowledge.linkage, visit, *knowledge.constants);
-    const Json out{{"explain", listJson(reasons.explain)}, {"check", listJson(reasons.check)},
-        {"treat", listJson(treatFirst(*knowledge.linkage, visit, *knowledge.constants))}};
+    const auto adviser = Adviser::of(knowledge);
+    if (!adviser)
+        return adviser.error();
+    const auto advised = adviser.value().advise(visit, visitFile);
+    if (!advised)
+        return advised.error();
+    Advice advice = advised.value();
+    for (auto *list : {&advice.reasons.tied, &advice.reasons.explain, &advice.reasons.check, &advice.treatment.treat})
+        for (Suggestion &s : *list) // only the first rows bring their path along
+            if (s.path.empty())
+                if (auto ways = adviser.value().reasoner().ways(visit, s.place, 1); !ways.empty())
+                    s.path = std::move(ways.front());
+    const Json out{{"tied", listJson(advice.reasons.tied)}, {"explain", listJson(advice.reasons.explain)},
+        {"unexplained", advice.reasons.unexplained}, {"check", listJson(advice.reasons.check)},
+        {"treat", listJson(advice.treatment.treat)}, {"leave", listJson(advice.treatment.leave)}, {"cautions", verdictsJson(advice.general)}};
     std::cout << out.dump(1) << '\n';
     return Done{};
 }

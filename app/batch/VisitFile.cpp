@@ -1,6 +1,7 @@
 #include "app/batch/VisitFile.h"
 
 #include "core/record/VisitJson.h"
+#include "core/safety/Cautions.h"
 
 #include <QFile>
 
@@ -11,7 +12,15 @@ Result<Visit> readVisitFile(const std::string &file, const Atlas &atlas)
     QFile in(QString::fromStdString(file));
     if (!in.open(QIODevice::ReadOnly))
         return Error{ErrorCode::CannotRead, file, in.errorString().toStdString()};
-    return readVisit(in.readAll().toStdString(), file, atlas);
+    auto visit = readVisit(in.readAll().toStdString(), file, atlas);
+    if (!visit)
+        return visit;
+    const auto rules = readEmbeddedSafetyRules(atlas);
+    if (!rules)
+        return rules.error();
+    if (const auto checked = checkConditions(rules.value(), visit.value(), file); !checked)
+        return checked.error();
+    return visit;
 }
 
 Result<KnownVisit> readKnownVisit(const std::string &file)

@@ -1,4 +1,5 @@
-// Reads a visit file from disk for a verb, alone or with all that is needed to answer about it.
+// Reads a visit file from disk for a verb, alone or with all that is needed to answer about it. Conditions that the caution
+// rules do not know are refused here.
 #pragma once
 
 #include "core/base/Result.h"

@@ -52,6 +52,10 @@ int main(int argc, char **argv)
     reasons->add_option("--visit", visit, "visit file")->required();
     reasons->callback([&] { result = batch::printReasons(visit); });
 
+    auto *cautions = cli.add_subcommand("cautions", "print what must be respected in a visit, and why");
+    cautions->add_option("--visit", visit, "visit file")->required();
+    cautions->callback([&] { result = batch::printCautions(visit); });
+
     auto *extent = cli.add_subcommand("extent", "print how much of the body's surface the findings on the skin take");
     extent->add_option("--visit", visit, "visit file")->required();
     extent->callback([&] { result = batch::printExtent(visit); });

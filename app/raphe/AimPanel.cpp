@@ -73,12 +73,14 @@ AimPanel::AimPanel(VisitSession &session, QWidget *parent) : QWidget(parent), m_
         button->setToolTip(name);
         button->setCheckable(checkable);
         button->setMinimumHeight(touchTarget);
+        button->setStyleSheet(QStringLiteral("padding-left: 4px; padding-right: 4px;"));
         words->addWidget(button, 1);
         return button;
     };
     m_clear = wordButton(tr("Clear"), tr("Clear: not tender and moves freely (C)"), true);
     m_familiar = wordButton(tr("Familiar"), tr("Familiar: the patient knows this pain (F)"), true);
     m_unable = wordButton(tr("Could not"), tr("Could not be examined, with the reason (U)"), true);
+    m_hurts = wordButton(tr("Hurts"), tr("It hurts here: the place of the complaint (B)"), true);
     m_remove = wordButton(tr("Remove"), tr("Remove this finding (Delete)"), false);
     scales->addLayout(words);
     const QStringList spotNames{
@@ -97,6 +99,7 @@ AimPanel::AimPanel(VisitSession &session, QWidget *parent) : QWidget(parent), m_
     connect(m_familiar, &QPushButton::clicked, this, [this] { m_session.toggleFamiliar(); });
     connect(m_clear, &QPushButton::clicked, this, [this] { m_session.setClear(); });
     connect(m_unable, &QPushButton::clicked, this, &AimPanel::askWhyUnable);
+    connect(m_hurts, &QPushButton::clicked, this, [this] { m_session.toggleComplaint(); });
     connect(m_remove, &QPushButton::clicked, this, [this] { m_session.removeFinding(); });
     connect(&session, &VisitSession::aimChanged, this, &AimPanel::showAim);
     connect(&session, &VisitSession::findingsChanged, this, &AimPanel::showFinding);
@@ -174,6 +177,7 @@ void AimPanel::showFinding()
     m_familiar->setChecked(f && f->familiar);
     m_clear->setChecked(f && f->isClear());
     m_unable->setChecked(f && f->isUnable());
+    m_hurts->setChecked(m_session.hurtsAtAim());
     m_remove->setEnabled(f != nullptr);
 }
 

@@ -38,6 +38,7 @@ private:
     QPushButton *m_familiar;
     QPushButton *m_clear;
     QPushButton *m_unable;
+    QPushButton *m_hurts;
     QPushButton *m_remove;
     bool m_filling = false;
 };

@@ -139,7 +139,7 @@ void BodyPanes::resetZoom()
         made.view->resetZoom();
 }
 
-void BodyPanes::reveal(const Place &place)
+void BodyPanes::showView(const Place &place)
 {
     const auto hasIt = [&](const Pane &pane) { return viewOf(pane).shows(place); };
     if (std::none_of(m_shown.begin(), m_shown.end(), hasIt))
@@ -151,6 +151,11 @@ void BodyPanes::reveal(const Place &place)
                     break;
                 }
         }
+}
+
+void BodyPanes::reveal(const Place &place)
+{
+    showView(place);
     for (const Pane &pane : m_shown)
         viewOf(pane).reveal(place);
 }

@@ -50,6 +50,8 @@ public:
     void setUpsideDown(bool upsideDown);
     [[nodiscard]] bool isUpsideDown() const { return m_upsideDown; }
     void resetZoom();
+    /// Shows a view that draws the place: one of those shown if one does, else the arrangement that has one.
+    void showView(const Place &place);
     /// Makes the place visible: in a view that is shown if one has it, else in the arrangement that has.
     void reveal(const Place &place);
 

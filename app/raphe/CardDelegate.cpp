@@ -12,6 +12,7 @@ namespace {
 
 constexpr int padding = 7;
 constexpr int markSize = 22;
+constexpr int barHeight = 5;
 
 QFont titleFont()
 {
@@ -46,15 +47,28 @@ int CardDelegate::textLeft() const
     return m_roles.markKind >= 0 ? padding + markSize + 12 : padding + 3;
 }
 
+bool CardDelegate::isHeading(const QModelIndex &index)
+{
+    return !(index.flags() & Qt::ItemIsSelectable);
+}
+
+std::optional<double> CardDelegate::barOf(const QModelIndex &index) const
+{
+    const QVariant bar = m_roles.bar >= 0 ? index.data(m_roles.bar) : QVariant();
+    return bar.isValid() ? std::optional(bar.toDouble()) : std::nullopt;
+}
+
 QSize CardDelegate::sizeHint(const QStyleOptionViewItem &option, const QModelIndex &index) const
 {
     const auto *view = qobject_cast<const QAbstractItemView *>(option.widget);
     const int whole = view ? view->viewport()->width() : option.rect.width();
     const int width = std::max(80, whole - textLeft() - padding);
     int height = 2 * padding + heightOf(titleFont(), index.data().toString(), width);
+    if (barOf(index))
+        height += barHeight + 3;
     for (const QString &line : linesOf(option, index))
         height += 1 + heightOf(lineFont(), line, width);
-    return {whole, std::max(height, touchTarget)};
+    return {whole, isHeading(index) ? height : std::max(height, touchTarget)};
 }
 
 void CardDelegate::paint(QPainter *painter, const QStyleOptionViewItem &option, const QModelIndex &index) const
@@ -63,7 +77,7 @@ void CardDelegate::paint(QPainter *painter, const QStyleOptionViewItem &option, 
     painter->setRenderHint(QPainter::Antialiasing);
     const QRect box = option.rect.adjusted(3, 1, -3, -1);
     const bool selected = option.state & QStyle::State_Selected;
-    if (selected || (option.state & QStyle::State_MouseOver)) {
+    if (selected || ((option.state & QStyle::State_MouseOver) && !isHeading(index))) {
         QColor fill = m_theme.accent;
         fill.setAlphaF(selected ? 0.20F : 0.08F);
         painter->setPen(selected ? QPen(m_theme.accent, 1.5) : QPen(Qt::NoPen));
@@ -85,7 +99,19 @@ void CardDelegate::paint(QPainter *painter, const QStyleOptionViewItem &option, 
         painter->drawText(QRect(left, y, width, height), Qt::TextWordWrap, text);
         y += height + 1;
     };
-    draw(titleFont(), m_theme.ink, index.data().toString());
+    draw(isHeading(index) ? lineFont() : titleFont(), isHeading(index) ? m_theme.quiet : m_theme.ink, index.data().toString());
+    if (const auto bar = barOf(index)) {
+        const QRectF track(left, y + 1, width, barHeight);
+        QColor empty = m_theme.quiet;
+        empty.setAlphaF(0.18F);
+        painter->setPen(Qt::NoPen);
+        painter->setBrush(empty);
+        painter->drawRoundedRect(track, barHeight / 2.0, barHeight / 2.0);
+        painter->setBrush(isHeading(index) ? m_theme.quiet : m_theme.accent);
+        const double length = std::max<double>(barHeight, track.width() * *bar);
+        painter->drawRoundedRect(QRectF(track.topLeft(), QSizeF(length, barHeight)), barHeight / 2.0, barHeight / 2.0);
+        y += barHeight + 3;
+    }
     for (const QString &line : linesOf(option, index))
         draw(lineFont(), m_theme.quiet, line);
     painter->restore();

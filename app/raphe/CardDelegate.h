@@ -1,9 +1,12 @@
-// Rows of several lines: a title, and under it wrapped lines in quieter type; findings carry their mark.
+// Rows of several lines: a title, and under it wrapped lines in quieter type; findings carry their mark, suggestions a bar. A
+// row that cannot be chosen is a heading.
 #pragma once
 
 #include "app/paint/Theme.h"
 
 #include <QStyledItemDelegate>
+
+#include <optional>
 
 namespace raphe {
 
@@ -12,13 +15,14 @@ class CardDelegate : public QStyledItemDelegate {
 
 public:
     /// Roles of the model: lines under the title (QStringList or QString), the lines of the chosen row where those are
-    /// more, and optionally the mark.
+    /// more, and optionally the mark and the bar.
     struct Roles {
         int lines;
         int chosenLines = -1;
         int markKind = -1;
         int number = -1;
         int familiar = -1;
+        int bar = -1; // 0 to 1, or nothing
     };
 
     CardDelegate(Roles roles, QObject *parent);
@@ -30,6 +34,8 @@ public:
 private:
     [[nodiscard]] QStringList linesOf(const QStyleOptionViewItem &option, const QModelIndex &index) const;
     [[nodiscard]] int textLeft() const;
+    [[nodiscard]] static bool isHeading(const QModelIndex &index);
+    [[nodiscard]] std::optional<double> barOf(const QModelIndex &index) const;
 
     Roles m_roles;
     Theme m_theme = Theme::light();

@@ -41,6 +41,8 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     : QMainWindow(parent),
       m_session(session),
       m_visitPanel(new VisitPanel(session)),
+      m_reasonPanel(new ReasonPanel(session, m_settings)),
+      m_visitTabs(new QTabWidget),
       m_bodies(new BodyPanes(session.knowledge())),
       m_aimPanel(new AimPanel(session)),
       m_tracePanel(new TracePanel(session)),
@@ -56,7 +58,12 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     makeToolBar();
 
     auto *columns = new QSplitter;
-    columns->addWidget(withMargins({m_visitPanel}));
+    m_visitTabs->addTab(m_visitPanel, tr("Visit"));
+    m_visitTabs->addTab(m_reasonPanel, tr("What next"));
+    m_visitTabs->setTabToolTip(0, tr("Patient, complaint, cautions and findings (W)"));
+    m_visitTabs->setTabToolTip(1, tr("What would explain it, what to check, what to treat first (W)"));
+    m_visitTabs->tabBar()->setAccessibleName(tr("Visit, or what next"));
+    columns->addWidget(withMargins({m_visitTabs}));
     columns->addWidget(m_bodies);
     columns->addWidget(withMargins({m_aimPanel, m_about}));
     columns->setChildrenCollapsible(false);
@@ -85,6 +92,9 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     });
     connect(m_bodies, &BodyPanes::hovered, m_hoverName, &QLabel::setText);
     connect(m_tracePanel, &TracePanel::litChanged, m_bodies, &BodyPanes::setLit);
+    connect(m_reasonPanel, &ReasonPanel::shown, this, &MainWindow::showReason);
+    connect(m_reasonPanel, &ReasonPanel::left, m_tracePanel, &TracePanel::tell);
+    connect(m_reasonPanel, &ReasonPanel::chosen, this, &MainWindow::goTo);
     connect(m_search, &SearchBox::chosen, this, &MainWindow::goTo);
     connect(m_search, &SearchBox::nothingFound, this, [this](const QString &text) {
         statusBar()->showMessage(tr("No structure is called anything like '%1'.").arg(text), 6000);
@@ -134,6 +144,7 @@ void MainWindow::setTheme(const Theme &theme)
 {
     m_bodies->setTheme(theme);
     m_visitPanel->setTheme(theme);
+    m_reasonPanel->setTheme(theme);
     m_tracePanel->setTheme(theme);
     m_cardPanel->setTheme(theme);
     m_cautionSign->setStyleSheet(QStringLiteral("color: %1; font-weight: 700;").arg(theme.tender.name()));
@@ -243,6 +254,13 @@ void MainWindow::goTo(const Place &place)
     m_bodies->reveal(place);
 }
 
+// The path of a row, in views that can show its end.
+void MainWindow::showReason(const Place &place, const std::vector<LitPlace> &lit, const std::vector<PathStep> &path)
+{
+    m_bodies->showView(place);
+    m_bodies->setLit(lit, path);
+}
+
 void MainWindow::makeShortcuts()
 {
     const auto on = [this](const QKeySequence &keys, auto slot) {
@@ -255,6 +273,10 @@ void MainWindow::makeShortcuts()
         on(QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_0 + grade)), [this, grade] { m_session.setRestriction(grade); });
     on(QKeySequence(Qt::Key_F), [this] { m_session.toggleFamiliar(); });
     on(QKeySequence(Qt::Key_C), [this] { m_session.setClear(); });
+    on(QKeySequence(Qt::Key_B), [this] { m_session.toggleComplaint(); });
+    on(QKeySequence(Qt::Key_P), [this] { m_reasonPanel->pin(); });
+    on(QKeySequence(Qt::Key_D), [this] { m_reasonPanel->dismiss(); });
+    on(QKeySequence(Qt::Key_W), [this] { m_visitTabs->setCurrentIndex(1 - m_visitTabs->currentIndex()); });
     on(QKeySequence(Qt::Key_U), [this] { m_aimPanel->askWhyUnable(); });
     on(QKeySequence(Qt::Key_Delete), [this] { m_session.removeFinding(); });
     on(QKeySequence(Qt::Key_T), [this] {

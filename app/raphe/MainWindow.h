@@ -1,9 +1,11 @@
-// The window: visit and findings on the left, the body in the middle, the hands' place and its ties on the right.
+// The window: visit, findings and what they lead to on the left, the body in the middle, the hands' place and its ties on the
+// right.
 #pragma once
 
 #include "app/raphe/AimPanel.h"
 #include "app/raphe/BodyPanes.h"
 #include "app/raphe/CardPanel.h"
+#include "app/raphe/ReasonPanel.h"
 #include "app/raphe/SearchBox.h"
 #include "app/raphe/Settings.h"
 #include "app/raphe/TracePanel.h"
@@ -43,11 +45,14 @@ private:
     void showCaution();
     void askForMap();
     void goTo(const Place &place);
+    void showReason(const Place &place, const std::vector<LitPlace> &lit, const std::vector<PathStep> &path);
     void tellTheme(Appearance appearance);
 
     VisitSession &m_session;
     Settings m_settings;
     VisitPanel *m_visitPanel;
+    ReasonPanel *m_reasonPanel;
+    QTabWidget *m_visitTabs; // what was recorded, and what it leads to
     BodyPanes *m_bodies;
     AimPanel *m_aimPanel;
     TracePanel *m_tracePanel;

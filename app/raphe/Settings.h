@@ -3,6 +3,7 @@
 
 #include "app/paint/VisitMapPage.h"
 #include "app/raphe/Style.h"
+#include "core/plan/Treat.h"
 
 #include <QByteArray>
 #include <QSettings>
@@ -15,6 +16,15 @@ public:
     void setAppearance(Appearance value) { set("appearance", wordOf(appearanceWords, value)); }
     [[nodiscard]] Paper paper() const { return word("paper", paperWords, Paper::A4); }
     void setPaper(Paper value) { set("paper", wordOf(paperWords, value)); }
+    [[nodiscard]] Preferences preferences() const
+    {
+        return {flag("complaint-first", Preferences().complaintFirst), flag("joint-first", Preferences().jointFirst)};
+    }
+    void setPreferences(const Preferences &value)
+    {
+        m_settings.setValue(QStringLiteral("complaint-first"), value.complaintFirst);
+        m_settings.setValue(QStringLiteral("joint-first"), value.jointFirst);
+    }
     [[nodiscard]] QByteArray geometry() const { return m_settings.value(QStringLiteral("geometry")).toByteArray(); }
     void setGeometry(const QByteArray &value) { m_settings.setValue(QStringLiteral("geometry"), value); }
 
@@ -22,6 +32,10 @@ private:
     template <class E, std::size_t N> [[nodiscard]] E word(const char *key, const WordTable<E, N> &table, E fallback) const
     {
         return fromWord(table, m_settings.value(QString::fromLatin1(key)).toString().toStdString()).value_or(fallback);
+    }
+    [[nodiscard]] bool flag(const char *key, bool fallback) const
+    {
+        return m_settings.value(QString::fromLatin1(key), fallback).toBool();
     }
     void set(const char *key, std::string_view value)
     {

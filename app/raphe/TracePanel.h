@@ -24,13 +24,14 @@ public:
     void setTheme(const Theme &theme);
     /// Lights one more ring; after the last one, starts again at the first.
     void step();
+    /// Says again what to light up.
+    void tell();
 
 Q_SIGNALS:
     void litChanged(const std::vector<raphe::LitPlace> &lit, const std::vector<raphe::PathStep> &path);
 
 private:
     void refresh();
-    void tell();
 
     VisitSession &m_session;
     TraceModel m_model;

@@ -12,32 +12,34 @@
 
 namespace raphe {
 
-// One step of undo: the whole list before and after. Lists are short, and a whole list cannot be half undone.
+// One step of undo: all that was recorded before and after. Lists are short, and a whole list cannot be half undone.
 class VisitSession::Change : public QUndoCommand {
 public:
-    Change(VisitSession &session, std::vector<Finding> after, const QString &what)
-        : QUndoCommand(what), m_session(session), m_before(session.m_visit.findings), m_after(std::move(after))
+    Change(VisitSession &session, Recorded after, const QString &what)
+        : QUndoCommand(what), m_session(session), m_before(session.recorded()), m_after(std::move(after))
     {
     }
-    void undo() override
-    {
-        m_session.m_visit.findings = m_before;
-        m_session.changed();
-    }
-    void redo() override
-    {
-        m_session.m_visit.findings = m_after;
-        m_session.changed();
-    }
+    void undo() override { restore(m_before); }
+    void redo() override { restore(m_after); }
 
 private:
+    void restore(const Recorded &state)
+    {
+        Visit &visit = m_session.m_visit;
+        visit.findings = state.findings;
+        visit.complaintAt = state.complaintAt;
+        visit.judgements = state.judgements;
+        m_session.changed();
+    }
+
     VisitSession &m_session;
-    std::vector<Finding> m_before;
-    std::vector<Finding> m_after;
+    Recorded m_before;
+    Recorded m_after;
 };
 
-VisitSession::VisitSession(const Knowledge &knowledge, std::unique_ptr<PracticeStore> store, const std::string &practiceFile)
-    : m_knowledge(&knowledge), m_store(std::move(store))
+VisitSession::VisitSession(const Knowledge &knowledge, const Adviser &adviser, std::unique_ptr<PracticeStore> store,
+    const std::string &practiceFile)
+    : m_knowledge(&knowledge), m_adviser(&adviser), m_store(std::move(store))
 {
     m_saver = std::make_unique<VisitSaver>(practiceFile, [this](const Result<Done> &result) {
         const QString message = result ? QString() : errorText(result.error());
@@ -116,6 +118,7 @@ Result<std::int64_t> VisitSession::startVisit(std::int64_t patientId)
         if (!last)
             return last.error();
         visit.cautions = last.value().cautions;
+        visit.conditions = last.value().conditions;
         visit.practitioner = last.value().practitioner;
     }
     return m_store->addVisit(patientId, visit.date, writeVisit(visit));
@@ -298,12 +301,62 @@ void VisitSession::put(Finding finding, const QString &what)
 
 void VisitSession::apply(std::vector<Finding> findings, const QString &what)
 {
-    if (m_visitId == 0 || findings == m_visit.findings)
-        return;
     const QString name = m_aim
         ? tr("%1, %2", "undo step: place, what").arg(QString::fromStdString(m_knowledge->atlas->spoken(m_aim->place)), what)
         : what;
-    m_undo.push(new Change(*this, std::move(findings), name)); // the stack owns it and calls redo()
+    Recorded after = recorded();
+    after.findings = std::move(findings);
+    apply(std::move(after), name);
+}
+
+void VisitSession::apply(Recorded after, const QString &name)
+{
+    if (m_visitId != 0 && after != recorded())
+        m_undo.push(new Change(*this, std::move(after), name)); // the stack owns it and calls redo()
+}
+
+bool VisitSession::hurtsAtAim() const
+{
+    const auto &at = m_visit.complaintAt;
+    return m_aim && std::find(at.begin(), at.end(), m_aim->place) != at.end();
+}
+
+void VisitSession::toggleComplaint()
+{
+    if (!m_aim)
+        return;
+    Recorded after = recorded();
+    if (hurtsAtAim())
+        std::erase(after.complaintAt, m_aim->place);
+    else
+        after.complaintAt.push_back(m_aim->place);
+    apply(std::move(after),
+        tr("%1, where it hurts", "undo step").arg(QString::fromStdString(m_knowledge->atlas->spoken(m_aim->place))));
+}
+
+const Judgement *VisitSession::judgementOf(AdviceList list, const Place &place) const
+{
+    const auto it = std::find_if(m_visit.judgements.begin(), m_visit.judgements.end(),
+        [&](const Judgement &j) { return j.list == list && j.place == place; });
+    return it == m_visit.judgements.end() ? nullptr : &*it;
+}
+
+void VisitSession::judge(const Judgement &judgement)
+{
+    Recorded after = recorded();
+    std::erase_if(after.judgements, [&](const Judgement &j) { return j.list == judgement.list && j.place == judgement.place; });
+    after.judgements.push_back(judgement);
+    apply(std::move(after),
+        (judgement.isPinned() ? tr("pin %1", "undo step") : tr("dismiss %1", "undo step"))
+            .arg(QString::fromStdString(m_knowledge->atlas->spoken(judgement.place))));
+}
+
+void VisitSession::withdrawJudgement(AdviceList list, const Place &place)
+{
+    Recorded after = recorded();
+    std::erase_if(after.judgements, [&](const Judgement &j) { return j.list == list && j.place == place; });
+    apply(std::move(after),
+        tr("no judgement of %1", "undo step").arg(QString::fromStdString(m_knowledge->atlas->spoken(place))));
 }
 
 void VisitSession::save()

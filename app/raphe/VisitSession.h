@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/document/StructureCard.h"
+#include "core/plan/Advice.h"
 #include "core/reasoning/Knowledge.h"
 #include "core/record/Visit.h"
 #include "core/store/PracticeStore.h"
@@ -29,10 +30,12 @@ class VisitSession : public QObject {
     Q_OBJECT
 
 public:
-    VisitSession(const Knowledge &knowledge, std::unique_ptr<PracticeStore> store, const std::string &practiceFile);
+    VisitSession(const Knowledge &knowledge, const Adviser &adviser, std::unique_ptr<PracticeStore> store,
+        const std::string &practiceFile);
     ~VisitSession() override;
 
     [[nodiscard]] const Knowledge &knowledge() const { return *m_knowledge; }
+    [[nodiscard]] const Adviser &adviser() const { return *m_adviser; }
     [[nodiscard]] PracticeStore &store() { return *m_store; }
     [[nodiscard]] QUndoStack &undoStack() { return m_undo; }
 
@@ -65,6 +68,14 @@ public:
     void setUnable(const std::string &reason);
     void setSpot(std::optional<Spot> spot);
     void removeFinding();
+    /// It hurts here, or no longer.
+    void toggleComplaint();
+    [[nodiscard]] bool hurtsAtAim() const;
+
+    /// What was thought of a row; nullptr when nothing.
+    [[nodiscard]] const Judgement *judgementOf(AdviceList list, const Place &place) const;
+    void judge(const Judgement &judgement);
+    void withdrawJudgement(AdviceList list, const Place &place);
 
 Q_SIGNALS:
     void visitOpened();
@@ -78,12 +89,22 @@ private:
     class Change;
     [[nodiscard]] Finding startingPoint() const;
     [[nodiscard]] Result<std::vector<PastFinding>> readPast(const VisitRow &current);
+    // What undo and redo bring back.
+    struct Recorded {
+        std::vector<Finding> findings;
+        std::vector<Place> complaintAt;
+        std::vector<Judgement> judgements;
+        bool operator==(const Recorded &) const = default;
+    };
+    [[nodiscard]] Recorded recorded() const { return {m_visit.findings, m_visit.complaintAt, m_visit.judgements}; }
     void put(Finding finding, const QString &what);
     void apply(std::vector<Finding> findings, const QString &what);
+    void apply(Recorded after, const QString &name);
     void changed();
     void save();
 
     const Knowledge *m_knowledge;
+    const Adviser *m_adviser;
     std::unique_ptr<PracticeStore> m_store;
     std::unique_ptr<VisitSaver> m_saver;
     QUndoStack m_undo;

@@ -51,10 +51,13 @@ int main(int argc, char **argv)
     const auto knowledge = readKnowledge();
     if (!knowledge)
         return fail(errorText(knowledge.error()));
+    const auto adviser = Adviser::of(knowledge.value());
+    if (!adviser)
+        return fail(errorText(adviser.error()));
     auto store = openPractice(practice);
     if (!store)
         return fail(errorText(store.error()));
-    VisitSession session(knowledge.value(), std::move(store).value(), practice);
+    VisitSession session(knowledge.value(), adviser.value(), std::move(store).value(), practice);
     MainWindow window(session);
     if (const auto opened = window.openFirstVisit(); !opened)
         return fail(errorText(opened.error()));

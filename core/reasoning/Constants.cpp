@@ -22,11 +22,32 @@ constexpr std::array names{
     std::string_view{"link-crosses"},
     std::string_view{"link-part-of"},
     std::string_view{"link-overlies"},
+    std::string_view{"link-supplied"},
+    std::string_view{"link-adjoins"},
     std::string_view{"restart"},
     std::string_view{"strength-tenderness"},
     std::string_view{"strength-restriction"},
     std::string_view{"strength-familiar"},
     std::string_view{"strength-least"},
+    std::string_view{"detect-tenderness"},
+    std::string_view{"leak-tenderness-1"},
+    std::string_view{"leak-tenderness-2"},
+    std::string_view{"leak-tenderness-3"},
+    std::string_view{"leak-tenderness-4"},
+    std::string_view{"detect-familiar"},
+    std::string_view{"leak-familiar"},
+    std::string_view{"detect-motion"},
+    std::string_view{"leak-motion"},
+    std::string_view{"weight-motion"},
+    std::string_view{"prior-muscle"},
+    std::string_view{"prior-joint"},
+    std::string_view{"prior-fascia"},
+    std::string_view{"prior-ligament"},
+    std::string_view{"prior-tendon"},
+    std::string_view{"prior-superficial-fascia"},
+    std::string_view{"prior-unexplained"},
+    std::string_view{"prior-complaint"},
+    std::string_view{"treat-complaint"},
     std::string_view{"treat-tenderness"},
     std::string_view{"treat-restriction"},
     std::string_view{"treat-familiar"},
@@ -58,9 +79,12 @@ Result<Constants> readConstants(std::string_view text, const std::string &file)
             const double value = at.field("value").asNumber();
             if (value < 0 || value > 10)
                 at.fail(ErrorCode::OutOfRange, std::to_string(value) + ", allowed: 0 to 10");
-            if (name == "restart"
-                && (value <= 0 || value >= 1)) // a probability; at its ends the walk has no solution or no reach
+            // Chances; at their ends the walk has no solution or no reach, and a single finding would rule places out for good.
+            const bool isChance = name == "restart" || name.starts_with("detect-") || name.starts_with("leak-");
+            if (isChance && (value <= 0 || value >= 1))
                 at.fail(ErrorCode::OutOfRange, std::to_string(value) + ", allowed: above 0 and below 1");
+            if (name.starts_with("prior-") && value <= 0)
+                at.fail(ErrorCode::OutOfRange, std::to_string(value) + ", allowed: above 0");
             values.emplace(name, value);
         }
         if (json.value()["constants"].size() != values.size())

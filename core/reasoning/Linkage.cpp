@@ -1,7 +1,10 @@
 #include "core/reasoning/Linkage.h"
 
 #include <algorithm>
+#include <array>
+#include <optional>
 #include <set>
+#include <string>
 
 namespace raphe {
 
@@ -10,6 +13,20 @@ namespace {
 double gradeWeight(const Constants &constants, Grade grade)
 {
     return constants["grade-" + std::string(wordOf(gradeWords, grade))];
+}
+
+// The segment at which a spinal root leaves: in the neck above the vertebra of its name, C8 below the seventh, from T1 on
+// below. Sacral roots leave through the sacrum: none.
+std::optional<StructureId> segmentOf(const std::string &root)
+{
+    static constexpr std::array segments{"c0-c1", "c1-c2", "c2-c3", "c3-c4", "c4-c5", "c5-c6", "c6-c7", "c7-t1", "t1-t2", "t2-t3",
+        "t3-t4", "t4-t5", "t5-t6", "t6-t7", "t7-t8", "t8-t9", "t9-t10", "t10-t11", "t11-t12", "t12-l1", "l1-l2", "l2-l3",
+        "l3-l4", "l4-l5", "l5-s1"}; // C1 to C8, T1 to T12, L1 to L5 in this order
+    const std::size_t before = root.front() == 'C' ? 0 : (root.front() == 'T' ? 8 : 20);
+    const std::size_t index = before + std::stoul(root.substr(1)) - 1;
+    if (root.front() == 'S' || index >= segments.size())
+        return std::nullopt;
+    return StructureId{segments[index]};
 }
 
 } // namespace
@@ -22,7 +39,9 @@ Linkage::Linkage(const Atlas &atlas, const Body &body, const Constants &constant
                 m_nodes.emplace(Place{s.id, side}, m_places.size());
                 m_places.push_back({s.id, side});
             }
-    m_at.resize(m_places.size());
+    m_mirror.reserve(m_places.size());
+    for (const Place &place : m_places)
+        m_mirror.push_back(m_nodes.at(mirrored(place)));
 
     const auto pattern = [&](LinkKind kind, Grade grade, Basis basis, std::vector<std::string> sources) {
         Link link;
@@ -55,6 +74,19 @@ Linkage::Linkage(const Atlas &atlas, const Body &body, const Constants &constant
     for (const Crossing &c : atlas.crossings())
         connect(c.muscle, c.joint, false, pattern(LinkKind::Crosses, c.evidence, c.basis, c.sources));
 
+    for (const Structure &s : atlas.structures())
+        if (s.kind == Kind::Muscle)
+            for (const std::string &root : s.roots)
+                if (const auto segment = segmentOf(root))
+                    connect(s.id, *segment, false, pattern(LinkKind::Supplied, Grade::Described, Basis::Computed, s.sources));
+    for (std::size_t i = 0; i < atlas.joints().size(); ++i)
+        for (std::size_t j = 0; j < i; ++j) {
+            const auto &a = atlas.joints()[i];
+            const auto &b = atlas.joints()[j];
+            if (std::find_first_of(a.bones.begin(), a.bones.end(), b.bones.begin(), b.bones.end()) != a.bones.end())
+                connect(a.id, b.id, false, pattern(LinkKind::Adjoins, Grade::Described, Basis::Computed, atlas.at(a.id).sources));
+        }
+
     std::set<std::pair<StructureId, StructureId>> overlying;
     for (const Drawing &drawing : body.drawings())
         for (const Overlap &o : drawing.overlaps(atlas, constants["overlap-least"]))
@@ -63,6 +95,12 @@ Linkage::Linkage(const Atlas &atlas, const Body &body, const Constants &constant
                 connect(
                     o.outer, o.inner, false, pattern(LinkKind::Overlies, Grade::Described, Basis::Computed, std::move(sources)));
             }
+
+    std::vector<WeightedLink> weighted;
+    weighted.reserve(m_links.size());
+    for (const Link &link : m_links)
+        weighted.push_back({link.a, link.b, link.weight});
+    m_graph = WeightedGraph(m_places.size(), std::move(weighted));
 }
 
 std::vector<std::size_t> Linkage::nodesOf(const Place &place) const
@@ -91,8 +129,6 @@ void Linkage::connect(const StructureId &from, const StructureId &to, bool chang
             Link link = pattern;
             link.a = a->second;
             link.b = b->second;
-            m_at[link.a].push_back(m_links.size());
-            m_at[link.b].push_back(m_links.size());
             m_links.push_back(std::move(link));
         }
     }

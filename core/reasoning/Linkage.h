@@ -5,6 +5,7 @@
 #include "core/anatomy/Atlas.h"
 #include "core/anatomy/Drawing.h"
 #include "core/reasoning/Constants.h"
+#include "core/reasoning/Graph.h"
 
 #include <cstddef>
 #include <map>
@@ -14,9 +15,11 @@
 
 namespace raphe {
 
-enum class LinkKind { Continues, Attaches, Crosses, PartOf, Overlies };
-inline constexpr WordTable<LinkKind, 5> linkWords{{{LinkKind::Continues, "continues"}, {LinkKind::Attaches, "attaches"},
-    {LinkKind::Crosses, "crosses"}, {LinkKind::PartOf, "part-of"}, {LinkKind::Overlies, "overlies"}}};
+/// Supplied: a muscle and the segment at which a root of its nerve leaves the spine. Adjoins: two joints of one bone.
+enum class LinkKind { Continues, Attaches, Crosses, PartOf, Overlies, Supplied, Adjoins };
+inline constexpr WordTable<LinkKind, 7> linkWords{{{LinkKind::Continues, "continues"}, {LinkKind::Attaches, "attaches"},
+    {LinkKind::Crosses, "crosses"}, {LinkKind::PartOf, "part-of"}, {LinkKind::Overlies, "overlies"},
+    {LinkKind::Supplied, "supplied"}, {LinkKind::Adjoins, "adjoins"}}};
 
 /// A link between two places, undirected.
 struct Link {
@@ -40,8 +43,12 @@ public:
     /// Spinal segments are nodes left and right; their midline place stands for half of each.
     [[nodiscard]] const std::vector<Place> &places() const { return m_places; }
     [[nodiscard]] const std::vector<Link> &links() const { return m_links; }
+    /// The same by index alone: nodes as places(), links as links().
+    [[nodiscard]] const WeightedGraph &graph() const { return m_graph; }
     /// Indices into links() of the links at a place.
-    [[nodiscard]] const std::vector<std::size_t> &linksAt(std::size_t place) const { return m_at[place]; }
+    [[nodiscard]] std::span<const std::size_t> linksAt(std::size_t place) const { return m_graph.linksAt(place); }
+    /// Of each node the node of its mirror image.
+    [[nodiscard]] const std::vector<std::size_t> &mirror() const { return m_mirror; }
     /// One node, or the left and right node of a spinal segment's midline place, or none.
     [[nodiscard]] std::vector<std::size_t> nodesOf(const Place &place) const;
 
@@ -52,7 +59,8 @@ private:
     std::vector<Place> m_places;
     std::map<Place, std::size_t> m_nodes;
     std::vector<Link> m_links;
-    std::vector<std::vector<std::size_t>> m_at;
+    WeightedGraph m_graph;
+    std::vector<std::size_t> m_mirror;
 };
 
 } // namespace raphe

@@ -2,15 +2,9 @@
 
 #include <QCoreApplication>
 
-#include <algorithm>
-#include <limits>
-#include <queue>
-
 namespace raphe {
 
 namespace {
-
-constexpr std::size_t none = std::numeric_limits<std::size_t>::max();
 
 std::string tr(const char *text)
 {
@@ -19,57 +13,32 @@ std::string tr(const char *text)
 
 } // namespace
 
-PathTree::PathTree(const Linkage &linkage, const std::vector<std::size_t> &starts)
-    : m_linkage(&linkage),
-      m_length(linkage.places().size(), std::numeric_limits<double>::infinity()),
-      m_via(linkage.places().size(), none)
-{
-    using Entry = std::pair<double, std::size_t>;
-    std::priority_queue<Entry, std::vector<Entry>, std::greater<>> queue;
-    for (const std::size_t start : starts) {
-        m_length[start] = 0;
-        queue.emplace(0.0, start);
-    }
-    while (!queue.empty()) {
-        const auto [length, node] = queue.top();
-        queue.pop();
-        if (length > m_length[node])
-            continue;
-        for (const std::size_t index : linkage.linksAt(node)) {
-            const Link &link = linkage.links()[index];
-            const std::size_t next = link.other(node);
-            const double through = length + 1 / link.weight;
-            if (through < m_length[next]) {
-                m_length[next] = through;
-                m_via[next] = index;
-                queue.emplace(through, next);
-            }
-        }
-    }
-}
-
-bool PathTree::reaches(std::size_t node) const
-{
-    return m_length[node] < std::numeric_limits<double>::infinity();
-}
-
-std::vector<PathStep> PathTree::to(std::size_t node) const
-{
-    std::vector<PathStep> steps;
-    while (m_via[node] != none) {
-        const Link &link = m_linkage->links()[m_via[node]];
-        const std::size_t from = link.other(node);
-        steps.push_back(stepOver(*m_linkage, link, from));
-        node = from;
-    }
-    std::reverse(steps.begin(), steps.end());
-    return steps;
-}
-
 PathStep stepOver(const Linkage &linkage, const Link &link, std::size_t from)
 {
     return {linkage.places()[from], linkage.places()[link.other(from)], link.kind, link.evidence, link.basis, link.force,
         link.sources, link.note};
+}
+
+std::vector<PathStep> stepsOf(const Linkage &linkage, const Way &way)
+{
+    std::vector<PathStep> steps;
+    steps.reserve(way.links.size());
+    std::size_t node = way.start;
+    for (const std::size_t index : way.links) {
+        const Link &link = linkage.links()[index];
+        steps.push_back(stepOver(linkage, link, node));
+        node = link.other(node);
+    }
+    return steps;
+}
+
+std::vector<PathStep> mirrored(std::vector<PathStep> path)
+{
+    for (PathStep &step : path) {
+        step.from = mirrored(step.from);
+        step.to = mirrored(step.to);
+    }
+    return path;
 }
 
 Grade weakestOf(const std::vector<PathStep> &path)

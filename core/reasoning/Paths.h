@@ -1,7 +1,8 @@
-// Shortest paths over the linkage (length of a link: 1 / weight), as steps and as words.
+// Ways over the linkage as steps between places, and in words.
 #pragma once
 
 #include "core/reasoning/Linkage.h"
+#include "core/reasoning/ShortestPaths.h"
 
 #include <string>
 #include <vector>
@@ -23,22 +24,9 @@ struct PathStep {
     }
 };
 
-/// Shortest paths from a set of start nodes to every node.
-class PathTree {
-public:
-    PathTree(const Linkage &linkage, const std::vector<std::size_t> &starts);
-    [[nodiscard]] bool reaches(std::size_t node) const;
-    [[nodiscard]] double length(std::size_t node) const { return m_length[node]; }
-    /// From the nearest start to the node; empty for a start or an unreachable node.
-    [[nodiscard]] std::vector<PathStep> to(std::size_t node) const;
-
-private:
-    const Linkage *m_linkage;
-    std::vector<double> m_length;
-    std::vector<std::size_t> m_via; // link by which the node was reached
-};
-
 [[nodiscard]] PathStep stepOver(const Linkage &linkage, const Link &link, std::size_t from);
+[[nodiscard]] std::vector<PathStep> stepsOf(const Linkage &linkage, const Way &way);
+[[nodiscard]] std::vector<PathStep> mirrored(std::vector<PathStep> path);
 /// The weakest grade on the path; Verified for an empty path.
 [[nodiscard]] Grade weakestOf(const std::vector<PathStep> &path);
 /// 'right gluteus maximus, to the other side to left thoracolumbar fascia, to left latissimus dorsi'.

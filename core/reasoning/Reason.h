@@ -1,56 +1,53 @@
-// What the findings point to, and what to check next: ranked, each with its terms, its reason and its path.
-// First form: both lists rank by the lift of the walk (Spread.h). Everything is computed in one canonical orientation
-// and mirrored back, so that a mirrored visit gives exactly the mirrored answer.
+// What the findings are tied to, what would explain them, and what to check next: ranked, each with its terms, its reason and
+// its path. Everything is computed in one canonical orientation and mirrored back, so that a mirrored visit gives exactly the
+// mirrored answer. A Reasoner is made once (its tables take a good part of a second) and is immutable and thread-safe then.
 #pragma once
 
-#include "core/reasoning/Paths.h"
-#include "core/record/Visit.h"
+#include "core/reasoning/Evidence.h"
+#include "core/reasoning/Suggestion.h"
 
-#include <string>
-#include <vector>
+#include <functional>
+#include <memory>
 
 namespace raphe {
 
-struct Term {
-    std::string name; // constant or quantity, e.g. "spread"
-    double value = 0;
-};
-
-struct Suggestion {
-    Place place;
-    double score = 0; // for ordering and bars only; never a probability
-    int rank = 0; // 1 is first; equal scores share a rank
-    std::vector<Term> terms;
-    std::string why;
-    std::vector<PathStep> path; // from the nearest finding
-};
-
 struct Reasons {
-    std::vector<Suggestion> explain; // places the findings point to; found ones included, clear ones never
-    std::vector<Suggestion> check; // the same among places not yet examined
+    std::vector<Suggestion> tied; // by lift of the walk from the findings; what is clear never
+    std::vector<Suggestion> explain; // single sources that would explain the findings, found ones included
+    std::vector<Suggestion> check; // places not yet examined, by bits about the source
+    double unexplained = 0; // 'not explained by what was found', on the scale of explain; above 1 it leads
 };
 
-inline constexpr std::size_t suggestionsAtMost = 20;
+inline constexpr std::size_t pathsAtOnce = 5; // of each list; the others on demand
+inline constexpr std::size_t waysOnDemand = 3;
 
-/// How strongly a finding pulls; 0 for a clear or unable one.
-[[nodiscard]] double strengthOf(const Finding &finding, const Constants &constants);
+class Reasoner {
+public:
+    /// Keeps references.
+    Reasoner(const Linkage &linkage, const Body &body, const Constants &constants);
+    ~Reasoner();
+    Reasoner(Reasoner &&) noexcept;
+    Reasoner &operator=(Reasoner &&) = delete;
 
-/// The visit or its mirror image, whichever comes first in a fixed order, with findings sorted.
-struct Canonical {
-    Visit visit;
-    bool isMirrored = false;
+    [[nodiscard]] const Linkage &linkage() const;
+    [[nodiscard]] const Constants &constants() const;
+    /// Memory of the tables.
+    [[nodiscard]] std::size_t bytes() const;
+
+    /// `mayCheck`: false for a place that hands must keep off.
+    [[nodiscard]] Reasons reasons(const Visit &visit, const std::function<bool(const Place &)> &mayCheck = {}) const;
+    /// For each of these places: lift there of the walk from all the other findings.
+    [[nodiscard]] std::vector<double> pullOfOthers(const Visit &canonicalVisit, const std::vector<Place> &places) const;
+    /// For each of these places how near it is to where it hurts, 0 to 1: reach of the complaint, against the place that it
+    /// reaches best.
+    [[nodiscard]] std::vector<double> nearComplaint(const Visit &visit, const std::vector<Place> &places) const;
+    /// The k shortest ways from the nearest finding to a place; of a finding, to the nearest other one.
+    [[nodiscard]] std::vector<std::vector<PathStep>> ways(
+        const Visit &visit, const Place &place, std::size_t k = waysOnDemand) const;
+
+private:
+    struct Tables;
+    std::unique_ptr<const Tables> m_tables;
 };
-[[nodiscard]] Canonical canonical(const Visit &visit);
-
-/// Lift at every node of the linkage for these findings; of mirrored findings exactly the mirrored values. What is clear
-/// at one spot or of one quality and found at another is found.
-[[nodiscard]] std::vector<double> liftOf(
-    const Linkage &linkage, const std::vector<Finding> &findings, const Constants &constants);
-
-/// Sorts best first, keeps 20 at most, gives equal scores one rank.
-void rankAndCut(std::vector<Suggestion> &list);
-void mirrorAll(std::vector<Suggestion> &list);
-
-[[nodiscard]] Reasons reason(const Linkage &linkage, const Visit &visit, const Constants &constants);
 
 } // namespace raphe

@@ -1,20 +1,44 @@
-// Random walk with restart from the findings, solved exactly, reported as lift over the walk with uniform restart.
+// Random walk with restart on a weighted graph, solved exactly: one sparse Cholesky factorisation for a graph, then every
+// start, every set of absorbing places and every reach is a solve. Immutable after construction, thread-safe.
+//
+// With W the weights, D the degrees, c the restart and P = D^-1 W, the walk p = c e + (1 - c) P^T p is p = c D G e with
+// G = (D - (1 - c) W)^-1, a symmetric positive definite matrix. A place without links keeps c e.
 #pragma once
 
-#include "core/reasoning/Linkage.h"
+#include "core/reasoning/Graph.h"
 
-#include <vector>
+#include <memory>
 
 namespace raphe {
 
-/// Solves p = c e + (1 - c) P^T p by sparse LU, P the row-normalised weights and e the start (normalised here).
-/// `absorbing` places keep what reaches them: nothing passes through. All vectors are indexed as linkage.places().
-/// An empty start gives zeros.
-[[nodiscard]] std::vector<double> walk(
-    const Linkage &linkage, std::vector<double> start, const std::vector<bool> &absorbing, double restart);
+class WalkSolver {
+public:
+    /// `restart` above 0 and below 1. Keeps a reference to the graph.
+    WalkSolver(const WeightedGraph &graph, double restart);
+    ~WalkSolver();
+    WalkSolver(WalkSolver &&) noexcept;
+    WalkSolver &operator=(WalkSolver &&) = delete;
 
-/// walk / walk from everywhere: above 1 where the findings reach more than chance, so that big structures do not win by size.
-[[nodiscard]] std::vector<double> lift(
-    const Linkage &linkage, const std::vector<double> &start, const std::vector<bool> &absorbing, double restart);
+    /// The walk from `start` (one value a node, not negative; normalised here; all zeros give zeros). `absorbing` nodes keep
+    /// what reaches them: nothing passes through.
+    [[nodiscard]] std::vector<double> walk(
+        const std::vector<double> &start, const std::vector<std::size_t> &absorbing = {}) const;
+    /// The walk from everywhere, each node alike, nothing absorbing.
+    [[nodiscard]] const std::vector<double> &everywhere() const { return m_everywhere; }
+    /// walk / everywhere: above 1 where the start reaches more than chance, so that big structures do not win by size.
+    [[nodiscard]] std::vector<double> lift(
+        const std::vector<double> &start, const std::vector<std::size_t> &absorbing = {}) const;
+    /// Column of G, and row, for it is symmetric.
+    [[nodiscard]] std::vector<double> column(std::size_t node) const;
+    /// What turns G into the walk: c times the degree (of a node without links: c).
+    [[nodiscard]] double scale(std::size_t node) const;
+
+private:
+    struct Factor;
+    const WeightedGraph *m_graph;
+    double m_restart;
+    std::unique_ptr<const Factor> m_factor;
+    std::vector<double> m_everywhere;
+};
 
 } // namespace raphe

@@ -61,7 +61,9 @@ void followNeighbours(const Linkage &linkage, std::size_t start, std::vector<Tra
             break;
         }
         case LinkKind::Continues:
-        case LinkKind::PartOf: break;
+        case LinkKind::PartOf:
+        case LinkKind::Supplied:
+        case LinkKind::Adjoins: break;
         }
     }
 }
@@ -80,10 +82,7 @@ std::vector<Traced> trace(const Linkage &linkage, const Place &from)
     if (isMirrored)
         for (Traced &traced : out) {
             traced.place = mirrored(traced.place);
-            for (PathStep &step : traced.path) {
-                step.from = mirrored(step.from);
-                step.to = mirrored(step.to);
-            }
+            traced.path = mirrored(std::move(traced.path));
         }
     const auto key = [&](const Traced &t) { return std::tuple(t.group, t.path.size(), weakestOf(t.path), t.place); };
     std::stable_sort(out.begin(), out.end(), [&](const Traced &a, const Traced &b) { return key(a) < key(b); });

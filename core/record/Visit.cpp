@@ -35,6 +35,13 @@ Visit mirrored(Visit visit)
 {
     for (Finding &finding : visit.findings)
         finding = mirrored(std::move(finding));
+    for (Place &place : visit.complaintAt)
+        place = mirrored(place);
+    for (Condition &condition : visit.conditions)
+        for (Place &place : condition.at)
+            place = mirrored(place);
+    for (Judgement &judgement : visit.judgements)
+        judgement.place = mirrored(judgement.place);
     return visit;
 }
 

@@ -27,6 +27,15 @@ struct Restriction {
     auto operator<=>(const Restriction &) const = default;
 };
 
+/// Joint play, 0 to 6: 0 fused, 1 considerably and 2 slightly too little, 3 normal, 4 slightly and 5 considerably too much,
+/// 6 unstable. Scale as in Gonnella, Paris, Kutner 1982 (from memory); repeatable within one examiner, not between two.
+struct JointPlay {
+    static constexpr int normal = 3;
+    static constexpr int highest = 6;
+    int grade = normal;
+    auto operator<=>(const JointPlay &) const = default;
+};
+
 /// What a clear check covered.
 struct Clear {
     bool tenderness = false;
@@ -43,17 +52,20 @@ struct Finding {
     std::optional<StructureId> at; // landmark, where a muscle attaches to several
     std::optional<Tenderness> tenderness;
     std::optional<Restriction> restriction;
+    std::optional<JointPlay> play; // joints only
     bool familiar = false; // the patient recognises the pain as theirs
+    bool certain = false; // the examiner is very sure of what was felt of the motion
     Clear clear;
     std::optional<std::string> unable; // the reason why it could not be examined
     std::string note;
 
     [[nodiscard]] bool isPositive() const
     {
-        return (tenderness && tenderness->grade > 0) || (restriction && restriction->grade > 0) || familiar;
+        return (tenderness && tenderness->grade > 0) || (restriction && restriction->grade > 0)
+            || (play && play->grade != JointPlay::normal) || familiar;
     }
     /// Checked and nothing found; a grade of 0 says the same as the word 'clear'.
-    [[nodiscard]] bool isClear() const { return clear.any() || (!isPositive() && (tenderness || restriction)); }
+    [[nodiscard]] bool isClear() const { return clear.any() || (!isPositive() && (tenderness || restriction || play)); }
     [[nodiscard]] bool isUnable() const { return unable.has_value(); }
     /// Something was found; with 'clear' of the other quality both hold (tender, but moving freely).
     [[nodiscard]] bool isFound() const { return !isUnable() && (isPositive() || !isClear()); }
@@ -66,13 +78,36 @@ struct Patient {
     bool operator==(const Patient &) const = default;
 };
 
+/// What the patient has or takes that bears on the work, by its id in resources/safety/conditions.json.
+struct Condition {
+    std::string id;
+    std::vector<Place> at; // where, when it has a place
+    bool operator==(const Condition &) const = default;
+};
+
+enum class AdviceList { Explain, Check, Treat };
+inline constexpr WordTable<AdviceList, 3> adviceListWords{
+    {{AdviceList::Explain, "explain"}, {AdviceList::Check, "check"}, {AdviceList::Treat, "treat"}}};
+
+/// What the practitioner thinks of a row that the program offered.
+struct Judgement {
+    AdviceList list{};
+    Place place;
+    std::string dismissed; // the reason; empty: the row is pinned
+    [[nodiscard]] bool isPinned() const { return dismissed.empty(); }
+    bool operator==(const Judgement &) const = default;
+};
+
 struct Visit {
     std::optional<Patient> patient;
     std::string date; // ISO 8601 date or empty
     std::string practitioner; // name on the printed page
     std::string complaint; // in the patient's words
+    std::vector<Place> complaintAt; // where it hurts
     std::vector<std::string> cautions; // what must be respected, one line each
+    std::vector<Condition> conditions;
     std::vector<Finding> findings; // in the order of examination
+    std::vector<Judgement> judgements; // one at most for a place in a list
     bool operator==(const Visit &) const = default;
 };
 

@@ -42,7 +42,8 @@ public:
     Visit readVisit(const JsonReader &root)
     {
         checkFormat(root);
-        root.expectObject({"format", "version", "patient", "date", "practitioner", "complaint", "cautions", "findings"});
+        root.expectObject({"format", "version", "patient", "date", "practitioner", "complaint", "complaint_at", "cautions",
+            "conditions", "findings", "judgements"});
         Visit visit;
         if (root.has("patient"))
             visit.patient = readPatient(root.field("patient"));
@@ -50,8 +51,16 @@ public:
         visit.practitioner = root.stringOr("practitioner", {});
         visit.complaint = root.stringOr("complaint", {});
         visit.cautions = root.stringsOr("cautions");
+        if (root.has("complaint_at"))
+            visit.complaintAt = readPlaces(root.field("complaint_at"));
+        if (root.has("conditions"))
+            for (const JsonReader &item : root.field("conditions").items())
+                visit.conditions.push_back(readCondition(item));
         for (const JsonReader &item : root.field("findings").items())
             visit.findings.push_back(readFinding(item));
+        if (root.has("judgements"))
+            for (const JsonReader &item : root.field("judgements").items())
+                visit.judgements.push_back(readJudgement(item, visit.judgements));
         return visit;
     }
 
@@ -113,6 +122,52 @@ private:
         if (!isAllowed(side))
             owner.field("side").fail(ErrorCode::WrongSide, structure.id.value);
         return side;
+    }
+
+    Place readPlace(const JsonReader &at) const
+    {
+        const Structure &structure = readStructure(at.field("structure"));
+        return {structure.id, readSide(at, structure)};
+    }
+
+    std::vector<Place> readPlaces(const JsonReader &at) const
+    {
+        std::vector<Place> places;
+        for (const JsonReader &item : at.items()) {
+            item.expectObject({"structure", "side"});
+            Place place = readPlace(item);
+            if (std::find(places.begin(), places.end(), place) != places.end())
+                item.fail(ErrorCode::Duplicate, place.structure.value);
+            places.push_back(std::move(place));
+        }
+        return places;
+    }
+
+    // Which conditions there are is the caution rules' to know (core/safety).
+    Condition readCondition(const JsonReader &at) const
+    {
+        at.expectObject({"condition", "at"});
+        Condition condition{at.string("condition"), {}};
+        if (!isWellFormed(StructureId{condition.id}))
+            at.field("condition").fail(ErrorCode::BadId, condition.id);
+        if (at.has("at"))
+            condition.at = readPlaces(at.field("at"));
+        return condition;
+    }
+
+    Judgement readJudgement(const JsonReader &at, const std::vector<Judgement> &earlier) const
+    {
+        at.expectObject({"list", "structure", "side", "pinned", "dismissed"});
+        Judgement out{readWord(adviceListWords, at.field("list")), readPlace(at), at.stringOr("dismissed", {})};
+        const bool pinned = at.has("pinned") && at.field("pinned").asBool();
+        if (pinned && !out.isPinned())
+            at.fail(ErrorCode::Contradiction, "pinned, dismissed");
+        if (!pinned && out.isPinned())
+            at.fail(ErrorCode::MissingField, "pinned or dismissed");
+        for (const Judgement &other : earlier)
+            if (other.list == out.list && other.place == out.place)
+                at.fail(ErrorCode::Duplicate, out.place.structure.value);
+        return out;
     }
 
     static Spot readSpot(const JsonReader &at, const Structure &structure)
@@ -187,10 +242,11 @@ private:
 
     Finding readFinding(const JsonReader &at)
     {
-        at.expectObject({"structure", "side", "spot", "at", "tenderness", "restriction", "familiar", "clear", "unable", "note"});
+        at.expectObject({"structure", "side", "spot", "at", "tenderness", "restriction", "play", "familiar", "certain", "clear",
+            "unable", "note"});
         Finding finding;
-        const Structure &structure = readStructure(at.field("structure"));
-        finding.place = {structure.id, readSide(at, structure)};
+        finding.place = readPlace(at);
+        const Structure &structure = m_atlas.at(finding.place.structure);
         if (at.has("spot"))
             finding.spot = readSpot(at.field("spot"), structure);
         if (at.has("at"))
@@ -199,8 +255,15 @@ private:
             finding.tenderness = Tenderness{at.field("tenderness").asInt(0, Tenderness::highest)};
         if (at.has("restriction"))
             finding.restriction = Restriction{at.field("restriction").asInt(0, Restriction::highest)};
+        if (at.has("play")) {
+            if (structure.kind != Kind::Joint)
+                at.field("play").fail(ErrorCode::OutOfRange, structure.id.value + ", allowed on: joint");
+            finding.play = JointPlay{at.field("play").asInt(0, JointPlay::highest)};
+        }
         if (at.has("familiar"))
             finding.familiar = at.field("familiar").asBool();
+        if (at.has("certain"))
+            finding.certain = at.field("certain").asBool();
         if (at.has("clear"))
             finding.clear = readClear(at.field("clear"));
         if (at.has("unable"))
@@ -214,15 +277,19 @@ private:
 
     static void checkSense(const JsonReader &at, const Finding &f)
     {
-        const bool says = f.tenderness || f.restriction || f.familiar || f.clear.any() || !f.note.empty();
-        if (f.isUnable() && says)
+        const bool says = f.tenderness || f.restriction || f.play || f.familiar || f.clear.any() || !f.note.empty();
+        if (f.isUnable() && (says || f.certain))
             at.fail(ErrorCode::Contradiction, "unable");
         if (!f.isUnable() && !says)
-            at.fail(ErrorCode::MissingField, "tenderness, restriction, familiar, clear, unable or note");
+            at.fail(ErrorCode::MissingField, "tenderness, restriction, play, familiar, clear, unable or note");
+        if (f.certain && !f.restriction && !f.play && !f.clear.motion)
+            at.fail(ErrorCode::MissingField, "restriction, play or clear motion, to be certain of");
         if (f.clear.tenderness && f.tenderness && f.tenderness->grade > 0)
             at.fail(ErrorCode::Contradiction, "clear, tenderness");
         if (f.clear.motion && f.restriction && f.restriction->grade > 0)
             at.fail(ErrorCode::Contradiction, "clear, restriction");
+        if (f.clear.motion && f.play && f.play->grade != JointPlay::normal)
+            at.fail(ErrorCode::Contradiction, "clear, play");
     }
 
     const Atlas &m_atlas;
@@ -244,11 +311,46 @@ Json clearJson(const Clear &clear)
     return Json::array({wordOf(qualityWords, clear.tenderness ? Quality::Tenderness : Quality::Motion)});
 }
 
-Json findingJson(const Finding &finding)
+Json placeJson(const Place &place)
 {
     Json json;
-    json["structure"] = finding.place.structure.value;
-    json["side"] = wordOf(sideWords, finding.place.side);
+    json["structure"] = place.structure.value;
+    json["side"] = wordOf(sideWords, place.side);
+    return json;
+}
+
+Json placesJson(const std::vector<Place> &places)
+{
+    Json json = Json::array();
+    for (const Place &place : places)
+        json.push_back(placeJson(place));
+    return json;
+}
+
+Json conditionJson(const Condition &condition)
+{
+    Json json;
+    json["condition"] = condition.id;
+    if (!condition.at.empty())
+        json["at"] = placesJson(condition.at);
+    return json;
+}
+
+Json judgementJson(const Judgement &judgement)
+{
+    Json json;
+    json["list"] = wordOf(adviceListWords, judgement.list);
+    json.update(placeJson(judgement.place));
+    if (judgement.isPinned())
+        json["pinned"] = true;
+    else
+        json["dismissed"] = judgement.dismissed;
+    return json;
+}
+
+Json findingJson(const Finding &finding)
+{
+    Json json = placeJson(finding.place);
     if (finding.spot)
         json["spot"] = wordOf(spotWords, *finding.spot);
     if (finding.at)
@@ -257,8 +359,12 @@ Json findingJson(const Finding &finding)
         json["tenderness"] = finding.tenderness->grade;
     if (finding.restriction)
         json["restriction"] = finding.restriction->grade;
+    if (finding.play)
+        json["play"] = finding.play->grade;
     if (finding.familiar)
         json["familiar"] = true;
+    if (finding.certain)
+        json["certain"] = true;
     if (finding.clear.any())
         json["clear"] = clearJson(finding.clear);
     if (finding.unable)
@@ -290,11 +396,17 @@ std::string writeVisit(const Visit &visit)
     putText(json, "date", visit.date);
     putText(json, "practitioner", visit.practitioner);
     putText(json, "complaint", visit.complaint);
+    if (!visit.complaintAt.empty())
+        json["complaint_at"] = placesJson(visit.complaintAt);
     if (!visit.cautions.empty())
         json["cautions"] = visit.cautions;
+    for (const Condition &condition : visit.conditions)
+        json["conditions"].push_back(conditionJson(condition));
     json["findings"] = Json::array();
     for (const Finding &finding : visit.findings)
         json["findings"].push_back(findingJson(finding));
+    for (const Judgement &judgement : visit.judgements)
+        json["judgements"].push_back(judgementJson(judgement));
     // Ill-formed UTF-8 would make dump() throw; a replacement character loses less than the whole visit.
     return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }

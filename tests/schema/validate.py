@@ -21,6 +21,7 @@ import jsonschema
 ROOT = pathlib.Path(__file__).resolve().parents[2]
 SCHEMAS = ROOT / "resources" / "schema"
 ATLAS = ROOT / "resources" / "atlas"
+SAFETY = ROOT / "resources" / "safety"
 OWN_VISIT = pathlib.Path(__file__).resolve().parent / "visit.json"
 
 # The design's order, outside in.
@@ -108,6 +109,8 @@ def check_content(tally):
     tally.check("body-shares.json", problems("body-shares", load(ROOT / "resources" / "body-shares.json")))
     tally.check("unreachable.json", problems("unreachable", load(ROOT / "resources" / "drawing" / "unreachable.json")))
     tally.check("reasoning.json", problems("reasoning", load(ROOT / "resources" / "reasoning.json")))
+    for name in ["actions", "conditions", "rules"]:
+        tally.check(f"safety/{name}.json", problems(f"safety-{name}", load(SAFETY / f"{name}.json")))
 
 
 def visits():
@@ -145,6 +148,7 @@ def check_refusals_by_schema(tally):
     joints = load(ATLAS / "joints.json")
     sources = load(ATLAS / "sources.json")
     reasoning = load(ROOT / "resources" / "reasoning.json")
+    rules = load(SAFETY / "rules.json")
     cases = [
         ("atlas", "unknown field", spoilt(muscles, colour="red")),
         ("atlas", "unknown field of a structure", spoilt(muscles, "structures", at, colour="red")),
@@ -171,6 +175,11 @@ def check_refusals_by_schema(tally):
         ("reasoning", "number without a reason", spoilt(reasoning, "constants", "restart", reason=None)),
         ("reasoning", "number too large", spoilt(reasoning, "constants", "restart", value=11)),
         ("reasoning", "constant missing", spoilt(reasoning, "constants", restart=None)),
+        ("safety-actions", "unknown kind of action", spoilt(load(SAFETY / "actions.json"), "actions", 0, kind="cure")),
+        ("safety-conditions", "unknown need of a place", spoilt(load(SAFETY / "conditions.json"), "conditions", 0, place="maybe")),
+        ("safety-rules", "rule without a source", spoilt(rules, "rules", 0, source="")),
+        ("safety-rules", "empty list of actions", spoilt(rules, "rules", 0, actions=[])),
+        ("safety-rules", "place of no condition", spoilt(rules, "rules", 1, conditions=None)),
         ("visit", "unknown field", spoilt(visit, colour="red")),
         ("visit", "no findings", spoilt(visit, findings=None)),
         ("visit", "grade too high", spoilt(visit, "findings", 0, tenderness=5)),
@@ -311,6 +320,31 @@ def check_reason(tally, batch):
     tally.check("no findings, no suggestions", [] if reasons == nothing else [f"{reasons}"])
 
 
+def check_cautions(tally, batch):
+    for path in visits():
+        batch.answer(tally, f"cautions ({path.name})", "cautions", "cautions", "--visit", path)
+    held = batch.write("held.json", {"format": "raphe-visit", "version": 1, "conditions": [
+        {"condition": "anticoagulant"}, {"condition": "suspected-leg-clot", "at": [{"structure": "sural-region-medial", "side": "right"}]}],
+        "complaint_at": [{"structure": "sural-region-medial", "side": "right"}],
+        "findings": [{"structure": "soleus", "side": "right", "tenderness": 2}, {"structure": "soleus", "side": "left", "tenderness": 1}]})
+    cautions = batch.answer(tally, "cautions", "cautions", "cautions", "--visit", held)
+    if cautions is None:
+        return
+    weights = ["stop", "adapt", "ask"]
+    complaints = []
+    for verdicts in [cautions["general"], *(p["verdicts"] for p in cautions["places"])]:
+        order = [(weights.index(v["verdict"]), v["rule"]) for v in verdicts]
+        if order != sorted(order):
+            complaints.append(f"not in order: {order}")
+    tally.check("the gravest verdict comes first", complaints)
+    places = [(p["structure"], p["side"]) for p in cautions["places"]]
+    tally.check("each place once, sorted", [] if places == [("soleus", "left"), ("soleus", "right"), ("sural-region-medial", "right")] else [f"{places}"])
+    barred = [(p["structure"], p["side"]) for p in cautions["places"] if any(v["verdict"] == "stop" and not v["actions"] for v in p["verdicts"])]
+    tally.check("a suspected clot bars that leg and not the other", [] if barred == places[1:] else [f"{barred}"])
+    tally.check("what the blood thinner calls for stands for everywhere",
+                [] if "anticoagulant" in {v["condition"] for v in cautions["general"]} else [f"{cautions['general']}"])
+
+
 def check_map(tally, batch):
     starts = {"pdf": b"%PDF-", "svg": b"<?xml", "png": b"\x89PNG"}
     for ending, start in starts.items():
@@ -362,6 +396,15 @@ def check_refusals(tally, batch):
         ("tender and clear of it", lambda: reason(spoilt(visit, "findings", 0, clear=True)), ["visit.json#/findings/0", "tenderness"]),
         ("the same place twice", lambda: reason({**visit, "findings": visit["findings"] + visit["findings"][:1]}), ["visit.json#/findings/8", "gluteus-maximus"]),
         ("no such day", lambda: reason(spoilt(visit, date="2023-02-29")), ["visit.json#/date", "2023-02-29"]),
+        ("unknown condition", lambda: reason({**visit, "conditions": [{"condition": "hiccups"}]}), ["visit.json#/conditions/0/condition", "hiccups"]),
+        ("condition without its place", lambda: reason({**visit, "conditions": [{"condition": "open-wound"}]}), ["visit.json#/conditions/0", "at"]),
+        ("condition that has no place", lambda: reason({**visit, "conditions": [{"condition": "diabetes", "at": [{"structure": "femur", "side": "left"}]}]}),
+         ["visit.json#/conditions/0", "at"]),
+        ("cautions of an unknown condition", lambda: ["cautions", "--visit", batch.write("visit.json", {**visit, "conditions": [{"condition": "hiccups"}]})],
+         ["visit.json#/conditions/0/condition", "hiccups"]),
+        ("import of an unknown condition", lambda: ["import", "--practice", "new.raphe", "--visit",
+                                                    batch.write("visit.json", {**visit, "conditions": [{"condition": "hiccups"}]})],
+         ["visit.json#/conditions/0/condition", "hiccups"]),
         ("missing file", lambda: ["reason", "--visit", "nowhere.json"], ["nowhere.json"]),
         ("a folder for a file", lambda: ["reason", "--visit", "locked"], ["locked"]),
         ("no verb", lambda: [], ["raphe-batch", "required"]),
@@ -425,6 +468,7 @@ def main():
         check_edge(tally, batch)
         check_extent(tally, batch)
         check_reason(tally, batch)
+        check_cautions(tally, batch)
         check_map(tally, batch)
         check_import(tally, batch)
         check_refusals(tally, batch)

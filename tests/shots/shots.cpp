@@ -29,8 +29,9 @@ bool fail(const Error &error)
 
 class Photographer {
 public:
-    Photographer(const Knowledge &knowledge, QString demo, QString out, QString suffix, bool sheets)
-        : m_knowledge(knowledge), m_demo(std::move(demo)), m_out(std::move(out)), m_suffix(std::move(suffix)), m_sheets(sheets)
+    Photographer(const Knowledge &knowledge, const Adviser &adviser, QString demo, QString out, QString suffix, bool sheets)
+        
+        : m_knowledge(knowledge), m_adviser(adviser), m_demo(std::move(demo)), m_out(std::move(out)), m_suffix(std::move(suffix)), m_sheets(sheets)
     {
     }
 
@@ -70,7 +71,7 @@ private:
 
         const Theme theme = themeFor(appearance);
         dress(*qobject_cast<QApplication *>(QCoreApplication::instance()), theme);
-        VisitSession session(m_knowledge, std::move(store).value(), practice);
+        VisitSession session(m_knowledge, m_adviser, std::move(store).value(), practice);
         MainWindow window(session);
         window.setTheme(theme);
         window.resize(1440, 900);
@@ -241,6 +242,7 @@ private:
     }
 
     const Knowledge &m_knowledge;
+    const Adviser &m_adviser;
     QString m_demo;
     QString m_out;
     QString m_suffix;
@@ -279,7 +281,12 @@ int main(int argc, char **argv)
         fail(knowledge.error());
         return 2;
     }
-    return Photographer(knowledge.value(), QString::fromStdString(demo), QString::fromStdString(out),
+    const auto adviser = Adviser::of(knowledge.value());
+    if (!adviser) {
+        fail(adviser.error());
+        return 2;
+    }
+    return Photographer(knowledge.value(), adviser.value(), QString::fromStdString(demo), QString::fromStdString(out),
                QString::fromStdString(suffix), sheets)
                .run()
         ? 0

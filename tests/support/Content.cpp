@@ -65,4 +65,23 @@ const Linkage &linkage()
     return built;
 }
 
+const Reasoner &reasoner()
+{
+    static const Reasoner made(linkage(), body(), constants());
+    return made;
+}
+
+const SafetyRules &safetyRules()
+{
+    static const SafetyRules read = valueOrThrow(readEmbeddedSafetyRules(atlas()), "the built-in caution rules");
+    return read;
+}
+
+const Adviser &adviser()
+{
+    static const Adviser made(std::make_unique<const Reasoner>(linkage(), body(), constants()),
+        std::make_unique<const SafetyRules>(safetyRules()), body());
+    return made;
+}
+
 } // namespace raphe::test

@@ -4,8 +4,10 @@
 
 #include "core/anatomy/Atlas.h"
 #include "core/anatomy/Drawing.h"
+#include "core/plan/Advice.h"
 #include "core/reasoning/Constants.h"
 #include "core/reasoning/Linkage.h"
+#include "core/reasoning/Reason.h"
 
 #include <ostream>
 #include <string>
@@ -28,5 +30,8 @@ namespace raphe::test {
 [[nodiscard]] const Body &body();
 [[nodiscard]] const Constants &constants();
 [[nodiscard]] const Linkage &linkage();
+[[nodiscard]] const Reasoner &reasoner();
+[[nodiscard]] const SafetyRules &safetyRules();
+[[nodiscard]] const Adviser &adviser();
 
 } // namespace raphe::test

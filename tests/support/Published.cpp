@@ -31,15 +31,24 @@ std::vector<std::string> cellsOf(const std::string &line)
 
 } // namespace
 
-std::string publishedText(const std::string &file)
+std::string sourceText(const std::string &path)
 {
-    const std::string path = std::string(RAPHE_SOURCE_DIR) + "/tests/published/" + file;
-    std::ifstream in(path, std::ios::binary);
+    std::ifstream in(std::string(RAPHE_SOURCE_DIR) + "/" + path, std::ios::binary);
     if (!in)
         throw std::runtime_error("cannot read " + path);
     std::ostringstream text;
     text << in.rdbuf();
     return text.str();
+}
+
+std::string publishedText(const std::string &file)
+{
+    return sourceText("tests/published/" + file);
+}
+
+nlohmann::json shippedConstants()
+{
+    return nlohmann::json::parse(sourceText("resources/reasoning.json"));
 }
 
 nlohmann::json publishedJson(const std::string &file)

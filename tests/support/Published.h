@@ -19,6 +19,11 @@ struct Table {
 [[nodiscard]] nlohmann::json publishedJson(const std::string &file);
 [[nodiscard]] Table publishedTable(const std::string &file);
 
+/// The constants of the reasoning as they are shipped.
+[[nodiscard]] nlohmann::json shippedConstants();
+/// Text of a file of the source tree, path from its top.
+[[nodiscard]] std::string sourceText(const std::string &path);
+
 /// "a;b;c" in its parts; nothing for an empty text.
 [[nodiscard]] std::vector<std::string> splitList(const std::string &text, char separator = ';');
 

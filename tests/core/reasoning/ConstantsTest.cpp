@@ -4,21 +4,11 @@
 
 #include <gtest/gtest.h>
 
-#include <fstream>
-#include <sstream>
-
 namespace raphe::test {
 
 namespace {
 
 using nlohmann::json;
-
-/// The constants as they are shipped.
-json shipped()
-{
-    std::ifstream in(std::string(RAPHE_SOURCE_DIR) + "/resources/reasoning.json", std::ios::binary);
-    return json::parse(in);
-}
 
 void expectRefused(const json &spoilt, ErrorCode code, const std::string &place, const std::string &detail)
 {
@@ -31,7 +21,7 @@ void expectRefused(const json &spoilt, ErrorCode code, const std::string &place,
 
 TEST(Constants, TheShippedOnesAreAccepted)
 {
-    const json all = shipped();
+    const json all = shippedConstants();
     const auto read = readConstants(all.dump(), "c.json");
     ASSERT_TRUE(read.ok()) << inWords(read.error());
     for (const auto &item : all["constants"].items())
@@ -40,21 +30,21 @@ TEST(Constants, TheShippedOnesAreAccepted)
 
 TEST(Constants, AMissingOneIsNamed)
 {
-    json j = shipped();
+    json j = shippedConstants();
     j["constants"].erase("restart");
     expectRefused(j, ErrorCode::MissingField, "/constants", "restart");
 }
 
 TEST(Constants, AnUnknownOneIsNamed)
 {
-    json j = shipped();
+    json j = shippedConstants();
     j["constants"]["boost"] = {{"value", 1}, {"reason", "x"}};
     expectRefused(j, ErrorCode::UnknownField, "/constants", "boost");
 }
 
 TEST(Constants, AValueNeedsAReason)
 {
-    json j = shipped();
+    json j = shippedConstants();
     j["constants"]["restart"]["reason"] = "";
     expectRefused(j, ErrorCode::MissingField, "/constants/restart", "reason");
     j["constants"]["restart"].erase("reason");
@@ -63,7 +53,7 @@ TEST(Constants, AValueNeedsAReason)
 
 TEST(Constants, AValueOutOfRangeIsRefused)
 {
-    json j = shipped();
+    json j = shippedConstants();
     j["constants"]["link-attaches"]["value"] = -0.1;
     expectRefused(j, ErrorCode::OutOfRange, "/constants/link-attaches", "-0.1");
     j["constants"]["link-attaches"]["value"] = 10.5;
@@ -75,7 +65,7 @@ TEST(Constants, AValueOutOfRangeIsRefused)
 TEST(Constants, TheRestartIsAProbabilityAboveNoneAndBelowOne)
 {
     for (const double value : {0.0, 1.0, 3.0}) {
-        json j = shipped();
+        json j = shippedConstants();
         j["constants"]["restart"]["value"] = value;
         expectRefused(j, ErrorCode::OutOfRange, "/constants/restart", "allowed");
     }
@@ -83,20 +73,20 @@ TEST(Constants, TheRestartIsAProbabilityAboveNoneAndBelowOne)
 
 TEST(Constants, UnknownFieldsAreRefused)
 {
-    json j = shipped();
+    json j = shippedConstants();
     j["constants"]["restart"]["unit"] = "none";
     expectRefused(j, ErrorCode::UnknownField, "/constants/restart", "unit");
-    j = shipped();
+    j = shippedConstants();
     j["author"] = "x";
     expectRefused(j, ErrorCode::UnknownField, "/", "author");
 }
 
 TEST(Constants, AnotherFormatIsRefused)
 {
-    json j = shipped();
+    json j = shippedConstants();
     j["format"] = "raphe-atlas";
     expectRefused(j, ErrorCode::WrongFormat, "/", "raphe-atlas");
-    j = shipped();
+    j = shippedConstants();
     j["version"] = 2;
     expectRefused(j, ErrorCode::WrongFormat, "/", "");
 }

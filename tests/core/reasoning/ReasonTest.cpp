@@ -1,7 +1,7 @@
 // What the findings point to and what to check next, on the built-in atlas: sides, clear places, limits and ranks.
 #include "tests/core/reasoning/Visits.h"
 
-#include "core/plan/TreatFirst.h"
+#include "core/plan/Treat.h"
 #include "core/reasoning/Reason.h"
 
 #include <gtest/gtest.h>
@@ -73,12 +73,12 @@ TEST(Reason, OfTheMirrorImageIsExactlyTheMirrorImage)
         const Visit image = mirrored(visit);
         const bool own = isItsOwnMirrorImage(visit);
         symmetric += own;
-        const Reasons here = reason(linkage(), visit, constants());
-        const Reasons there = reason(linkage(), image, constants());
+        const Reasons here = reasoner().reasons(visit);
+        const Reasons there = reasoner().reasons(image);
         ASSERT_EQ(answer(here.explain, true, !own), answer(there.explain, false, !own)) << "visit " << i;
         ASSERT_EQ(answer(here.check, true, !own), answer(there.check, false, !own)) << "visit " << i;
-        ASSERT_EQ(answer(treatFirst(linkage(), visit, constants()), true, !own),
-            answer(treatFirst(linkage(), image, constants()), false, !own))
+        ASSERT_EQ(answer(treatFirst(reasoner(), visit).treat, true, !own),
+            answer(treatFirst(reasoner(), image).treat, false, !own))
             << "visit " << i;
     }
     EXPECT_GT(symmetric, casesWanted() / 20) << "visits that are their own mirror image are the hardest and must be among them";
@@ -92,8 +92,8 @@ TEST(Reason, TheOrderOfTheFindingsDoesNotMatter)
         const Visit visit = random.next();
         Visit reversed = visit;
         std::reverse(reversed.findings.begin(), reversed.findings.end());
-        EXPECT_EQ(answer(reason(linkage(), visit, constants()).check, false, true),
-            answer(reason(linkage(), reversed, constants()).check, false, true));
+        EXPECT_EQ(answer(reasoner().reasons(visit).check, false, true),
+            answer(reasoner().reasons(reversed).check, false, true));
     }
 }
 
@@ -105,9 +105,9 @@ TEST(Reason, AddingAClearNeverRaisesThatPlace)
         const Place place =
             linkage().places()[static_cast<std::size_t>(random.below(static_cast<int>(linkage().places().size())))];
         const std::size_t node = linkage().nodesOf(place).front();
-        const double before = liftOf(linkage(), visit.findings, constants())[node];
+        const double before = liftOf(visit.findings)[node];
         visit.findings.push_back(clearOf(place));
-        const double after = liftOf(linkage(), visit.findings, constants())[node];
+        const double after = liftOf(visit.findings)[node];
         EXPECT_LE(after, before + 1e-12) << "visit " << i << ", " << place;
     }
 }
@@ -117,8 +117,8 @@ TEST(Reason, AClearOnTheOnlyWayKeepsTheWalkFromPassing)
     const Finding found = tender("gluteus-maximus", Side::Right, 3);
     const Finding clear = clearOf({{"thoracolumbar-fascia"}, Side::Left});
     const std::size_t latissimus = linkage().nodesOf({{"latissimus-dorsi"}, Side::Left}).front();
-    const double before = liftOf(linkage(), {found}, constants())[latissimus];
-    EXPECT_LT(liftOf(linkage(), {found, clear}, constants())[latissimus], 0.9 * before);
+    const double before = liftOf({found})[latissimus];
+    EXPECT_LT(liftOf({found, clear})[latissimus], 0.9 * before);
 }
 
 TEST(Reason, ClearPlacesAreNeverSuggested)
@@ -138,7 +138,7 @@ TEST(Reason, ClearPlacesAreNeverSuggested)
             if (f.isFound())
                 for (const std::size_t node : linkage().nodesOf(f.place))
                     clear.erase(node);
-        const Reasons reasons = reason(linkage(), visit, constants());
+        const Reasons reasons = reasoner().reasons(visit);
         for (const Suggestion &s : reasons.explain)
             EXPECT_FALSE(clear.contains(linkage().nodesOf(s.place).front())) << s.place;
         for (const Suggestion &s : reasons.check)
@@ -150,7 +150,7 @@ TEST(Reason, TenderButMovingFreelyIsAFinding)
 {
     Finding f = tender("gluteus-maximus", Side::Right, 3);
     f.clear.motion = true;
-    const Reasons reasons = reason(linkage(), visitOf({f}), constants());
+    const Reasons reasons = reasoner().reasons(visitOf({f}));
     ASSERT_FALSE(reasons.explain.empty());
     EXPECT_EQ(reasons.explain.front().place, f.place);
     ASSERT_FALSE(reasons.check.empty()) << "what is tied to it is worth checking";
@@ -165,7 +165,7 @@ TEST(Reason, TenderAtOneSpotAndClearAtAnotherIsAFinding)
     origin.spot = Spot::Origin;
     Finding belly = clearOf(origin.place);
     belly.spot = Spot::Belly;
-    const Reasons reasons = reason(linkage(), visitOf({origin, belly}), constants());
+    const Reasons reasons = reasoner().reasons(visitOf({origin, belly}));
     ASSERT_FALSE(reasons.explain.empty());
     EXPECT_EQ(reasons.explain.front().place, origin.place);
     EXPECT_FALSE(reasons.check.empty());
@@ -173,8 +173,7 @@ TEST(Reason, TenderAtOneSpotAndClearAtAnotherIsAFinding)
 
 TEST(Reason, PointsAtWhatTwoFindingsShare)
 {
-    const Reasons reasons = reason(
-        linkage(), visitOf({tender("gluteus-maximus", Side::Right, 3), tender("latissimus-dorsi", Side::Left, 3)}), constants());
+    const Reasons reasons = reasoner().reasons(visitOf({tender("gluteus-maximus", Side::Right, 3), tender("latissimus-dorsi", Side::Left, 3)}));
     const auto fascia = std::find_if(reasons.check.begin(), reasons.check.end(), [](const Suggestion &s) {
         return s.place == Place{{"thoracolumbar-fascia"}, Side::Left};
     });
@@ -189,7 +188,7 @@ TEST(Reason, GivesAtMostTwentyInOrderAndEqualScoresShareARank)
     bool full = false;
     for (int i = 0; i < 30; ++i) {
         const Visit visit = random.next();
-        const Reasons reasons = reason(linkage(), visit, constants());
+        const Reasons reasons = reasoner().reasons(visit);
         for (const auto *list : {&reasons.explain, &reasons.check}) {
             EXPECT_LE(list->size(), suggestionsAtMost);
             full = full || list->size() == suggestionsAtMost;
@@ -211,7 +210,7 @@ TEST(Reason, GivesAtMostTwentyInOrderAndEqualScoresShareARank)
 TEST(Reason, EqualFindingsOnBothSidesRankEqually)
 {
     const Reasons reasons =
-        reason(linkage(), visitOf({tender("piriformis", Side::Left, 2), tender("piriformis", Side::Right, 2)}), constants());
+        reasoner().reasons(visitOf({tender("piriformis", Side::Left, 2), tender("piriformis", Side::Right, 2)}));
     ASSERT_GE(reasons.explain.size(), 2U);
     EXPECT_EQ(reasons.explain[0].place.structure, reasons.explain[1].place.structure);
     EXPECT_EQ(reasons.explain[0].rank, 1);
@@ -224,10 +223,10 @@ TEST(Reason, AMidlineFindingCountsHalfForEachSide)
     // Without clear places the walk is linear in its start, so two findings give the mean weighted by their strength.
     const Finding midline = stiff("l4-l5", Side::Midline, 2);
     const Finding other = tender("gluteus-maximus", Side::Right, 3);
-    const auto together = liftOf(linkage(), {midline, other}, constants());
-    const auto left = liftOf(linkage(), {stiff("l4-l5", Side::Left, 2)}, constants());
-    const auto right = liftOf(linkage(), {stiff("l4-l5", Side::Right, 2)}, constants());
-    const auto alone = liftOf(linkage(), {other}, constants());
+    const auto together = liftOf({midline, other});
+    const auto left = liftOf({stiff("l4-l5", Side::Left, 2)});
+    const auto right = liftOf({stiff("l4-l5", Side::Right, 2)});
+    const auto alone = liftOf({other});
     const double a = strengthOf(midline, constants());
     const double b = strengthOf(other, constants());
     for (std::size_t i = 0; i < together.size(); ++i)
@@ -246,17 +245,17 @@ void expectFinite(const std::vector<Suggestion> &list)
 
 void expectFinite(const Visit &visit)
 {
-    const Reasons reasons = reason(linkage(), visit, constants());
+    const Reasons reasons = reasoner().reasons(visit);
     expectFinite(reasons.explain);
     expectFinite(reasons.check);
 }
 
 TEST(Reason, AnEmptyVisitGivesNothing)
 {
-    const Reasons reasons = reason(linkage(), {}, constants());
+    const Reasons reasons = reasoner().reasons({});
     EXPECT_TRUE(reasons.explain.empty());
     EXPECT_TRUE(reasons.check.empty());
-    EXPECT_TRUE(treatFirst(linkage(), {}, constants()).empty());
+    EXPECT_TRUE(treatFirst(reasoner(), {}).treat.empty());
 }
 
 TEST(Reason, OnlyClearAndUnableGivesNothing)
@@ -264,7 +263,7 @@ TEST(Reason, OnlyClearAndUnableGivesNothing)
     Finding unable;
     unable.place = {{"piriformis"}, Side::Left};
     unable.unable = "dressing";
-    const Reasons reasons = reason(linkage(), visitOf({clearOf({{"gluteus-maximus"}, Side::Right}), unable}), constants());
+    const Reasons reasons = reasoner().reasons(visitOf({clearOf({{"gluteus-maximus"}, Side::Right}), unable}));
     EXPECT_TRUE(reasons.explain.empty());
     EXPECT_TRUE(reasons.check.empty());
 }
@@ -288,7 +287,7 @@ TEST(Reason, AHugeVisitGivesNumbers)
         everything.findings.push_back(
             tender(place.structure.value, place.side, 1 + static_cast<int>(everything.findings.size() % 4)));
     expectFinite(everything);
-    EXPECT_LE(reason(linkage(), everything, constants()).explain.size(), suggestionsAtMost);
+    EXPECT_LE(reasoner().reasons(everything).explain.size(), suggestionsAtMost);
     Visit allClear;
     for (const Place &place : examinablePlaces())
         allClear.findings.push_back(clearOf(place));

@@ -44,6 +44,14 @@ inline Visit visitOf(std::vector<Finding> findings)
     return visit;
 }
 
+/// Lift at every node for these findings, by the solver alone.
+inline std::vector<double> liftOf(const std::vector<Finding> &findings)
+{
+    static const WalkSolver solver(linkage().graph(), constants()["restart"]);
+    const auto clear = clearNodes(linkage(), findings);
+    return solver.lift(startOf(linkage(), findings, constants()), {clear.begin(), clear.end()});
+}
+
 /// All places at which hands can find something.
 inline const std::vector<Place> &examinablePlaces()
 {

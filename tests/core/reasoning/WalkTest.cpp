@@ -1,6 +1,8 @@
 // The walk against a dense solve of the same equations, written here from the definition in Spread.h.
 #include "tests/core/reasoning/Visits.h"
 
+#include "tests/support/Published.h"
+
 #include "core/reasoning/Reason.h"
 #include "core/reasoning/Spread.h"
 
@@ -19,7 +21,21 @@ using Index = Eigen::Index;
 struct Start {
     std::vector<double> strength;
     std::vector<bool> absorbing;
+    std::vector<std::size_t> nodes() const
+    {
+        std::vector<std::size_t> out;
+        for (std::size_t i = 0; i < absorbing.size(); ++i)
+            if (absorbing[i])
+                out.push_back(i);
+        return out;
+    }
 };
+
+const WalkSolver &solver()
+{
+    static const WalkSolver made(linkage().graph(), constants()["restart"]);
+    return made;
+}
 
 // What is found pulls; what was checked and is clear in every respect, and found nowhere, lets nothing through.
 Start startOf(const Visit &visit)
@@ -81,7 +97,7 @@ TEST(Walk, AgreesWithADenseSolveWhenPlacesAreClear)
     for (const Visit &visit : {twoFindingsAndThreeClears, random.next(), random.next()}) {
         Start start = startOf(visit);
         start.strength[0] += 0.25; // so that a visit without a finding starts somewhere
-        const auto sparse = walk(linkage(), start.strength, start.absorbing, constants()["restart"]);
+        const auto sparse = solver().walk(start.strength, start.nodes());
         EXPECT_LT(largestDifference(sparse, denseWalk(start)), 1e-10);
     }
 }
@@ -92,16 +108,15 @@ TEST(Walk, LiftIsTheWalkOverTheWalkFromEverywhere)
     const std::size_t n = start.strength.size();
     const Eigen::VectorXd from = denseWalk(start);
     const Eigen::VectorXd everywhere = denseWalk({std::vector<double>(n, 1.0), std::vector<bool>(n, false)});
-    const auto lifts = liftOf(linkage(), twoFindingsAndThreeClears.findings, constants());
+    const auto lifts = liftOf(twoFindingsAndThreeClears.findings);
     for (std::size_t i = 0; i < n; ++i)
         ASSERT_NEAR(lifts[i], from[static_cast<Index>(i)] / everywhere[static_cast<Index>(i)], 1e-8) << linkage().places()[i];
 }
 
 TEST(Walk, KeepsAllOfTheStartWhenNothingIsClear)
 {
-    const std::size_t n = linkage().places().size();
     const Start start = startOf(visitOf({tender("gluteus-maximus", Side::Right, 3)}));
-    const auto p = walk(linkage(), start.strength, std::vector<bool>(n, false), constants()["restart"]);
+    const auto p = solver().walk(start.strength);
     double sum = 0;
     for (const double value : p) {
         EXPECT_GE(value, -1e-12);
@@ -113,26 +128,20 @@ TEST(Walk, KeepsAllOfTheStartWhenNothingIsClear)
 TEST(Walk, AnEmptyStartGivesZeros)
 {
     const std::size_t n = linkage().places().size();
-    for (const double value : lift(linkage(), std::vector<double>(n, 0.0), std::vector<bool>(n, false), 0.3))
+    for (const double value : solver().lift(std::vector<double>(n, 0.0)))
         ASSERT_EQ(value, 0);
 }
 
 TEST(Walk, ALinkOfNoWeightIsNoLink)
 {
     // Everything of one grade set to nothing must not divide by nothing.
-    std::string text = R"({"format":"raphe-reasoning","version":1,"constants":{)";
-    for (const char *name : {"grade-verified", "grade-supported", "grade-described", "grade-convention", "link-continues",
-             "link-attaches", "link-crosses", "link-part-of", "link-overlies", "restart", "strength-tenderness",
-             "strength-restriction", "strength-familiar", "strength-least", "treat-tenderness", "treat-restriction",
-             "treat-familiar", "treat-linkage", "treat-joint-first", "treat-superficial-first", "overlap-least"}) {
-        const std::string value = std::string(name) == "grade-described" ? "0" : "0.5";
-        text += "\"" + std::string(name) + R"(":{"value":)" + value + R"(,"reason":"test"},)";
-    }
-    text.back() = '}';
-    const auto read = readConstants(text + "}", "test");
+    nlohmann::json all = shippedConstants();
+    all["constants"]["grade-described"]["value"] = 0;
+    const auto read = readConstants(all.dump(), "test");
     ASSERT_TRUE(read.ok()) << inWords(read.error());
     const Linkage thin(atlas(), body(), read.value());
-    for (const double value : liftOf(thin, {tender("gluteus-maximus", Side::Right, 3)}, read.value()))
+    const WalkSolver walk(thin.graph(), read.value()["restart"]);
+    for (const double value : walk.lift(raphe::startOf(thin, {tender("gluteus-maximus", Side::Right, 3)}, read.value())))
         ASSERT_TRUE(std::isfinite(value));
 }
 

@@ -254,7 +254,7 @@ TEST(VisitJson, GradesStayOnTheirScales)
 
 TEST(VisitJson, AFindingSaysSomething)
 {
-    const std::string says = "tenderness, restriction, familiar, clear, unable or note";
+    const std::string says = "tenderness, restriction, play, familiar, clear, unable or note";
     expectFindingError({{"structure", "sacrum"}}, ErrorCode::MissingField, "", says);
     expectFindingError({{"structure", "sacrum"}, {"familiar", false}}, ErrorCode::MissingField, "", says);
     expectFindingError({{"structure", "sacrum"}, {"note", ""}}, ErrorCode::MissingField, "", says);
@@ -572,7 +572,8 @@ TEST_F(VisitSchema, NamesTheFieldsThatTheReaderKnows)
 {
     std::set<std::string> known;
     for (const char *field :
-        {"structure", "side", "spot", "at", "tenderness", "restriction", "familiar", "clear", "unable", "note"})
+        {"structure", "side", "spot", "at", "tenderness", "restriction", "play", "familiar", "certain", "clear", "unable",
+            "note"})
         known.insert(field);
     std::set<std::string> named;
     for (const auto &[field, rule] : finding["properties"].items()) {
@@ -594,7 +595,8 @@ TEST_F(VisitSchema, NamesTheFieldsThatTheReaderKnows)
         EXPECT_NE(read.error().code, ErrorCode::UnknownField) << field;
     }
     const json full =
-        json::parse(R"({"format":0,"version":0,"patient":0,"date":0,"practitioner":0,"complaint":0,"cautions":0,"findings":0})");
+        json::parse(R"({"format":0,"version":0,"patient":0,"date":0,"practitioner":0,"complaint":0,"complaint_at":0,"cautions":0,"conditions":0,
+            "findings":0,"judgements":0})");
     for (const auto &[field, unused] : full.items())
         EXPECT_TRUE(schema["properties"].contains(field)) << field;
     EXPECT_FALSE(schema["additionalProperties"].get<bool>());

@@ -1,7 +1,7 @@
 // What to treat first: a sum of visible terms, with caution where touch itself is too much.
 #include "tests/core/reasoning/Visits.h"
 
-#include "core/plan/TreatFirst.h"
+#include "core/plan/Treat.h"
 
 #include <gtest/gtest.h>
 
@@ -32,7 +32,7 @@ TEST(TreatFirst, EveryScoreIsTheSumOfItsTerms)
     RandomVisits random(11);
     std::size_t seen = 0;
     for (int i = 0; i < 40; ++i)
-        for (const Suggestion &s : treatFirst(linkage(), random.next(), constants())) {
+        for (const Suggestion &s : treatFirst(reasoner(), random.next()).treat) {
             double sum = 0;
             for (const Term &term : s.terms) {
                 EXPECT_GT(term.value, 0) << term.name;
@@ -48,8 +48,8 @@ TEST(TreatFirst, EveryScoreIsTheSumOfItsTerms)
 TEST(TreatFirst, GradeFourAddsNoTendernessAndAsksForCaution)
 {
     const Place place{{"piriformis"}, Side::Right};
-    const auto four = treatFirst(linkage(), visitOf({tender("piriformis", Side::Right, 4)}), constants());
-    const auto three = treatFirst(linkage(), visitOf({tender("piriformis", Side::Right, 3)}), constants());
+    const auto four = treatFirst(reasoner(), visitOf({tender("piriformis", Side::Right, 4)})).treat;
+    const auto three = treatFirst(reasoner(), visitOf({tender("piriformis", Side::Right, 3)})).treat;
     EXPECT_FALSE(termOf(entryOf(four, place), "tenderness"));
     EXPECT_NE(entryOf(four, place).why.find("caution"), std::string::npos) << entryOf(four, place).why;
     ASSERT_TRUE(termOf(entryOf(three, place), "tenderness"));
@@ -64,7 +64,7 @@ TEST(TreatFirst, GradeFourAtOneSpotSpeaksForThePlace)
     Finding belly = tender("piriformis", Side::Right, 2);
     belly.spot = Spot::Belly;
     for (const Visit &visit : {visitOf({origin, belly}), visitOf({belly, origin})}) {
-        const auto list = treatFirst(linkage(), visit, constants());
+        const auto list = treatFirst(reasoner(), visit).treat;
         ASSERT_EQ(list.size(), 1U) << "one entry a place";
         EXPECT_FALSE(termOf(list.front(), "tenderness"));
         EXPECT_NE(list.front().why.find("caution"), std::string::npos);
@@ -74,8 +74,7 @@ TEST(TreatFirst, GradeFourAtOneSpotSpeaksForThePlace)
 TEST(TreatFirst, AJointComesBeforeTheMuscleAcrossIt)
 {
     const Place joint{{"hip-joint"}, Side::Right};
-    const auto with = treatFirst(
-        linkage(), visitOf({stiff("hip-joint", Side::Right, 2), tender("gluteus-medius", Side::Right, 2)}), constants());
+    const auto with = treatFirst(reasoner(), visitOf({stiff("hip-joint", Side::Right, 2), tender("gluteus-medius", Side::Right, 2)})).treat;
     ASSERT_TRUE(termOf(entryOf(with, joint), "joint first"));
     EXPECT_DOUBLE_EQ(termOf(entryOf(with, joint), "joint first")->value, constants()["treat-joint-first"]);
     EXPECT_FALSE(termOf(entryOf(with, {{"gluteus-medius"}, Side::Right}), "joint first"));
@@ -84,13 +83,11 @@ TEST(TreatFirst, AJointComesBeforeTheMuscleAcrossIt)
 TEST(TreatFirst, AJointAloneOrWithAMuscleOfTheOtherSideIsNotFirst)
 {
     const Place joint{{"hip-joint"}, Side::Right};
-    const auto alone = treatFirst(linkage(), visitOf({stiff("hip-joint", Side::Right, 2)}), constants());
+    const auto alone = treatFirst(reasoner(), visitOf({stiff("hip-joint", Side::Right, 2)})).treat;
     EXPECT_FALSE(termOf(entryOf(alone, joint), "joint first"));
-    const auto other = treatFirst(
-        linkage(), visitOf({stiff("hip-joint", Side::Right, 2), tender("gluteus-medius", Side::Left, 2)}), constants());
+    const auto other = treatFirst(reasoner(), visitOf({stiff("hip-joint", Side::Right, 2), tender("gluteus-medius", Side::Left, 2)})).treat;
     EXPECT_FALSE(termOf(entryOf(other, joint), "joint first"));
-    const auto noncrossing = treatFirst(
-        linkage(), visitOf({stiff("hip-joint", Side::Right, 2), tender("vastus-medialis", Side::Right, 2)}), constants());
+    const auto noncrossing = treatFirst(reasoner(), visitOf({stiff("hip-joint", Side::Right, 2), tender("vastus-medialis", Side::Right, 2)})).treat;
     EXPECT_FALSE(termOf(entryOf(noncrossing, joint), "joint first")) << "vastus medialis does not cross the hip";
 }
 
@@ -98,31 +95,28 @@ TEST(TreatFirst, AMidlineSegmentComesBeforeTheMusclesOfEitherSide)
 {
     for (const Side side : {Side::Left, Side::Right}) {
         const auto list =
-            treatFirst(linkage(), visitOf({stiff("l4-l5", Side::Midline, 2), tender("multifidus", side, 2)}), constants());
+            treatFirst(reasoner(), visitOf({stiff("l4-l5", Side::Midline, 2), tender("multifidus", side, 2)})).treat;
         EXPECT_TRUE(termOf(entryOf(list, {{"l4-l5"}, Side::Midline}), "joint first")) << wordOf(sideWords, side);
     }
 }
 
 TEST(TreatFirst, TheSkinAndItsFasciaComeBeforeWhatLiesDeeper)
 {
-    const auto list = treatFirst(
-        linkage(), visitOf({tender("thoracolumbar-fascia", Side::Right, 2), tender("multifidus", Side::Right, 2)}), constants());
+    const auto list = treatFirst(reasoner(), visitOf({tender("thoracolumbar-fascia", Side::Right, 2), tender("multifidus", Side::Right, 2)})).treat;
     EXPECT_TRUE(termOf(entryOf(list, {{"thoracolumbar-fascia"}, Side::Right}), "superficial first"));
     EXPECT_FALSE(termOf(entryOf(list, {{"multifidus"}, Side::Right}), "superficial first"));
 }
 
 TEST(TreatFirst, TheMostTiedFindingHasTheWholeLinkageTermAndALoneOneHasNone)
 {
-    const auto list = treatFirst(linkage(),
-        visitOf({tender("gluteus-maximus", Side::Right, 2), tender("thoracolumbar-fascia", Side::Left, 2),
-            tender("latissimus-dorsi", Side::Left, 2)}),
-        constants());
+    const auto list = treatFirst(reasoner(), visitOf({tender("gluteus-maximus", Side::Right, 2), tender("thoracolumbar-fascia", Side::Left, 2),
+            tender("latissimus-dorsi", Side::Left, 2)})).treat;
     double most = 0;
     for (const Suggestion &s : list)
         if (const Term *term = termOf(s, "linkage"))
             most = std::max(most, term->value);
     EXPECT_DOUBLE_EQ(most, constants()["treat-linkage"]);
-    const auto alone = treatFirst(linkage(), visitOf({tender("gluteus-maximus", Side::Right, 2)}), constants());
+    const auto alone = treatFirst(reasoner(), visitOf({tender("gluteus-maximus", Side::Right, 2)})).treat;
     EXPECT_FALSE(termOf(alone.front(), "linkage"));
 }
 
@@ -131,8 +125,7 @@ TEST(TreatFirst, ListsOnlyWhatWasFound)
     Finding unable;
     unable.place = {{"iliacus"}, Side::Left};
     unable.unable = "guarding";
-    const auto list = treatFirst(linkage(),
-        visitOf({tender("piriformis", Side::Left, 2), clearOf({{"gluteus-maximus"}, Side::Left}), unable}), constants());
+    const auto list = treatFirst(reasoner(), visitOf({tender("piriformis", Side::Left, 2), clearOf({{"gluteus-maximus"}, Side::Left}), unable})).treat;
     ASSERT_EQ(list.size(), 1U);
     EXPECT_EQ(list.front().place, (Place{{"piriformis"}, Side::Left}));
 }
@@ -141,14 +134,14 @@ TEST(TreatFirst, TenderButMovingFreelyIsTreated)
 {
     Finding f = tender("piriformis", Side::Left, 2);
     f.clear.motion = true;
-    EXPECT_EQ(treatFirst(linkage(), visitOf({f}), constants()).size(), 1U);
+    EXPECT_EQ(treatFirst(reasoner(), visitOf({f})).treat.size(), 1U);
 }
 
 TEST(TreatFirst, FamiliarPainCountsAndIsNamed)
 {
     Finding f = tender("piriformis", Side::Left, 1);
     f.familiar = true;
-    const auto list = treatFirst(linkage(), visitOf({f}), constants());
+    const auto list = treatFirst(reasoner(), visitOf({f})).treat;
     ASSERT_TRUE(termOf(list.front(), "familiar"));
     EXPECT_DOUBLE_EQ(termOf(list.front(), "familiar")->value, constants()["treat-familiar"]);
     EXPECT_NE(list.front().why.find("knows this pain"), std::string::npos) << list.front().why;
@@ -160,7 +153,7 @@ TEST(TreatFirst, GivesAtMostTwentyFiniteScores)
     for (const Place &place : examinablePlaces())
         if (huge.findings.size() < 60)
             huge.findings.push_back(tender(place.structure.value, place.side, 2));
-    const auto list = treatFirst(linkage(), huge, constants());
+    const auto list = treatFirst(reasoner(), huge).treat;
     EXPECT_EQ(list.size(), suggestionsAtMost);
     for (const Suggestion &s : list)
         EXPECT_TRUE(std::isfinite(s.score)) << s.place;

@@ -1,0 +1,155 @@
+#include "app/raphe/ReasonModel.h"
+
+#include <algorithm>
+
+namespace raphe {
+
+namespace {
+
+const Judgement *judgementOf(const Visit &visit, AdviceList list, const Place &place)
+{
+    const auto it = std::find_if(visit.judgements.begin(), visit.judgements.end(),
+        [&](const Judgement &j) { return j.list == list && j.place == place; });
+    return it == visit.judgements.end() ? nullptr : &*it;
+}
+
+} // namespace
+
+ReasonModel::ReasonModel(const Atlas &atlas, AdviceList list, QObject *parent)
+    : QAbstractListModel(parent), m_atlas(atlas), m_list(list)
+{
+}
+
+void ReasonModel::clear()
+{
+    beginResetModel();
+    m_rows.clear();
+    endResetModel();
+}
+
+void ReasonModel::show(const Advice &advice, const Visit &visit)
+{
+    beginResetModel();
+    m_rows.clear();
+    switch (m_list) {
+    case AdviceList::Explain: {
+        const auto &list = advice.reasons.explain;
+        const auto ahead = std::find_if(
+            list.begin(), list.end(), [&](const Suggestion &s) { return s.score < advice.reasons.unexplained; });
+        addOffered({list.begin(), ahead}, visit);
+        if (!list.empty())
+            addHeading(tr("Or nothing that was found explains it"), std::min(1.0, advice.reasons.unexplained));
+        addOffered({ahead, list.end()}, visit);
+        break;
+    }
+    case AdviceList::Check: addOffered(groupedByPosition(advice.reasons.check), visit); break;
+    case AdviceList::Treat:
+        addOffered(advice.treatment.treat, visit);
+        if (!advice.treatment.leave.empty())
+            addHeading(tr("Leave alone for now"));
+        for (const Suggestion &s : advice.treatment.leave)
+            m_rows.push_back({{}, s, false, {}, 0});
+        break;
+    }
+    const auto isDismissed = [](const Row &row) { return !row.dismissed.isEmpty(); };
+    const auto dismissed = std::stable_partition(m_rows.begin(), m_rows.end(), [&](const Row &row) { return !isDismissed(row); });
+    if (dismissed != m_rows.end())
+        m_rows.insert(dismissed, {tr("Dismissed"), {}, false, {}, 0});
+    endResetModel();
+}
+
+// Pinned rows first; checks with a heading where the position changes.
+void ReasonModel::addOffered(std::vector<Suggestion> list, const Visit &visit)
+{
+    double best = 0;
+    for (const Suggestion &s : list)
+        best = std::max(best, s.score);
+    const auto isPinned = [&](const Suggestion &s) {
+        const Judgement *judgement = judgementOf(visit, m_list, s.place);
+        return judgement && judgement->isPinned();
+    };
+    const auto pinned = std::stable_partition(list.begin(), list.end(), isPinned) - list.begin();
+    std::optional<Position> position;
+    for (std::size_t i = 0; i < list.size(); ++i) {
+        Suggestion &s = list[i];
+        const Judgement *judgement = judgementOf(visit, m_list, s.place);
+        const QString dismissed = judgement ? QString::fromStdString(judgement->dismissed) : QString();
+        if (static_cast<std::ptrdiff_t>(i) >= pinned && s.position && s.position != position && dismissed.isEmpty()) {
+            position = s.position;
+            addHeading(QString::fromStdString(positionInWords(*position)));
+        }
+        const double whole = m_list == AdviceList::Explain ? 1 : best;
+        m_rows.push_back({{}, s, static_cast<std::ptrdiff_t>(i) < pinned, dismissed, whole > 0 ? s.score / whole : 0});
+    }
+}
+
+void ReasonModel::addHeading(const QString &text, double bar)
+{
+    Row row;
+    row.heading = text;
+    row.heading[0] = row.heading[0].toUpper();
+    row.bar = bar;
+    m_rows.push_back(std::move(row));
+}
+
+const Suggestion *ReasonModel::suggestion(int row) const
+{
+    if (row < 0 || row >= rowCount() || !m_rows[static_cast<std::size_t>(row)].offered)
+        return nullptr;
+    return &*m_rows[static_cast<std::size_t>(row)].offered;
+}
+
+int ReasonModel::rowCount(const QModelIndex &parent) const
+{
+    return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
+}
+
+Qt::ItemFlags ReasonModel::flags(const QModelIndex &index) const
+{
+    if (index.isValid() && !suggestion(index.row()))
+        return Qt::ItemNeverHasChildren;
+    return QAbstractListModel::flags(index);
+}
+
+QStringList ReasonModel::linesOf(const Row &row) const
+{
+    if (!row.offered)
+        return {};
+    if (!row.dismissed.isEmpty())
+        return {tr("dismissed: %1").arg(row.dismissed)};
+    const Suggestion &s = *row.offered;
+    QStringList lines{QString::fromStdString(s.why)};
+    if (m_list == AdviceList::Treat) {
+        for (const CautionVerdict &v : s.cautions)
+            if (v.reason != s.why) {
+                lines << tr("%1: %2", "verdict of a caution rule: its reason")
+                             .arg(v.verdict == Verdict::Ask       ? tr("Ask")
+                                     : v.verdict == Verdict::Adapt ? tr("Adapt")
+                                                                   : tr("Not all techniques"),
+                                 QString::fromStdString(v.reason));
+                break; // the gravest; all of them stand with the technique
+            }
+    } else if (!s.path.empty()) {
+        lines << tr("weakest link: %1").arg(QString::fromStdString(gradeInWords(weakestOf(s.path))));
+    }
+    return lines;
+}
+
+QVariant ReasonModel::data(const QModelIndex &index, int role) const
+{
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+        return {};
+    const Row &row = m_rows[static_cast<std::size_t>(index.row())];
+    QString title = row.offered ? QString::fromStdString(m_atlas.spoken(row.offered->place)) : row.heading;
+    if (row.isPinned)
+        title = tr("Pinned: %1").arg(title);
+    switch (role) {
+    case Qt::DisplayRole: return title;
+    case LinesRole: return linesOf(row);
+    case BarRole: return row.bar > 0 ? QVariant(row.bar) : QVariant();
+    case Qt::AccessibleTextRole: return title + QStringLiteral(". ") + linesOf(row).join(QStringLiteral(". "));
+    default: return {};
+    }
+}
+
+} // namespace raphe

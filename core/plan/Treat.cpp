@@ -1,0 +1,166 @@
+#include "core/plan/Treat.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+#include <map>
+
+namespace raphe {
+
+namespace {
+
+QString tr(const char *text)
+{
+    return QCoreApplication::translate("Treat", text);
+}
+
+QString reasonFor(std::string_view term)
+{
+    if (term == "complaint")
+        return tr(QT_TRANSLATE_NOOP("Treat", "where it hurts"));
+    if (term == "familiar")
+        return tr(QT_TRANSLATE_NOOP("Treat", "the patient knows this pain"));
+    if (term == "tenderness")
+        return tr(QT_TRANSLATE_NOOP("Treat", "tender"));
+    if (term == "restriction")
+        return tr(QT_TRANSLATE_NOOP("Treat", "restricted"));
+    if (term == "linkage")
+        return tr(QT_TRANSLATE_NOOP("Treat", "tied to the other findings"));
+    if (term == "joint first")
+        return tr(QT_TRANSLATE_NOOP("Treat", "a joint, before the muscles across it"));
+    return tr(QT_TRANSLATE_NOOP("Treat", "superficial, before what lies deeper"));
+}
+
+// One entry a place, the strongest of several spots.
+std::map<Place, Finding> strongestByPlace(const std::vector<Finding> &findings)
+{
+    std::map<Place, Finding> out;
+    for (const Finding &f : findings) {
+        if (!f.isFound())
+            continue;
+        auto [it, fresh] = out.try_emplace(f.place, f);
+        if (fresh)
+            continue;
+        it->second.tenderness = std::max(it->second.tenderness, f.tenderness);
+        it->second.restriction = std::max(it->second.restriction, f.restriction);
+        it->second.familiar = it->second.familiar || f.familiar;
+        if (f.play)
+            it->second.play = f.play;
+    }
+    return out;
+}
+
+bool muscleFoundAcross(const Atlas &atlas, const Place &joint, const std::map<Place, Finding> &found)
+{
+    return std::any_of(atlas.crossings().begin(), atlas.crossings().end(), [&](const Crossing &c) {
+        if (c.joint != joint.structure)
+            return false;
+        return std::any_of(found.begin(), found.end(), [&](const auto &entry) {
+            return entry.first.structure == c.muscle
+                && (entry.first.side == joint.side || joint.side == Side::Midline || entry.first.side == Side::Midline);
+        });
+    });
+}
+
+} // namespace
+
+namespace {
+
+constexpr std::string_view mobilising = "mobilising";
+
+const CautionVerdict *stopOf(const std::vector<CautionVerdict> &verdicts, Kind kind)
+{
+    const auto it = std::find_if(verdicts.begin(), verdicts.end(), [&](const CautionVerdict &v) {
+        const bool concerns = v.concernsAll()
+            || (kind == Kind::Joint && std::find(v.actions.begin(), v.actions.end(), mobilising) != v.actions.end());
+        return v.verdict == Verdict::Stop && concerns;
+    });
+    return it == verdicts.end() ? nullptr : &*it;
+}
+
+// Why a joint's play forbids mobilising it; empty when it does not.
+QString vetoOf(const std::optional<JointPlay> &play)
+{
+    if (!play)
+        return {};
+    if (play->grade == 0)
+        return tr(QT_TRANSLATE_NOOP("Treat", "fused: not to be mobilised"));
+    if (play->grade > JointPlay::normal)
+        return tr(QT_TRANSLATE_NOOP("Treat", "too much play: not to be mobilised; the muscles around it may be holding it"));
+    return {};
+}
+
+} // namespace
+
+Treatment treatFirst(
+    const Reasoner &reasoner, const Visit &visit, const Preferences &preferences, const Verdicts &verdicts)
+{
+    const Atlas &atlas = reasoner.linkage().atlas();
+    const Constants &constants = reasoner.constants();
+    const Canonical c = canonical(visit);
+    const auto found = strongestByPlace(c.visit.findings);
+
+    std::vector<Place> places;
+    for (const auto &[place, finding] : found)
+        places.push_back(place);
+    std::vector<double> pulls = reasoner.pullOfOthers(c.visit, places);
+    if (c.isItsOwnImage) // rounding must not tell left from right
+        for (std::size_t i = 0; i < places.size(); ++i)
+            if (const auto image = std::lower_bound(places.begin(), places.end(), mirrored(places[i])) - places.begin();
+                static_cast<std::size_t>(image) > i)
+                pulls[i] = pulls[static_cast<std::size_t>(image)] = (pulls[i] + pulls[static_cast<std::size_t>(image)]) / 2;
+    const double most = pulls.empty() ? 0 : *std::max_element(pulls.begin(), pulls.end());
+
+    const std::vector<double> near = reasoner.nearComplaint(c.visit, places);
+    Treatment out;
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        const Place &place = places[i];
+        const Finding &f = found.at(place);
+        const double pull = pulls[i];
+        const Structure &structure = atlas.at(place.structure);
+        const bool tooTender = f.tenderness && f.tenderness->grade == Tenderness::highest;
+        Suggestion s(place);
+        if (verdicts)
+            s.cautions = verdicts(c.isMirrored ? mirrored(place) : place);
+        const auto add = [&](const char *name, double value) {
+            if (value > 0)
+                s.terms.push_back({name, value, {}});
+        };
+        const QString veto = structure.kind == Kind::Joint ? vetoOf(f.play) : QString();
+        if (const CautionVerdict *stop = stopOf(s.cautions, structure.kind); stop || !veto.isEmpty()) {
+            s.why = stop ? stop->reason : veto.toStdString();
+            out.leave.push_back(std::move(s));
+            continue;
+        }
+        if (preferences.complaintFirst)
+            add("complaint", constants["treat-complaint"] * near[i]);
+        add("familiar", f.familiar && !tooTender ? constants["treat-familiar"] : 0);
+        add("tenderness",
+            f.tenderness && !tooTender ? constants["treat-tenderness"] * f.tenderness->grade / (Tenderness::highest - 1) : 0);
+        add("restriction", f.restriction ? constants["treat-restriction"] * f.restriction->grade / Restriction::highest : 0);
+        add("linkage", most > 0 ? constants["treat-linkage"] * pull / most : 0);
+        if (preferences.jointFirst)
+            add("joint first",
+                structure.kind == Kind::Joint && muscleFoundAcross(atlas, place, found) ? constants["treat-joint-first"] : 0);
+        add("superficial first", structure.layer <= Layer::DeepFascia ? constants["treat-superficial-first"] : 0);
+        for (const Term &term : s.terms)
+            s.score += term.value;
+        const auto largest =
+            std::max_element(s.terms.begin(), s.terms.end(), [](const Term &a, const Term &b) { return a.value < b.value; });
+        QString why = largest == s.terms.end() ? tr(QT_TRANSLATE_NOOP("Treat", "noted")) : reasonFor(largest->name);
+        if (tooTender)
+            why = tr(QT_TRANSLATE_NOOP("Treat", "caution: withdraws from touch; find out why before working here"))
+                + QStringLiteral("; ") + why;
+        s.why = why.toStdString();
+        out.treat.push_back(std::move(s));
+    }
+    rankAndCut(out.treat);
+    rankAndCut(out.leave);
+    if (c.isMirrored) {
+        mirrorAll(out.treat);
+        mirrorAll(out.leave);
+    }
+    return out;
+}
+
+} // namespace raphe

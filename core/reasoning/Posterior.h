@@ -1,0 +1,62 @@
+// Which single source would explain what was found, and which check would tell the most about it.
+//
+// A trouble at source s shows at place j with h = h(s,j) (Reach.h). The chance of a finding there is
+// 1 - (1 - leak)(1 - detect h): `leak` is how often such a finding comes by itself, `detect` how surely a trouble at the very
+// place is felt. What was found and what was clear both count. That nothing explains it (leak only) competes as a source.
+// The chances are for ranking; they are not shown to anyone as such. No state; thread-safe.
+#pragma once
+
+#include "core/reasoning/Reach.h"
+
+namespace raphe {
+
+/// How well one kind of observation tells. Both 0 to 1.
+struct Detection {
+    double detect = 0;
+    double leak = 0;
+    [[nodiscard]] double chance(double h) const { return 1 - (1 - leak) * (1 - detect * h); }
+};
+
+struct Observation {
+    std::size_t node = 0;
+    bool isPositive = false;
+    Detection detection;
+    double weight = 1; // of its logarithm: 1 counts in full, 0 not at all
+
+    /// Weighted natural logarithm of the likelihood for a source with h at this node.
+    [[nodiscard]] double logLikelihood(double h) const;
+};
+
+/// Adds up to 1 over all sources and `unexplained`.
+struct Posterior {
+    std::vector<double> of; // in the order of the table's sources
+    double unexplained = 0;
+};
+
+/// Logarithm of prior times likelihood; the last entry is 'not explained by what was found'. `prior`: one value a source,
+/// then that of unexplained; positive, need not add up to 1.
+[[nodiscard]] std::vector<double> logPosterior(
+    const ReachTable &table, std::span<const double> prior, std::span<const Observation> observations);
+[[nodiscard]] Posterior normalised(std::span<const double> logs);
+
+/// Entropy of the outcome of a check at each of `checks`, for each source: the part of the gain that is known beforehand.
+class CheckTable {
+public:
+    CheckTable(const ReachTable &table, std::vector<std::size_t> checks, const Detection &detection);
+    [[nodiscard]] const std::vector<std::size_t> &checks() const { return m_checks; }
+    [[nodiscard]] const Detection &detection() const { return m_detection; }
+    /// Expected reduction of the entropy of the source by each check, bits; not negative.
+    [[nodiscard]] std::vector<double> gains(const ReachTable &table, const Posterior &posterior) const;
+    [[nodiscard]] std::size_t bytes() const { return m_entropy.size() * sizeof(double); }
+
+private:
+    std::vector<std::size_t> m_checks;
+    Detection m_detection;
+    std::vector<double> m_entropy; // bits, sources in a row for each check
+    double m_entropyOfLeak = 0;
+};
+
+/// Entropy of a yes-or-no with chance p, bits.
+[[nodiscard]] double entropyOf(double p);
+
+} // namespace raphe

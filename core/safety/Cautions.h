@@ -1,0 +1,58 @@
+// What the caution rules and the caution areas of the atlas say about one visit: at a place, or everywhere. Keeps references to
+// the atlas and the drawings, which must outlive it; owns the rest. Immutable after construction, thread-safe.
+#pragma once
+
+#include "core/anatomy/Regions.h"
+#include "core/record/Visit.h"
+#include "core/safety/SafetyRules.h"
+
+#include <map>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace raphe {
+
+/// Fails when the visit names a condition that the rules do not know, when one lacks the place that it needs, and when one has
+/// a place that it cannot have. `file` is used in messages.
+[[nodiscard]] Result<Done> checkConditions(const SafetyRules &rules, const Visit &visit, const std::string &file);
+
+class Cautions {
+public:
+    /// Checks the visit's conditions as checkConditions does.
+    [[nodiscard]] static Result<Cautions> of(
+        const SafetyRules &rules, const Atlas &atlas, const Body &body, const Visit &visit, const std::string &file);
+
+    /// All that holds at a place of the atlas, what holds everywhere included; one verdict a rule, for the first of the rule's
+    /// conditions that calls for it. Gravest first, then by rule; each with this place.
+    [[nodiscard]] std::vector<CautionVerdict> at(const Place &place) const;
+    /// What holds everywhere because of a condition of this patient; in the same order, without a place.
+    [[nodiscard]] std::vector<CautionVerdict> general() const;
+    /// Some verdict stops every action there.
+    [[nodiscard]] bool isBarred(const Place &place) const;
+    /// The stop for this action there; one of every action goes before one of some.
+    [[nodiscard]] std::optional<CautionVerdict> stopOf(const Place &place, std::string_view action) const;
+
+private:
+    // A condition of the visit, with the limb of each of its places.
+    struct Case {
+        std::string condition;
+        std::vector<std::pair<Place, std::optional<Limb>>> at; // empty: everywhere
+    };
+    class Here;
+
+    Cautions(const Atlas &atlas, const Body &body, Limbs limbs);
+    [[nodiscard]] bool concerns(const CautionRule &rule, const Structure &structure, Here &here) const;
+    [[nodiscard]] const Case *causeOf(const CautionRule &rule, Here &here) const;
+    [[nodiscard]] CautionVerdict verdictOf(const Structure &area, const Place &place) const;
+
+    const Atlas &m_atlas;
+    const Body &m_body;
+    Limbs m_limbs;
+    std::vector<Case> m_cases;
+    std::vector<CautionRule> m_rules; // those that can hold in this visit
+    std::multimap<StructureId, const Structure *> m_areas; // caution areas by what they lie beside, and by themselves
+};
+
+} // namespace raphe

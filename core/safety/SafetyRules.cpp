@@ -1,0 +1,217 @@
+#include "core/safety/SafetyRules.h"
+
+#include "core/anatomy/AtlasReader.h"
+#include "core/base/JsonReader.h"
+
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+
+namespace raphe {
+
+namespace {
+
+constexpr const char *actionsFile = "safety/actions.json";
+constexpr const char *conditionsFile = "safety/conditions.json";
+constexpr const char *rulesFile = "safety/rules.json";
+
+template <class T> const T *findById(const std::vector<T> &list, std::string_view id)
+{
+    const auto it = std::find_if(list.begin(), list.end(), [&](const T &item) { return item.id == id; });
+    return it == list.end() ? nullptr : &*it;
+}
+
+template <class T> bool isIn(const std::vector<T> &list, const T &item)
+{
+    return std::find(list.begin(), list.end(), item) != list.end();
+}
+
+std::vector<JsonReader> readList(const JsonReader &root, std::string_view format, std::string_view list)
+{
+    root.expectObject({"format", "version", list});
+    if (root.string("format") != format)
+        root.field("format").fail(ErrorCode::WrongFormat, root.string("format"));
+    if (root.field("version").asNumber() != 1)
+        root.field("version").fail(ErrorCode::WrongFormat, std::to_string(root.field("version").asNumber()));
+    return root.field(list).items();
+}
+
+std::string readText(const JsonReader &owner, std::string_view name)
+{
+    std::string text = owner.string(name);
+    if (text.empty())
+        owner.fail(ErrorCode::MissingField, std::string(name));
+    return text;
+}
+
+// An id that none of the earlier items has.
+template <class T> std::string readNewId(const JsonReader &owner, const std::vector<T> &earlier)
+{
+    std::string id = owner.string("id");
+    if (!isWellFormed(StructureId{id}))
+        owner.field("id").fail(ErrorCode::BadId, id);
+    if (findById(earlier, id))
+        owner.field("id").fail(ErrorCode::Duplicate, id);
+    return id;
+}
+
+// A list that may be left out, but not be empty: an empty one would ask for nothing, which means the opposite.
+template <class F> auto readChoice(const JsonReader &owner, std::string_view name, F readOne)
+{
+    std::vector<decltype(readOne(owner))> out;
+    if (!owner.has(name))
+        return out;
+    for (const JsonReader &item : owner.field(name).items()) {
+        auto one = readOne(item);
+        if (isIn(out, one))
+            item.fail(ErrorCode::Duplicate, item.asString());
+        out.push_back(std::move(one));
+    }
+    if (out.empty())
+        owner.fail(ErrorCode::MissingField, std::string(name));
+    return out;
+}
+
+template <class T> std::string readKnownId(const JsonReader &at, const std::vector<T> &known)
+{
+    std::string id = at.asString();
+    if (!findById(known, id))
+        at.fail(ErrorCode::UnknownId, id);
+    return id;
+}
+
+class Reader {
+public:
+    explicit Reader(const Atlas &atlas) : m_atlas(atlas) { }
+
+    void readActions(const JsonReader &root)
+    {
+        for (const JsonReader &at : readList(root, "raphe-actions", "actions")) {
+            at.expectObject({"id", "kind", "name"});
+            m_actions.push_back({readNewId(at, m_actions), readWord(actionKindWords, at.field("kind")), readText(at, "name")});
+        }
+    }
+
+    void readConditions(const JsonReader &root)
+    {
+        for (const JsonReader &at : readList(root, "raphe-conditions", "conditions")) {
+            at.expectObject({"id", "name", "place"});
+            m_conditions.push_back(
+                {readNewId(at, m_conditions), readText(at, "name"), readWord(placeNeedWords, at.field("place"))});
+            m_conditionPlaces.push_back(at.place());
+        }
+    }
+
+    void readRules(const JsonReader &root)
+    {
+        for (const JsonReader &at : readList(root, "raphe-caution-rules", "rules"))
+            m_rules.push_back(readRule(at));
+    }
+
+    SafetyRules finish()
+    {
+        for (std::size_t i = 0; i < m_conditions.size(); ++i)
+            if (std::none_of(m_rules.begin(), m_rules.end(),
+                    [&](const CautionRule &rule) { return isIn(rule.conditions, m_conditions[i].id); }))
+                throw Error{ErrorCode::MissingField, m_conditionPlaces[i], "a rule for " + m_conditions[i].id};
+        return {std::move(m_actions), std::move(m_conditions), std::move(m_rules)};
+    }
+
+private:
+    CautionRule readRule(const JsonReader &at) const
+    {
+        at.expectObject(
+            {"id", "conditions", "actions", "where", "regions", "layers", "kinds", "verdict", "reason", "source", "read"});
+        CautionRule rule;
+        rule.id = readNewId(at, m_rules);
+        rule.conditions = readChoice(at, "conditions", [&](const JsonReader &item) { return readKnownId(item, m_conditions); });
+        rule.actions = readChoice(at, "actions", [&](const JsonReader &item) { return readKnownId(item, m_actions); });
+        rule.where = readWord(whereWords, at.field("where"));
+        rule.regions = readChoice(at, "regions", [&](const JsonReader &item) { return readRegion(item); });
+        rule.layers = readChoice(at, "layers", [](const JsonReader &item) { return readWord(layerWords, item); });
+        rule.kinds = readChoice(at, "kinds", [](const JsonReader &item) { return readWord(kindWords, item); });
+        rule.verdict = readWord(verdictWords, at.field("verdict"));
+        rule.reason = readText(at, "reason");
+        rule.source = readText(at, "source");
+        rule.read = readWord(readingWords, at.field("read"));
+        checkWhere(at, rule);
+        return rule;
+    }
+
+    StructureId readRegion(const JsonReader &at) const
+    {
+        StructureId id{at.asString()};
+        const Structure *structure = m_atlas.find(id);
+        if (!structure)
+            at.fail(ErrorCode::UnknownId, id.value);
+        if (structure->kind != Kind::SurfaceRegion)
+            at.fail(ErrorCode::WrongType, "id of a surface-region, not " + id.value);
+        return id;
+    }
+
+    // A rule that goes by a place must get one from each of its conditions.
+    void checkWhere(const JsonReader &at, const CautionRule &rule) const
+    {
+        if (rule.where == Where::Everywhere)
+            return;
+        if (rule.conditions.empty())
+            at.fail(ErrorCode::MissingField, "conditions");
+        for (const std::string &id : rule.conditions)
+            if (findById(m_conditions, id)->place == PlaceNeed::None)
+                at.fail(ErrorCode::Contradiction, std::string(wordOf(whereWords, rule.where)) + ", " + id);
+    }
+
+    const Atlas &m_atlas;
+    std::vector<HandsAction> m_actions;
+    std::vector<ConditionKind> m_conditions;
+    std::vector<std::string> m_conditionPlaces; // of each, for messages
+    std::vector<CautionRule> m_rules;
+};
+
+nlohmann::json parsedOrThrow(std::string_view text, const char *file)
+{
+    auto json = parseJson(text, file);
+    if (!json)
+        throw Error(json.error());
+    return std::move(json).value();
+}
+
+} // namespace
+
+const HandsAction *SafetyRules::findAction(std::string_view id) const
+{
+    return findById(m_actions, id);
+}
+
+const ConditionKind *SafetyRules::findCondition(std::string_view id) const
+{
+    return findById(m_conditions, id);
+}
+
+Result<SafetyRules> readSafetyRules(
+    std::string_view actionsText, std::string_view conditionsText, std::string_view rulesText, const Atlas &atlas)
+{
+    return guarded([&] {
+        Reader reader(atlas);
+        reader.readActions(JsonReader(parsedOrThrow(actionsText, actionsFile), actionsFile));
+        reader.readConditions(JsonReader(parsedOrThrow(conditionsText, conditionsFile), conditionsFile));
+        reader.readRules(JsonReader(parsedOrThrow(rulesText, rulesFile), rulesFile));
+        return reader.finish();
+    });
+}
+
+Result<SafetyRules> readEmbeddedSafetyRules(const Atlas &atlas)
+{
+    const auto files = embeddedFiles("safety");
+    if (!files)
+        return files.error();
+    const auto textOf = [&](std::string_view name) -> std::string_view {
+        for (const NamedText &file : files.value())
+            if ("safety/" + file.name == name)
+                return file.text;
+        return {};
+    };
+    return readSafetyRules(textOf(actionsFile), textOf(conditionsFile), textOf(rulesFile), atlas);
+}
+
+} // namespace raphe

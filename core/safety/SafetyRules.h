@@ -1,0 +1,86 @@
+// The caution rules: what may be done (actions), what a patient may have (conditions), and which of the two do not go together
+// where. Content of resources/safety, read strictly. Plain values, immutable after reading; thread-safe.
+#pragma once
+
+#include "core/anatomy/Atlas.h"
+#include "core/base/Result.h"
+#include "core/record/CautionVerdict.h"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace raphe {
+
+enum class ActionKind { Technique, Test };
+inline constexpr WordTable<ActionKind, 2> actionKindWords{{{ActionKind::Technique, "technique"}, {ActionKind::Test, "test"}}};
+
+/// Something that the practitioner does with the hands.
+struct HandsAction {
+    std::string id;
+    ActionKind kind{};
+    std::string name; // in the trade's words, lower case
+};
+
+/// Whether a condition must, may or cannot say where it is.
+enum class PlaceNeed { None, Optional, Required };
+inline constexpr WordTable<PlaceNeed, 3> placeNeedWords{
+    {{PlaceNeed::None, "none"}, {PlaceNeed::Optional, "optional"}, {PlaceNeed::Required, "required"}}};
+
+struct ConditionKind {
+    std::string id;
+    std::string name;
+    PlaceNeed place{};
+};
+
+/// Where a rule holds. AtPlace: at the condition's place, its parts and its whole, and what lies over or under it. SameLimb: the
+/// whole arm or leg of that side. A condition that may be without a place, and is, holds everywhere.
+enum class Where { Everywhere, AtPlace, SameLimb };
+inline constexpr WordTable<Where, 3> whereWords{
+    {{Where::Everywhere, "everywhere"}, {Where::AtPlace, "at-place"}, {Where::SameLimb, "same-limb"}}};
+
+/// What a list leaves out is not asked for: a rule without actions is about all of them, without conditions about everybody.
+struct CautionRule {
+    std::string id;
+    std::vector<std::string> conditions; // any one of them
+    std::vector<std::string> actions;
+    Where where{};
+    std::vector<StructureId> regions; // only under these surface regions
+    std::vector<Layer> layers; // only in these layers
+    std::vector<Kind> kinds; // only at structures of these kinds
+    Verdict verdict{};
+    std::string reason;
+    std::string source;
+    Reading read{}; // how we read the source
+};
+
+class SafetyRules {
+public:
+    /// Takes checked parts.
+    SafetyRules(std::vector<HandsAction> actions, std::vector<ConditionKind> conditions, std::vector<CautionRule> rules)
+        : m_actions(std::move(actions)), m_conditions(std::move(conditions)), m_rules(std::move(rules))
+    {
+    }
+
+    [[nodiscard]] const std::vector<HandsAction> &actions() const { return m_actions; }
+    [[nodiscard]] const std::vector<ConditionKind> &conditions() const { return m_conditions; }
+    [[nodiscard]] const std::vector<CautionRule> &rules() const { return m_rules; }
+    /// nullptr when there is no such thing.
+    [[nodiscard]] const HandsAction *findAction(std::string_view id) const;
+    [[nodiscard]] const ConditionKind *findCondition(std::string_view id) const;
+
+private:
+    std::vector<HandsAction> m_actions;
+    std::vector<ConditionKind> m_conditions;
+    std::vector<CautionRule> m_rules;
+};
+
+/// Unknown fields, words and ids, duplicates, empty lists and texts, a condition that no rule uses and a rule that can never hold
+/// are errors with file and JSON pointer.
+[[nodiscard]] Result<SafetyRules> readSafetyRules(
+    std::string_view actionsText, std::string_view conditionsText, std::string_view rulesText, const Atlas &atlas);
+
+/// The rules that are built into the program (resources/safety).
+[[nodiscard]] Result<SafetyRules> readEmbeddedSafetyRules(const Atlas &atlas);
+
+} // namespace raphe
