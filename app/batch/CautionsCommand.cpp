@@ -34,7 +34,7 @@ Result<Done> printCautions(const std::string &visitFile)
     const auto rules = readEmbeddedSafetyRules(*knowledge.atlas);
     if (!rules)
         return rules.error();
-    const auto cautions = Cautions::of(rules.value(), *knowledge.atlas, *knowledge.body, visit, visitFile);
+    const auto cautions = Cautions::of(rules.value(), *knowledge.regions, visit, visitFile);
     if (!cautions)
         return cautions.error();
     Json places = Json::array();

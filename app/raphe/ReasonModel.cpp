@@ -1,6 +1,9 @@
 #include "app/raphe/ReasonModel.h"
 
+#include "core/reasoning/ReasonWords.h"
+
 #include <algorithm>
+#include <cmath>
 
 namespace raphe {
 
@@ -11,6 +14,22 @@ const Judgement *judgementOf(const Visit &visit, AdviceList list, const Place &p
     const auto it = std::find_if(visit.judgements.begin(), visit.judgements.end(),
         [&](const Judgement &j) { return j.list == list && j.place == place; });
     return it == visit.judgements.end() ? nullptr : &*it;
+}
+
+// Scores of 'explain' fall off by powers: ten halvings are the length of the bar.
+double barOf(double score)
+{
+    return std::max(0.0, 1 + std::log2(std::max(score, 1e-9)) / 10);
+}
+
+QString inWords(Verdict verdict)
+{
+    switch (verdict) {
+    case Verdict::Ask: return ReasonModel::tr("Ask first");
+    case Verdict::Adapt: return ReasonModel::tr("Adapt");
+    case Verdict::Stop: break;
+    }
+    return ReasonModel::tr("Leave out some techniques");
 }
 
 } // namespace
@@ -31,6 +50,7 @@ void ReasonModel::show(const Advice &advice, const Visit &visit)
 {
     beginResetModel();
     m_rows.clear();
+    m_general = advice.general;
     switch (m_list) {
     case AdviceList::Explain: {
         const auto &list = advice.reasons.explain;
@@ -38,7 +58,7 @@ void ReasonModel::show(const Advice &advice, const Visit &visit)
             list.begin(), list.end(), [&](const Suggestion &s) { return s.score < advice.reasons.unexplained; });
         addOffered({list.begin(), ahead}, visit);
         if (!list.empty())
-            addHeading(tr("Or nothing that was found explains it"), std::min(1.0, advice.reasons.unexplained));
+            addHeading(tr("Or nothing that was found explains it"), barOf(std::min(1.0, advice.reasons.unexplained)));
         addOffered({ahead, list.end()}, visit);
         break;
     }
@@ -78,8 +98,8 @@ void ReasonModel::addOffered(std::vector<Suggestion> list, const Visit &visit)
             position = s.position;
             addHeading(QString::fromStdString(positionInWords(*position)));
         }
-        const double whole = m_list == AdviceList::Explain ? 1 : best;
-        m_rows.push_back({{}, s, static_cast<std::ptrdiff_t>(i) < pinned, dismissed, whole > 0 ? s.score / whole : 0});
+        const double bar = m_list == AdviceList::Explain ? barOf(s.score) : (best > 0 ? s.score / best : 0);
+        m_rows.push_back({{}, s, static_cast<std::ptrdiff_t>(i) < pinned, dismissed, bar});
     }
 }
 
@@ -111,7 +131,25 @@ Qt::ItemFlags ReasonModel::flags(const QModelIndex &index) const
     return QAbstractListModel::flags(index);
 }
 
-QStringList ReasonModel::linesOf(const Row &row) const
+// What the rules say of this place alone; what holds everywhere stands above the lists.
+QStringList ReasonModel::cautionsOf(const Suggestion &s, bool inFull) const
+{
+    QStringList full;
+    std::optional<Verdict> gravest;
+    for (const CautionVerdict &v : s.cautions) {
+        const bool isGeneral = std::any_of(
+            m_general.begin(), m_general.end(), [&](const CautionVerdict &general) { return general.rule == v.rule; });
+        if (isGeneral || v.reason == s.why)
+            continue;
+        gravest = gravest.value_or(v.verdict);
+        full << tr("%1: %2", "verdict of a caution rule: its reason").arg(inWords(v.verdict), QString::fromStdString(v.reason));
+    }
+    if (inFull || !gravest)
+        return full;
+    return {tr("Caution: %1 (choose the row to read it)").arg(inWords(*gravest).toLower())};
+}
+
+QStringList ReasonModel::linesOf(const Row &row, bool inFull) const
 {
     if (!row.offered)
         return {};
@@ -119,19 +157,14 @@ QStringList ReasonModel::linesOf(const Row &row) const
         return {tr("dismissed: %1").arg(row.dismissed)};
     const Suggestion &s = *row.offered;
     QStringList lines{QString::fromStdString(s.why)};
-    if (m_list == AdviceList::Treat) {
-        for (const CautionVerdict &v : s.cautions)
-            if (v.reason != s.why) {
-                lines << tr("%1: %2", "verdict of a caution rule: its reason")
-                             .arg(v.verdict == Verdict::Ask       ? tr("Ask")
-                                     : v.verdict == Verdict::Adapt ? tr("Adapt")
-                                                                   : tr("Not all techniques"),
-                                 QString::fromStdString(v.reason));
-                break; // the gravest; all of them stand with the technique
-            }
-    } else if (!s.path.empty()) {
+    if (m_list == AdviceList::Treat)
+        return lines + cautionsOf(s, inFull);
+    if (s.path.empty())
+        return lines;
+    if (inFull)
+        lines << QString::fromStdString(linkedInWords(m_atlas, s.path));
+    else
         lines << tr("weakest link: %1").arg(QString::fromStdString(gradeInWords(weakestOf(s.path))));
-    }
     return lines;
 }
 
@@ -145,9 +178,10 @@ QVariant ReasonModel::data(const QModelIndex &index, int role) const
         title = tr("Pinned: %1").arg(title);
     switch (role) {
     case Qt::DisplayRole: return title;
-    case LinesRole: return linesOf(row);
+    case LinesRole: return linesOf(row, false);
+    case FullLinesRole: return linesOf(row, true);
     case BarRole: return row.bar > 0 ? QVariant(row.bar) : QVariant();
-    case Qt::AccessibleTextRole: return title + QStringLiteral(". ") + linesOf(row).join(QStringLiteral(". "));
+    case Qt::AccessibleTextRole: return title + QStringLiteral(". ") + linesOf(row, true).join(QStringLiteral(". "));
     default: return {};
     }
 }

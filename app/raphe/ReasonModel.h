@@ -14,8 +14,8 @@ class ReasonModel : public QAbstractListModel {
     Q_OBJECT
 
 public:
-    /// Lines: reason and evidence. Bar: 0 to 1 of the best row, or nothing.
-    enum Role { LinesRole = Qt::UserRole + 1, BarRole };
+    /// Lines: reason and evidence in short, and in full. Bar: 0 to 1, or nothing.
+    enum Role { LinesRole = Qt::UserRole + 1, FullLinesRole, BarRole };
 
     ReasonModel(const Atlas &atlas, AdviceList list, QObject *parent = nullptr);
 
@@ -39,11 +39,13 @@ private:
     };
     void addOffered(std::vector<Suggestion> list, const Visit &visit);
     void addHeading(const QString &text, double bar = 0);
-    [[nodiscard]] QStringList linesOf(const Row &row) const;
+    [[nodiscard]] QStringList linesOf(const Row &row, bool inFull) const;
+    [[nodiscard]] QStringList cautionsOf(const Suggestion &s, bool inFull) const;
 
     const Atlas &m_atlas;
     AdviceList m_list;
     std::vector<Row> m_rows;
+    std::vector<CautionVerdict> m_general; // said once, above the lists
 };
 
 } // namespace raphe

@@ -20,7 +20,7 @@ ReasonPanel::ReasonPanel(VisitSession &session, Settings &settings, QWidget *par
     : QWidget(parent),
       m_session(session),
       m_settings(settings),
-      m_delegate(new CardDelegate({ReasonModel::LinesRole, -1, -1, -1, -1, ReasonModel::BarRole}, this)),
+      m_delegate(new CardDelegate({ReasonModel::LinesRole, ReasonModel::FullLinesRole, -1, -1, -1, ReasonModel::BarRole}, this)),
       m_notice(new QLabel),
       m_pin(new QPushButton(tr("Pin"))),
       m_dismiss(new QPushButton(tr("Dismiss ...")))
@@ -133,8 +133,15 @@ void ReasonPanel::refresh()
     QString notice;
     if (!advice)
         notice = errorText(advice.error());
-    else if (advice.value().isLocked())
-        notice = tr("STOP: %1").arg(QString::fromStdString(advice.value().general.front().reason));
+    else if (!advice.value().general.empty()) {
+        const CautionVerdict &gravest = advice.value().general.front();
+        const QString reason = QString::fromStdString(gravest.reason);
+        notice = advice.value().isLocked() ? tr("STOP: %1").arg(reason) : tr("Caution: %1").arg(reason);
+        QStringList others;
+        for (const CautionVerdict &v : advice.value().general)
+            others << QString::fromStdString(v.reason);
+        m_notice->setToolTip(others.join(QStringLiteral("\n\n")));
+    }
     m_notice->setText(notice);
     m_notice->setVisible(!notice.isEmpty());
     m_filling = false;
@@ -171,6 +178,7 @@ void ReasonPanel::choose(const List &list, int row)
             other.view->selectionModel()->clear();
     m_filling = false;
     tellButtons();
+    list.view->doItemsLayout(); // the chosen row opens, the others close
     Q_EMIT chosen(place);
     look(list, row);
 }

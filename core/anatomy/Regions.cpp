@@ -1,7 +1,7 @@
 #include "core/anatomy/Regions.h"
 
-#include "core/anatomy/Atlas.h"
 #include "core/anatomy/MarkPoint.h"
+#include "core/anatomy/ShapeShares.h"
 #include "core/base/JsonReader.h"
 
 #include <nlohmann/json.hpp>
@@ -9,154 +9,11 @@
 #include <QFile>
 
 #include <algorithm>
+#include <mutex>
 
 namespace raphe {
 
 namespace {
-
-using Shapes = std::vector<const DrawnShape *>; // the pieces of one structure in one view
-
-// What shows a structure: itself, else its drawn parts, else the next whole that is drawn.
-std::vector<StructureId> drawnFor(const Atlas &atlas, const Body &body, const StructureId &id)
-{
-    const auto isDrawn = [&](const StructureId &s) {
-        return std::any_of(
-            body.drawings().begin(), body.drawings().end(), [&](const Drawing &drawing) { return drawing.shows(s); });
-    };
-    if (isDrawn(id))
-        return {id};
-    std::vector<StructureId> parts;
-    for (const StructureId &part : atlas.partsOf(id))
-        if (isDrawn(part))
-            parts.push_back(part);
-    if (parts.empty())
-        if (const auto &whole = atlas.at(id).partOf)
-            return drawnFor(atlas, body, *whole);
-    return parts;
-}
-
-Shapes shapesOf(const Drawing &drawing, const std::vector<StructureId> &ids)
-{
-    Shapes shapes;
-    for (const StructureId &id : ids)
-        for (const std::size_t index : drawing.shapesOf(id))
-            shapes.push_back(&drawing.shapes()[index]);
-    return shapes;
-}
-
-// In square units of the body, whatever the scale of the view.
-double areaIn(const Drawing &drawing, const Shapes &shapes)
-{
-    double area = 0;
-    for (const DrawnShape *shape : shapes)
-        area += areaOf(shape->polygons);
-    return area / (drawing.scale() * drawing.scale());
-}
-
-bool isOnPage(const Body &body, const std::vector<StructureId> &drawn)
-{
-    return !shapesOf(body.of(View::Front), drawn).empty() || !shapesOf(body.of(View::Back), drawn).empty();
-}
-
-// Front or back first, as for the mark of a place: side and head look through the whole width of the body, where what is deep
-// comes to lie under the skin of the flank. What both show nearly alike is deep, the spine above all, and is reached from behind.
-const Drawing *mainView(const Body &body, const std::vector<StructureId> &drawn)
-{
-    constexpr double clearlyMore = 1.25; // our choice: the vertebrae differ less, a rib more
-    const double front = areaIn(body.of(View::Front), shapesOf(body.of(View::Front), drawn));
-    const double back = areaIn(body.of(View::Back), shapesOf(body.of(View::Back), drawn));
-    if (front > 0 || back > 0)
-        return &body.of(front > clearlyMore * back ? View::Front : View::Back);
-    const Drawing *best = nullptr;
-    double most = 0;
-    for (const View view : {View::Side, View::Sole, View::Palm, View::Head})
-        if (const double area = areaIn(body.of(view), shapesOf(body.of(view), drawn)); area > most) {
-            most = area;
-            best = &body.of(view);
-        }
-    return best;
-}
-
-// Where a line runs inside any of the shapes: stretches from left to right, apart from one another.
-std::vector<Interval> rowOf(const Shapes &shapes, double y)
-{
-    std::vector<Interval> row;
-    for (const DrawnShape *shape : shapes)
-        if (y >= shape->bounds.top && y <= shape->bounds.bottom)
-            for (const Interval &inside : rowOf(shape->polygons, y))
-                row.push_back(inside);
-    std::sort(row.begin(), row.end(), [](const Interval &a, const Interval &b) { return a.from < b.from; });
-    std::vector<Interval> joined;
-    for (const Interval &inside : row)
-        if (joined.empty() || inside.from > joined.back().to)
-            joined.push_back(inside);
-        else
-            joined.back().to = std::max(joined.back().to, inside.to);
-    return joined;
-}
-
-double lengthOf(const std::vector<Interval> &row)
-{
-    double length = 0;
-    for (const Interval &inside : row)
-        length += inside.to - inside.from;
-    return length;
-}
-
-double sharedLength(const std::vector<Interval> &a, const std::vector<Interval> &b)
-{
-    double length = 0;
-    for (const Interval &one : a)
-        for (const Interval &other : b)
-            length += std::max(0.0, std::min(one.to, other.to) - std::max(one.from, other.from));
-    return length;
-}
-
-Box boundsOf(const Shapes &shapes)
-{
-    Box box = shapes.front()->bounds;
-    for (const DrawnShape *shape : shapes) {
-        box.left = std::min(box.left, shape->bounds.left);
-        box.top = std::min(box.top, shape->bounds.top);
-        box.right = std::max(box.right, shape->bounds.right);
-        box.bottom = std::max(box.bottom, shape->bounds.bottom);
-    }
-    return box;
-}
-
-bool meet(const Box &a, const Box &b)
-{
-    return a.left < b.right && a.right > b.left && a.top < b.bottom && a.bottom > b.top;
-}
-
-std::map<StructureId, Shapes> skinOver(const Drawing &drawing, const Box &box)
-{
-    std::map<StructureId, Shapes> regions;
-    for (const DrawnShape &shape : drawing.shapes())
-        if (shape.layer == Layer::Skin && meet(shape.bounds, box))
-            regions[shape.structure].push_back(&shape);
-    return regions;
-}
-
-// Of each of the others, the share of `shapes` that lies within it, from rows across `shapes`.
-std::map<StructureId, double> sharesWithin(const Shapes &shapes, const std::map<StructureId, Shapes> &others)
-{
-    constexpr int rows = 32; // our choice: enough for shares that are held against 0.15 and 0.3
-    const Box box = boundsOf(shapes);
-    double size = 0;
-    std::map<StructureId, double> shares;
-    for (int i = 0; i < rows; ++i) {
-        const double y = box.top + (box.bottom - box.top) * (i + 0.5) / rows;
-        const std::vector<Interval> row = rowOf(shapes, y);
-        size += lengthOf(row);
-        for (const auto &[id, other] : others)
-            if (const double length = sharedLength(row, rowOf(other, y)); length > 0)
-                shares[id] += length;
-    }
-    for (auto &[id, share] : shares)
-        share /= size; // not 0: there is a share
-    return shares;
-}
 
 // Of resources/body-shares.json.
 constexpr WordTable<Limb, 7> limbOfPart{{{Limb::Arm, "upper-arm"}, {Limb::Arm, "forearm"}, {Limb::Arm, "hand"},
@@ -180,31 +37,6 @@ std::vector<StructureId> neighboursOf(const Structure &structure)
     return out;
 }
 
-} // namespace
-
-bool isPartOf(const Atlas &atlas, const StructureId &part, const StructureId &whole)
-{
-    const auto &next = atlas.at(part).partOf;
-    return next && (*next == whole || isPartOf(atlas, *next, whole));
-}
-
-std::map<StructureId, double> regionsOver(const Atlas &atlas, const Body &body, const StructureId &id)
-{
-    const std::vector<StructureId> drawn = drawnFor(atlas, body, id);
-    const Drawing *main = mainView(body, drawn);
-    std::map<StructureId, double> shares;
-    for (const Drawing *drawing : {main, &body.of(View::Sole), &body.of(View::Palm)}) {
-        if (!drawing)
-            continue;
-        const Shapes shapes = shapesOf(*drawing, drawn);
-        if (shapes.empty())
-            continue;
-        for (const auto &[region, share] : sharesWithin(shapes, skinOver(*drawing, boundsOf(shapes))))
-            shares[region] = std::max(shares[region], share);
-    }
-    return shares;
-}
-
 std::optional<StructureId> regionAtMark(const Atlas &atlas, const Body &body, const StructureId &id)
 {
     const Structure &structure = atlas.at(id);
@@ -219,37 +51,40 @@ std::optional<StructureId> regionAtMark(const Atlas &atlas, const Body &body, co
     return std::nullopt;
 }
 
-double overlapOf(const Atlas &atlas, const Body &body, const StructureId &a, const StructureId &b)
+} // namespace
+
+// Shared by all who ask, in a place of its own so that Regions can move.
+struct Regions::Found {
+    std::mutex mutex; // for all below
+    std::map<StructureId, std::vector<StructureId>> drawn;
+    std::map<StructureId, std::map<StructureId, double>> over;
+    std::map<StructureId, std::optional<StructureId>> atMark;
+    std::map<std::pair<StructureId, StructureId>, double> overlap; // the lesser id first
+};
+
+bool isPartOf(const Atlas &atlas, const StructureId &part, const StructureId &whole)
 {
-    const std::vector<StructureId> first = drawnFor(atlas, body, a);
-    const std::vector<StructureId> second = drawnFor(atlas, body, b);
-    const bool bothOnPage = isOnPage(body, first) && isOnPage(body, second);
-    double most = 0;
-    for (const Drawing &drawing : body.drawings()) {
-        if (bothOnPage && isWhole(drawing.view()))
-            continue;
-        const Shapes one = shapesOf(drawing, first);
-        const Shapes other = shapesOf(drawing, second);
-        if (one.empty() || other.empty() || !meet(boundsOf(one), boundsOf(other)))
-            continue;
-        const bool oneIsSmaller = areaIn(drawing, one) < areaIn(drawing, other);
-        for (const auto &[id, share] : sharesWithin(oneIsSmaller ? one : other, {{a, oneIsSmaller ? other : one}}))
-            most = std::max(most, share);
-    }
-    return most;
+    const auto &next = atlas.at(part).partOf;
+    return next && (*next == whole || isPartOf(atlas, *next, whole));
 }
 
-Result<Limbs> Limbs::read(std::string_view json, const std::string &file, const Atlas &atlas, const Body &body)
+Regions::Regions(const Atlas &atlas, const Body &body) : m_atlas(atlas), m_body(body), m_found(std::make_unique<Found>()) { }
+
+Regions::Regions(Regions &&) noexcept = default;
+
+Regions::~Regions() = default;
+
+Result<Regions> Regions::read(std::string_view json, const std::string &file, const Atlas &atlas, const Body &body)
 {
     const auto document = parseJson(json, file);
     if (!document)
         return document.error();
     return guarded([&] {
-        Limbs limbs;
+        Regions regions(atlas, body);
         for (const auto &[view, limb] : {std::pair{View::Palm, Limb::Arm}, std::pair{View::Sole, Limb::Leg}})
             for (const DrawnShape &shape : body.of(view).shapes())
                 if (shape.layer == Layer::Skin)
-                    limbs.m_regions.emplace(shape.structure, limb);
+                    regions.m_limbs.emplace(shape.structure, limb);
         const JsonReader list = JsonReader(document.value(), file).field("parts");
         const std::vector<JsonReader> parts = list.items();
         for (const auto &[limb, id] : limbOfPart) {
@@ -259,46 +94,81 @@ Result<Limbs> Limbs::read(std::string_view json, const std::string &file, const 
                 list.fail(ErrorCode::MissingField, std::string(id));
             for (const char *view : {"front", "back"})
                 for (const JsonReader &region : part->field(view).field("regions").items())
-                    limbs.m_regions.emplace(readRegion(region, atlas), limb);
+                    regions.m_limbs.emplace(readRegion(region, atlas), limb);
         }
-        return limbs;
+        return regions;
     });
 }
 
-std::optional<Limb> Limbs::limbOf(const Atlas &atlas, const Body &body, const StructureId &id, double least) const
+// Found out without the lock, so that nobody waits for another's geometry; when two find the same, the first stays.
+template <class Key, class Value, class Find>
+const Value &Regions::remembered(std::map<Key, Value> &found, const Key &key, Find find) const
 {
-    if (drawnFor(atlas, body, id).empty()) {
-        for (const StructureId &neighbour : neighboursOf(atlas.at(id)))
-            if (!drawnFor(atlas, body, neighbour).empty())
-                if (const auto limb = limbOf(atlas, body, neighbour, least))
+    {
+        const std::lock_guard lock(m_found->mutex);
+        if (const auto it = found.find(key); it != found.end())
+            return it->second;
+    }
+    Value value = find();
+    const std::lock_guard lock(m_found->mutex);
+    return found.try_emplace(key, std::move(value)).first->second;
+}
+
+const std::vector<StructureId> &Regions::drawn(const StructureId &id) const
+{
+    return remembered(m_found->drawn, id, [&] { return drawnFor(m_atlas, m_body, id); });
+}
+
+const std::map<StructureId, double> &Regions::over(const StructureId &id) const
+{
+    return remembered(m_found->over, id, [&] { return regionsOver(m_body, drawn(id)); });
+}
+
+const std::optional<StructureId> &Regions::atMark(const StructureId &id) const
+{
+    return remembered(m_found->atMark, id, [&] { return regionAtMark(m_atlas, m_body, id); });
+}
+
+double Regions::overlap(const StructureId &a, const StructureId &b) const
+{
+    const std::pair<StructureId, StructureId> key = std::minmax(a, b);
+    return remembered(m_found->overlap, key, [&] { return overlapOf(m_body, drawn(key.first), drawn(key.second)); });
+}
+
+std::optional<Limb> Regions::limbOf(const StructureId &id, double least, const LimbRegions &roots) const
+{
+    if (drawn(id).empty()) {
+        for (const StructureId &neighbour : neighboursOf(m_atlas.at(id)))
+            if (!drawn(neighbour).empty())
+                if (const auto limb = limbOf(neighbour, least, roots))
                     return limb;
         return std::nullopt;
     }
+    const auto limbOfRegion = [&](const StructureId &region) -> std::optional<Limb> {
+        for (const LimbRegions *regions : {&m_limbs, &roots})
+            if (const auto it = regions->find(region); it != regions->end())
+                return it->second;
+        return std::nullopt;
+    };
     std::map<Limb, double> shares;
-    for (const auto &[region, share] : regionsOver(atlas, body, id))
-        if (const auto limb = limbOf(region))
+    for (const auto &[region, share] : over(id))
+        if (const auto limb = limbOfRegion(region))
             shares[*limb] += share;
     for (const auto &[limb, share] : shares)
         if (share >= least)
             return limb;
     if (shares.empty())
         return std::nullopt;
-    const auto mark = regionAtMark(atlas, body, id);
-    return mark ? limbOf(*mark) : std::nullopt;
+    const auto &mark = atMark(id);
+    return mark ? limbOfRegion(*mark) : std::nullopt;
 }
 
-std::optional<Limb> Limbs::limbOf(const StructureId &region) const
-{
-    const auto it = m_regions.find(region);
-    return it == m_regions.end() ? std::nullopt : std::optional(it->second);
-}
-
-Result<Limbs> readEmbeddedLimbs(const Atlas &atlas, const Body &body)
+Result<Regions> readEmbeddedRegions(const Atlas &atlas, const Body &body)
 {
     QFile file(QStringLiteral(":/body-shares.json"));
     if (!file.open(QIODevice::ReadOnly))
         return Error{ErrorCode::CannotRead, "body-shares.json", file.errorString().toStdString()};
-    return Limbs::read(file.readAll().toStdString(), "body-shares.json", atlas, body);
+    return Regions::read(file.readAll().toStdString(), "body-shares.json", atlas, body);
 }
 
 } // namespace raphe

@@ -24,21 +24,20 @@ public:
     /// Reads the caution rules that are built in; the tables are made here. Keeps references to the knowledge.
     [[nodiscard]] static Result<Adviser> of(const Knowledge &knowledge);
 
-    Adviser(std::unique_ptr<const Reasoner> reasoner, std::unique_ptr<const SafetyRules> rules, const Body &body)
-        : m_reasoner(std::move(reasoner)), m_rules(std::move(rules)), m_body(&body)
+    Adviser(std::unique_ptr<const Reasoner> reasoner, std::unique_ptr<const SafetyRules> rules, const Regions &regions)
+        : m_reasoner(std::move(reasoner)), m_rules(std::move(rules)), m_regions(&regions)
     {
     }
 
     [[nodiscard]] const Reasoner &reasoner() const { return *m_reasoner; }
     [[nodiscard]] const SafetyRules &rules() const { return *m_rules; }
     /// Fails when the visit names a condition that the rules do not know; `file` is used in the message.
-    [[nodiscard]] Result<Advice> advise(
-        const Visit &visit, const std::string &file, const Preferences &preferences = {}) const;
+    [[nodiscard]] Result<Advice> advise(const Visit &visit, const std::string &file, const Preferences &preferences = {}) const;
 
 private:
     std::unique_ptr<const Reasoner> m_reasoner;
     std::unique_ptr<const SafetyRules> m_rules;
-    const Body *m_body;
+    const Regions *m_regions;
 };
 
 } // namespace raphe

@@ -1,6 +1,7 @@
 #include "core/plan/Treat.h"
 
 #include <QCoreApplication>
+#include <QStringList>
 
 #include <algorithm>
 #include <map>
@@ -29,6 +30,23 @@ QString reasonFor(std::string_view term)
     if (term == "joint first")
         return tr(QT_TRANSLATE_NOOP("Treat", "a joint, before the muscles across it"));
     return tr(QT_TRANSLATE_NOOP("Treat", "superficial, before what lies deeper"));
+}
+
+// All that adds to the score, the heaviest first; what is too tender begins with that.
+std::string inWords(std::vector<Term> terms, bool tooTender)
+{
+    std::stable_sort(terms.begin(), terms.end(), [](const Term &a, const Term &b) { return a.value > b.value; });
+    QStringList reasons;
+    for (const Term &term : terms)
+        reasons << reasonFor(term.name);
+    if (reasons.isEmpty())
+        reasons << tr(QT_TRANSLATE_NOOP("Treat", "noted"));
+    if (tooTender)
+        reasons.prepend(
+            tr(QT_TRANSLATE_NOOP("Treat", "caution: withdraws from touch, find out why before working here")));
+    QString sentence = reasons.join(QStringLiteral("; ")) + QLatin1Char('.');
+    sentence[0] = sentence[0].toUpper();
+    return sentence.toStdString();
 }
 
 // One entry a place, the strongest of several spots.
@@ -84,9 +102,9 @@ QString vetoOf(const std::optional<JointPlay> &play)
     if (!play)
         return {};
     if (play->grade == 0)
-        return tr(QT_TRANSLATE_NOOP("Treat", "fused: not to be mobilised"));
+        return tr(QT_TRANSLATE_NOOP("Treat", "Fused: not to be mobilised."));
     if (play->grade > JointPlay::normal)
-        return tr(QT_TRANSLATE_NOOP("Treat", "too much play: not to be mobilised; the muscles around it may be holding it"));
+        return tr(QT_TRANSLATE_NOOP("Treat", "Too much play: not to be mobilised; the muscles around it may be holding it."));
     return {};
 }
 
@@ -145,13 +163,7 @@ Treatment treatFirst(
         add("superficial first", structure.layer <= Layer::DeepFascia ? constants["treat-superficial-first"] : 0);
         for (const Term &term : s.terms)
             s.score += term.value;
-        const auto largest =
-            std::max_element(s.terms.begin(), s.terms.end(), [](const Term &a, const Term &b) { return a.value < b.value; });
-        QString why = largest == s.terms.end() ? tr(QT_TRANSLATE_NOOP("Treat", "noted")) : reasonFor(largest->name);
-        if (tooTender)
-            why = tr(QT_TRANSLATE_NOOP("Treat", "caution: withdraws from touch; find out why before working here"))
-                + QStringLiteral("; ") + why;
-        s.why = why.toStdString();
+        s.why = inWords(s.terms, tooTender);
         out.treat.push_back(std::move(s));
     }
     rankAndCut(out.treat);

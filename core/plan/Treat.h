@@ -23,7 +23,8 @@ struct Treatment {
 using Verdicts = std::function<std::vector<CautionVerdict>(const Place &)>;
 
 /// Ranks the places found. A place where a verdict stops every technique is left alone; so is a joint where mobilising is
-/// stopped, or whose play is 0 or 4 to 6. `why` names the largest term and any caution.
+/// stopped, or whose play is 0 or 4 to 6. `why` names every term,
+/// the heaviest first, and any caution.
 [[nodiscard]] Treatment treatFirst(
     const Reasoner &reasoner, const Visit &visit, const Preferences &preferences = {}, const Verdicts &verdicts = {});
 

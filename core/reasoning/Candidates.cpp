@@ -11,14 +11,14 @@ namespace raphe {
 namespace {
 
 // Name of the constant; none for bones, nerves and the skin itself, which are not ranked.
-std::string_view priorOf(Kind kind)
+std::string_view priorOf(const Atlas &atlas, const Structure &structure)
 {
-    switch (kind) {
+    switch (structure.kind) {
     case Kind::Muscle: return "prior-muscle";
     case Kind::Fascia: return "prior-fascia";
     case Kind::Ligament: return "prior-ligament";
     case Kind::Tendon: return "prior-tendon";
-    case Kind::Joint: return "prior-joint";
+    case Kind::Joint: return atlas.isSpinalSegment(structure.id) ? "prior-segment" : "prior-joint";
     case Kind::SuperficialFascia: return "prior-superficial-fascia";
     default: return {};
     }
@@ -37,8 +37,8 @@ Candidates candidatesOf(const Linkage &linkage, const Body &body, const Constant
     Candidates out;
     for (std::size_t node = 0; node < linkage.places().size(); ++node) {
         const Place &place = linkage.places()[node];
-        const Kind kind = atlas.at(place.structure).kind;
-        const std::string_view name = priorOf(kind);
+        const Structure &structure = atlas.at(place.structure);
+        const std::string_view name = priorOf(atlas, structure);
         if (name.empty())
             continue;
         out.sources.push_back(node);
@@ -47,7 +47,7 @@ Candidates candidatesOf(const Linkage &linkage, const Body &body, const Constant
         const auto [it, fresh] = isDrawn.try_emplace(place.structure, false);
         if (fresh)
             it->second = positionFor(body, place).has_value();
-        if (kind != Kind::SuperficialFascia && !out.isWhole.back() && it->second)
+        if (structure.kind != Kind::SuperficialFascia && !out.isWhole.back() && it->second)
             out.checks.push_back(node);
     }
     const double sum = std::accumulate(out.prior.begin(), out.prior.end(), 0.0);

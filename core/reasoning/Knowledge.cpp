@@ -15,6 +15,10 @@ Result<Knowledge> readKnowledge()
     if (!body)
         return body.error();
     knowledge.body = std::make_unique<const Body>(std::move(body).value());
+    auto regions = readEmbeddedRegions(*knowledge.atlas, *knowledge.body);
+    if (!regions)
+        return regions.error();
+    knowledge.regions = std::make_unique<const Regions>(std::move(regions).value());
     auto constants = readEmbeddedConstants();
     if (!constants)
         return constants.error();

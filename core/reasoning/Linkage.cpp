@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <optional>
 #include <set>
 #include <string>
@@ -71,8 +72,15 @@ Linkage::Linkage(const Atlas &atlas, const Body &body, const Constants &constant
         if (s.partOf && s.kind != Kind::Landmark)
             connect(s.id, *s.partOf, false, pattern(LinkKind::PartOf, Grade::Described, Basis::Stated, s.sources));
     }
+    // A muscle over a dozen segments is tied less to each of them than one over two: by the root of their number.
+    std::map<StructureId, int> crossed;
     for (const Crossing &c : atlas.crossings())
-        connect(c.muscle, c.joint, false, pattern(LinkKind::Crosses, c.evidence, c.basis, c.sources));
+        ++crossed[c.muscle];
+    for (const Crossing &c : atlas.crossings()) {
+        Link link = pattern(LinkKind::Crosses, c.evidence, c.basis, c.sources);
+        link.weight /= std::sqrt(crossed[c.muscle]);
+        connect(c.muscle, c.joint, false, link);
+    }
 
     for (const Structure &s : atlas.structures())
         if (s.kind == Kind::Muscle)
@@ -95,7 +103,18 @@ Linkage::Linkage(const Atlas &atlas, const Body &body, const Constants &constant
                 connect(
                     o.outer, o.inner, false, pattern(LinkKind::Overlies, Grade::Described, Basis::Computed, std::move(sources)));
             }
+    makeGraph();
+}
 
+Linkage::Linkage(const Linkage &other, const std::vector<double> &weights) : Linkage(other)
+{
+    for (std::size_t i = 0; i < m_links.size(); ++i)
+        m_links[i].weight = weights[i];
+    makeGraph();
+}
+
+void Linkage::makeGraph()
+{
     std::vector<WeightedLink> weighted;
     weighted.reserve(m_links.size());
     for (const Link &link : m_links)

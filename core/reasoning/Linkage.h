@@ -39,6 +39,9 @@ class Linkage {
 public:
     Linkage(const Atlas &atlas, const Body &body, const Constants &constants);
 
+    /// The same links with other weights, to see what an answer owes to them.
+    Linkage(const Linkage &other, const std::vector<double> &weights);
+
     [[nodiscard]] const Atlas &atlas() const { return *m_atlas; }
     /// Spinal segments are nodes left and right; their midline place stands for half of each.
     [[nodiscard]] const std::vector<Place> &places() const { return m_places; }
@@ -53,6 +56,7 @@ public:
     [[nodiscard]] std::vector<std::size_t> nodesOf(const Place &place) const;
 
 private:
+    void makeGraph();
     void connect(const StructureId &from, const StructureId &to, bool changesSide, const Link &pattern);
 
     const Atlas *m_atlas;

@@ -27,12 +27,8 @@ ReachTable::ReachTable(const WalkSolver &solver, std::size_t nodes, std::vector<
         }
         const std::vector<double> column = solver.column(node);
         m_diagonal[node] = column[node];
-        for (std::size_t s = 0; s < count; ++s) {
-            const double here = column[m_sources[s]];
-            // A midline column is its own mirror image up to rounding; the mean makes it so exactly.
-            const double value = other == node ? (here + column[m_sources[image[s]]]) / 2 : here;
-            m_reach[node * count + s] = m_sources[s] == node ? 1.0 : value / column[node];
-        }
+        for (std::size_t s = 0; s < count; ++s)
+            m_reach[node * count + s] = column[m_sources[s]] / column[node]; // exactly 1 at home
     }
 }
 

@@ -40,6 +40,12 @@ VectorXd valuesAt(const std::vector<double> &values, const Nodes &nodes)
     return out;
 }
 
+// What is said of one side concerns the midline too, and the reverse.
+bool goTogether(Side a, Side b)
+{
+    return a == b || a == Side::Midline || b == Side::Midline;
+}
+
 // Rounding must not tell left from right where the visit does not.
 void symmetrise(std::vector<double> &values, const std::vector<std::size_t> &image)
 {
@@ -72,7 +78,7 @@ struct Asked {
 
 struct Reasoner::Tables {
     const Linkage &linkage;
-    const Body &body;
+    const Regions &regions;
     const Constants &constants;
     WalkSolver walk;
     Candidates candidates;
@@ -82,20 +88,23 @@ struct Reasoner::Tables {
     std::vector<std::size_t> mirroredSource; // of a source: index of its mirror image
     std::vector<std::size_t> mirroredCheck; // of a check: index of its mirror image
 
-    Tables(const Linkage &l, const Body &b, const Constants &c)
+    Tables(const Linkage &l, const Regions &r, const Constants &c)
         : linkage(l),
-          body(b),
+          regions(r),
           constants(c),
-          walk(l.graph(), c["restart"]),
-          candidates(candidatesOf(l, b, c)),
+          walk(l.graph(), c["restart"], l.mirror()),
+          candidates(candidatesOf(l, r.body(), c)),
           reach(walk, l.places().size(), candidates.sources, l.mirror()),
           check(reach, candidates.checks, touch(c)),
           sourceOf(l.places().size(), none)
     {
         const Nodes &sources = candidates.sources;
         const Nodes &checks = candidates.checks;
-        for (std::size_t s = 0; s < sources.size(); ++s)
+        for (std::size_t s = 0; s < sources.size(); ++s) {
             sourceOf[sources[s]] = s;
+            static_cast<void>(regions.over(source(s).structure)); // they remember: the first answer shall not wait for them
+            static_cast<void>(regions.atMark(source(s).structure));
+        }
         for (const std::size_t node : sources)
             mirroredSource.push_back(sourceOf[linkage.mirror()[node]]);
         for (const std::size_t node : checks)
@@ -106,6 +115,7 @@ struct Reasoner::Tables {
     [[nodiscard]] const Place &source(std::size_t s) const { return linkage.places()[candidates.sources[s]]; }
     [[nodiscard]] std::size_t nodeOf(const Place &place) const { return linkage.nodesOf(place).front(); }
 
+    [[nodiscard]] std::string checkedTogether(const Place &place) const;
     [[nodiscard]] std::vector<double> near(const std::vector<Place> &complaint) const;
     [[nodiscard]] std::vector<Suggestion> tied(const Asked &asked) const;
     [[nodiscard]] std::vector<double> priorFor(const std::vector<Place> &complaint) const;
@@ -119,12 +129,33 @@ struct Reasoner::Tables {
     void addPaths(std::vector<Suggestion> &list, const Asked &asked, const PathTree &tree) const;
 };
 
-// Nearness of every source to where it hurts: reach of the complaint, against the place that it reaches best among those that
-// hands can check; the skin above is no nearer than that.
+// What one pass of the hands checks: the joints of a complex, and what lies in one layer under one region of the skin. The
+// most telling of them stands for the others until it is examined.
+std::string Reasoner::Tables::checkedTogether(const Place &place) const
+{
+    const Structure &structure = linkage.atlas().at(place.structure);
+    if (const Joint *joint = linkage.atlas().findJoint(place.structure))
+        return std::string(wordOf(complexWords, joint->complex));
+    const auto &region = regions.atMark(place.structure);
+    return std::string(wordOf(layerWords, structure.layer)) + (region ? " " + region->value : "");
+}
+
+// Nearness of every source to where it hurts, 0 to 1. What lies under a skin region by a clear share is there; of any other
+// place, what it reaches, against the place that it reaches best. The segment that supplies a muscle there is near as well.
 std::vector<double> Reasoner::Tables::near(const std::vector<Place> &complaint) const
 {
+    constexpr double clearShare = 0.3; // of the structure's shape; our choice, as for the caution rules
+    const Atlas &atlas = linkage.atlas();
     std::vector<double> out(candidates.sources.size(), 0.0);
-    for (const Place &at : complaint)
+    for (const Place &at : complaint) {
+        if (atlas.at(at.structure).kind == Kind::SurfaceRegion) {
+            for (std::size_t s = 0; s < out.size(); ++s) {
+                const auto &over = regions.over(source(s).structure);
+                if (const auto share = over.find(at.structure); share != over.end() && goTogether(source(s).side, at.side))
+                    out[s] = std::min(1.0, out[s] + share->second / clearShare);
+            }
+            continue;
+        }
         for (const std::size_t node : linkage.nodesOf(at)) {
             const auto column = reach.at(node);
             double most = 0;
@@ -134,6 +165,17 @@ std::vector<double> Reasoner::Tables::near(const std::vector<Place> &complaint) 
                 for (std::size_t s = 0; s < out.size(); ++s)
                     out[s] = std::max(out[s], std::min(1.0, column[s] / most));
         }
+    }
+    if (complaint.empty())
+        return out;
+    std::vector<double> supplying(out.size(), 0.0);
+    for (const Link &link : linkage.links())
+        if (link.kind == LinkKind::Supplied) { // a muscle and a segment
+            double &segment = supplying[sourceOf[link.b]];
+            segment = std::max(segment, constants["near-supplied"] * out[sourceOf[link.a]]);
+        }
+    for (std::size_t s = 0; s < out.size(); ++s)
+        out[s] = std::max(out[s], supplying[s]);
     return out;
 }
 
@@ -220,21 +262,30 @@ std::vector<Suggestion> Reasoner::Tables::checks(
     if (asked.canonical.isItsOwnImage)
         symmetrise(gains, mirroredCheck);
     const std::set<std::size_t> examined = examinedNodes(linkage, asked.canonical.visit.findings);
+    // Where neither the findings nor the complaint make trouble likelier than before, a check is not worth a row.
+    constexpr double worthwhile = 1.1; // our choice: a tenth likelier
+    const double before = posterior.unexplained / candidates.prior.back();
     std::vector<Suggestion> all;
-    for (std::size_t k = 0; k < gains.size(); ++k)
-        if (const std::size_t node = candidates.checks[k]; gains[k] > least && !examined.contains(node))
+    for (std::size_t k = 0; k < gains.size(); ++k) {
+        const std::size_t node = candidates.checks[k];
+        const std::size_t own = sourceOf[node];
+        if (gains[k] > least && !examined.contains(node) && posterior.of[own] > worthwhile * before * candidates.prior[own])
             all.emplace_back(linkage.places()[node], gains[k]);
+    }
     std::sort(all.begin(), all.end(), [](const Suggestion &a, const Suggestion &b) {
         return a.score != b.score ? a.score > b.score : a.place < b.place;
     });
     std::vector<Suggestion> out;
+    std::set<std::pair<std::string, Side>> shown;
     for (Suggestion &s : all) {
         if (out.size() == suggestionsAtMost)
             break;
+        if (!shown.emplace(checkedTogether(s.place), s.place.side).second)
+            continue;
         if (mayCheck && !mayCheck(asked.canonical.isMirrored ? mirrored(s.place) : s.place))
             continue;
         s.terms.push_back({"bits", s.score, {}});
-        s.position = positionFor(body, s.place);
+        s.position = positionFor(regions.body(), s.place);
         out.push_back(std::move(s));
     }
     rankAndCut(out);
@@ -281,8 +332,8 @@ void Reasoner::Tables::addPaths(std::vector<Suggestion> &list, const Asked &aske
     }
 }
 
-Reasoner::Reasoner(const Linkage &linkage, const Body &body, const Constants &constants)
-    : m_tables(std::make_unique<const Tables>(linkage, body, constants))
+Reasoner::Reasoner(const Linkage &linkage, const Regions &regions, const Constants &constants)
+    : m_tables(std::make_unique<const Tables>(linkage, regions, constants))
 {
 }
 

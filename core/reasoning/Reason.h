@@ -3,6 +3,7 @@
 // mirrored answer. A Reasoner is made once (its tables take a good part of a second) and is immutable and thread-safe then.
 #pragma once
 
+#include "core/anatomy/Regions.h"
 #include "core/reasoning/Evidence.h"
 #include "core/reasoning/Suggestion.h"
 
@@ -24,7 +25,7 @@ inline constexpr std::size_t waysOnDemand = 3;
 class Reasoner {
 public:
     /// Keeps references.
-    Reasoner(const Linkage &linkage, const Body &body, const Constants &constants);
+    Reasoner(const Linkage &linkage, const Regions &regions, const Constants &constants);
     ~Reasoner();
     Reasoner(Reasoner &&) noexcept;
     Reasoner &operator=(Reasoner &&) = delete;
@@ -38,8 +39,7 @@ public:
     [[nodiscard]] Reasons reasons(const Visit &visit, const std::function<bool(const Place &)> &mayCheck = {}) const;
     /// For each of these places: lift there of the walk from all the other findings.
     [[nodiscard]] std::vector<double> pullOfOthers(const Visit &canonicalVisit, const std::vector<Place> &places) const;
-    /// For each of these places how near it is to where it hurts, 0 to 1: reach of the complaint, against the place that it
-    /// reaches best.
+    /// For each of these places how near it is to where it hurts, 0 to 1.
     [[nodiscard]] std::vector<double> nearComplaint(const Visit &visit, const std::vector<Place> &places) const;
     /// The k shortest ways from the nearest finding to a place; of a finding, to the nearest other one.
     [[nodiscard]] std::vector<std::vector<PathStep>> ways(

@@ -9,8 +9,9 @@ namespace raphe {
 
 namespace {
 
-// Shares of a shape. Our choices, no source: below 0.15 an overlap in the drawing may be the pen's (as for the reasoning);
-// a structure of which 0.3 lies under a region is hardly reached without touching that region's skin.
+// Shares of a shape. Our choices, no source. Of two that are drawn on one another, half of the smaller: with less, neighbours
+// that merely share an edge were barred as well, the wrist joint by a wound over the finger extensor. Of what lies under a
+// region, three tenths: that is hardly reached without touching the region's skin.
 constexpr double leastOverlap = 0.5;
 constexpr double leastUnder = 0.3;
 
@@ -57,57 +58,6 @@ CautionVerdict verdictOf(const CautionRule &rule, const std::string &condition, 
 
 } // namespace
 
-// A place that is asked about, and what the drawing says of it, found out when a rule wants to know.
-class Cautions::Here {
-public:
-    Here(const Cautions &cautions, const Place &place) : m_cautions(cautions), m_place(place) { }
-
-    bool isUnder(const std::vector<StructureId> &regions)
-    {
-        if (!m_regions)
-            m_regions = regionsOver(m_cautions.m_atlas, m_cautions.m_body, m_place.structure);
-        double share = 0;
-        for (const StructureId &region : regions)
-            if (const auto it = m_regions->find(region); it != m_regions->end())
-                share += it->second;
-        if (share >= leastUnder || share <= 0) // where nothing lies, the mark does not stand
-            return share > 0;
-        if (!m_mark)
-            m_mark = regionAtMark(m_cautions.m_atlas, m_cautions.m_body, m_place.structure);
-        return *m_mark && isIn(regions, **m_mark);
-    }
-
-    bool isAt(const Place &other)
-    {
-        if (!goTogether(m_place.side, other.side))
-            return false;
-        const Atlas &atlas = m_cautions.m_atlas;
-        const StructureId &id = m_place.structure;
-        if (id == other.structure || isPartOf(atlas, id, other.structure) || isPartOf(atlas, other.structure, id)
-            || isBeside(atlas, id, other.structure) || isBeside(atlas, other.structure, id))
-            return true;
-        if (const auto region = regionOf(atlas.at(other.structure)))
-            return isUnder({*region});
-        return overlapOf(atlas, m_cautions.m_body, id, other.structure) >= leastOverlap;
-    }
-
-    bool isOnLimb(Side side, const std::optional<Limb> &limb)
-    {
-        if (!limb || m_place.side != side)
-            return false;
-        if (!m_limb)
-            m_limb = m_cautions.m_limbs.limbOf(m_cautions.m_atlas, m_cautions.m_body, m_place.structure, leastUnder);
-        return *m_limb == limb;
-    }
-
-private:
-    const Cautions &m_cautions;
-    const Place &m_place;
-    std::optional<std::map<StructureId, double>> m_regions;
-    std::optional<std::optional<StructureId>> m_mark;
-    std::optional<std::optional<Limb>> m_limb;
-};
-
 Result<Done> checkConditions(const SafetyRules &rules, const Visit &visit, const std::string &file)
 {
     for (std::size_t i = 0; i < visit.conditions.size(); ++i) {
@@ -124,9 +74,9 @@ Result<Done> checkConditions(const SafetyRules &rules, const Visit &visit, const
     return Done{};
 }
 
-Cautions::Cautions(const Atlas &atlas, const Body &body, Limbs limbs) : m_atlas(atlas), m_body(body), m_limbs(std::move(limbs))
+Cautions::Cautions(const Regions &regions) : m_regions(regions)
 {
-    for (const Structure &s : atlas.structures())
+    for (const Structure &s : regions.atlas().structures())
         if (s.caution) {
             m_areas.emplace(s.id, &s);
             for (const StructureId &beside : s.beside)
@@ -134,59 +84,89 @@ Cautions::Cautions(const Atlas &atlas, const Body &body, Limbs limbs) : m_atlas(
         }
 }
 
-Result<Cautions> Cautions::of(
-    const SafetyRules &rules, const Atlas &atlas, const Body &body, const Visit &visit, const std::string &file)
+Result<Cautions> Cautions::of(const SafetyRules &rules, const Regions &regions, const Visit &visit, const std::string &file)
 {
     if (const auto checked = checkConditions(rules, visit, file); !checked)
         return checked.error();
-    auto limbs = readEmbeddedLimbs(atlas, body);
-    if (!limbs)
-        return limbs.error();
-    Cautions cautions(atlas, body, std::move(limbs).value());
+    Cautions cautions(regions);
     for (const Condition &condition : visit.conditions) {
         Case c{condition.id, {}};
         for (const Place &place : condition.at)
-            c.at.emplace_back(place, cautions.m_limbs.limbOf(atlas, body, place.structure, leastUnder));
+            c.at.emplace_back(place, regions.limbOf(place.structure, leastUnder, rules.limbRoots()));
         cautions.m_cases.push_back(std::move(c));
     }
     for (const CautionRule &rule : rules.rules())
         if (rule.conditions.empty()
             || std::any_of(visit.conditions.begin(), visit.conditions.end(),
                 [&](const Condition &condition) { return isIn(rule.conditions, condition.id); }))
-            cautions.m_rules.push_back(rule);
+            cautions.m_rules.push_back(&rule);
     return cautions;
 }
 
-// The first of the rule's conditions that the patient has here.
-const Cautions::Case *Cautions::causeOf(const CautionRule &rule, Here &here) const
+bool Cautions::isUnder(const StructureId &id, const std::vector<StructureId> &regions) const
 {
-    for (const std::string &condition : rule.conditions)
-        for (const Case &c : m_cases) {
-            if (c.condition != condition)
-                continue;
-            if (rule.where == Where::Everywhere || c.at.empty())
-                return &c;
-            for (const auto &[place, limb] : c.at)
-                if (rule.where == Where::AtPlace ? here.isAt(place) : here.isOnLimb(place.side, limb))
-                    return &c;
-        }
-    return nullptr;
+    const std::map<StructureId, double> &over = m_regions.over(id);
+    double share = 0;
+    for (const StructureId &region : regions)
+        if (const auto it = over.find(region); it != over.end())
+            share += it->second;
+    if (share >= leastUnder || share <= 0) // where nothing lies, the mark does not stand
+        return share > 0;
+    const auto &mark = m_regions.atMark(id);
+    return mark && isIn(regions, *mark);
 }
 
-bool Cautions::concerns(const CautionRule &rule, const Structure &structure, Here &here) const
+bool Cautions::isAt(const Place &place, const Place &other) const
 {
+    const Atlas &atlas = m_regions.atlas();
+    const StructureId &id = place.structure;
+    if (id == other.structure && atlas.isSpinalSegment(id)) // left, right and midline move as one
+        return true;
+    if (!goTogether(place.side, other.side))
+        return false;
+    if (id == other.structure || isPartOf(atlas, id, other.structure) || isPartOf(atlas, other.structure, id)
+        || isBeside(atlas, id, other.structure) || isBeside(atlas, other.structure, id))
+        return true;
+    if (const auto region = regionOf(atlas.at(other.structure)))
+        return isUnder(id, {*region});
+    return m_regions.overlap(id, other.structure) >= leastOverlap;
+}
+
+bool Cautions::concerns(const CautionRule &rule, const StructureId &id) const
+{
+    const Structure &structure = m_regions.atlas().at(id);
     return (rule.layers.empty() || isIn(rule.layers, structure.layer)) && (rule.kinds.empty() || isIn(rule.kinds, structure.kind))
-        && (rule.regions.empty() || here.isUnder(rule.regions));
+        && (rule.regions.empty() || isUnder(id, rule.regions));
+}
+
+std::optional<std::string> Cautions::causeOf(const CautionRule &rule, const Place &place) const
+{
+    if (!concerns(rule, place.structure))
+        return std::nullopt;
+    if (rule.conditions.empty())
+        return std::string();
+    const auto reaches = [&](const Place &at, const std::optional<Limb> &limb) {
+        if (rule.where == Where::AtPlace)
+            return isAt(place, at);
+        return limb && place.side == at.side && m_regions.limbOf(place.structure, leastUnder) == limb;
+    };
+    for (const std::string &condition : rule.conditions)
+        for (const Case &c : m_cases)
+            if (c.condition == condition
+                && (rule.where == Where::Everywhere || c.at.empty()
+                    || std::any_of(c.at.begin(), c.at.end(), [&](const auto &at) { return reaches(at.first, at.second); })))
+                return condition;
+    return std::nullopt;
 }
 
 CautionVerdict Cautions::verdictOf(const Structure &area, const Place &place) const
 {
     QStringList runs;
     for (const StructureId &id : area.caution->runs)
-        runs.append(QString::fromStdString(m_atlas.at(id).names.english));
+        runs.append(QString::fromStdString(m_regions.atlas().at(id).names.english));
     std::string source;
     for (const std::string &id : area.sources)
-        source += (source.empty() ? "" : " ") + m_atlas.findSource(id)->citation;
+        source += (source.empty() ? "" : " ") + m_regions.atlas().findSource(id)->citation;
     //: A caution area. %1: how to work there, sentences; %2: names of nerves, vessels and organs
     const QString reason = QCoreApplication::translate("Cautions", "%1 What lies here: %2.")
                                .arg(QString::fromStdString(area.caution->work), runs.join(QStringLiteral(", ")));
@@ -195,17 +175,10 @@ CautionVerdict Cautions::verdictOf(const Structure &area, const Place &place) co
 
 std::vector<CautionVerdict> Cautions::at(const Place &place) const
 {
-    const Structure &structure = m_atlas.at(place.structure);
-    Here here(*this, place);
     std::vector<CautionVerdict> verdicts;
-    for (const CautionRule &rule : m_rules) {
-        if (!concerns(rule, structure, here))
-            continue;
-        if (rule.conditions.empty())
-            verdicts.push_back(raphe::verdictOf(rule, {}, place));
-        else if (const Case *cause = causeOf(rule, here))
-            verdicts.push_back(raphe::verdictOf(rule, cause->condition, place));
-    }
+    for (const CautionRule *rule : m_rules)
+        if (const auto condition = causeOf(*rule, place))
+            verdicts.push_back(raphe::verdictOf(*rule, *condition, place));
     const auto [first, last] = m_areas.equal_range(place.structure);
     for (auto it = first; it != last; ++it)
         verdicts.push_back(verdictOf(*it->second, place));
@@ -216,14 +189,14 @@ std::vector<CautionVerdict> Cautions::at(const Place &place) const
 std::vector<CautionVerdict> Cautions::general() const
 {
     std::vector<CautionVerdict> verdicts;
-    for (const CautionRule &rule : m_rules) {
-        if (!rule.regions.empty() || !rule.layers.empty() || !rule.kinds.empty())
+    for (const CautionRule *rule : m_rules) {
+        if (!rule->regions.empty() || !rule->layers.empty() || !rule->kinds.empty())
             continue;
-        for (const std::string &condition : rule.conditions) {
+        for (const std::string &condition : rule->conditions) {
             const bool everywhere = std::any_of(m_cases.begin(), m_cases.end(),
-                [&](const Case &c) { return c.condition == condition && (rule.where == Where::Everywhere || c.at.empty()); });
+                [&](const Case &c) { return c.condition == condition && (rule->where == Where::Everywhere || c.at.empty()); });
             if (everywhere) {
-                verdicts.push_back(raphe::verdictOf(rule, condition, std::nullopt));
+                verdicts.push_back(raphe::verdictOf(*rule, condition, std::nullopt));
                 break;
             }
         }
@@ -234,9 +207,9 @@ std::vector<CautionVerdict> Cautions::general() const
 
 bool Cautions::isBarred(const Place &place) const
 {
-    const std::vector<CautionVerdict> verdicts = at(place);
-    return std::any_of(
-        verdicts.begin(), verdicts.end(), [](const CautionVerdict &v) { return v.verdict == Verdict::Stop && v.concernsAll(); });
+    return std::any_of(m_rules.begin(), m_rules.end(), [&](const CautionRule *rule) {
+        return rule->verdict == Verdict::Stop && rule->actions.empty() && causeOf(*rule, place);
+    });
 }
 
 std::optional<CautionVerdict> Cautions::stopOf(const Place &place, std::string_view action) const

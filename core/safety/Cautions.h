@@ -1,5 +1,5 @@
 // What the caution rules and the caution areas of the atlas say about one visit: at a place, or everywhere. Keeps references to
-// the atlas and the drawings, which must outlive it; owns the rest. Immutable after construction, thread-safe.
+// the rules and to the regions, which must outlive it. Immutable after construction, thread-safe.
 #pragma once
 
 #include "core/anatomy/Regions.h"
@@ -22,7 +22,7 @@ class Cautions {
 public:
     /// Checks the visit's conditions as checkConditions does.
     [[nodiscard]] static Result<Cautions> of(
-        const SafetyRules &rules, const Atlas &atlas, const Body &body, const Visit &visit, const std::string &file);
+        const SafetyRules &rules, const Regions &regions, const Visit &visit, const std::string &file);
 
     /// All that holds at a place of the atlas, what holds everywhere included; one verdict a rule, for the first of the rule's
     /// conditions that calls for it. Gravest first, then by rule; each with this place.
@@ -40,18 +40,18 @@ private:
         std::string condition;
         std::vector<std::pair<Place, std::optional<Limb>>> at; // empty: everywhere
     };
-    class Here;
 
-    Cautions(const Atlas &atlas, const Body &body, Limbs limbs);
-    [[nodiscard]] bool concerns(const CautionRule &rule, const Structure &structure, Here &here) const;
-    [[nodiscard]] const Case *causeOf(const CautionRule &rule, Here &here) const;
+    explicit Cautions(const Regions &regions);
+    [[nodiscard]] bool isUnder(const StructureId &id, const std::vector<StructureId> &regions) const;
+    [[nodiscard]] bool isAt(const Place &place, const Place &other) const;
+    [[nodiscard]] bool concerns(const CautionRule &rule, const StructureId &id) const;
+    // Whether the rule holds there: the first of its conditions that the patient has there, empty for a rule for everybody.
+    [[nodiscard]] std::optional<std::string> causeOf(const CautionRule &rule, const Place &place) const;
     [[nodiscard]] CautionVerdict verdictOf(const Structure &area, const Place &place) const;
 
-    const Atlas &m_atlas;
-    const Body &m_body;
-    Limbs m_limbs;
+    const Regions &m_regions;
     std::vector<Case> m_cases;
-    std::vector<CautionRule> m_rules; // those that can hold in this visit
+    std::vector<const CautionRule *> m_rules; // those that can hold in this visit
     std::multimap<StructureId, const Structure *> m_areas; // caution areas by what they lie beside, and by themselves
 };
 

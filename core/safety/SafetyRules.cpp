@@ -26,14 +26,12 @@ template <class T> bool isIn(const std::vector<T> &list, const T &item)
     return std::find(list.begin(), list.end(), item) != list.end();
 }
 
-std::vector<JsonReader> readList(const JsonReader &root, std::string_view format, std::string_view list)
+void expectFormat(const JsonReader &root, std::string_view format)
 {
-    root.expectObject({"format", "version", list});
     if (root.string("format") != format)
         root.field("format").fail(ErrorCode::WrongFormat, root.string("format"));
     if (root.field("version").asNumber() != 1)
         root.field("version").fail(ErrorCode::WrongFormat, std::to_string(root.field("version").asNumber()));
-    return root.field(list).items();
 }
 
 std::string readText(const JsonReader &owner, std::string_view name)
@@ -86,7 +84,9 @@ public:
 
     void readActions(const JsonReader &root)
     {
-        for (const JsonReader &at : readList(root, "raphe-actions", "actions")) {
+        root.expectObject({"format", "version", "actions"});
+        expectFormat(root, "raphe-actions");
+        for (const JsonReader &at : root.field("actions").items()) {
             at.expectObject({"id", "kind", "name"});
             m_actions.push_back({readNewId(at, m_actions), readWord(actionKindWords, at.field("kind")), readText(at, "name")});
         }
@@ -94,7 +94,9 @@ public:
 
     void readConditions(const JsonReader &root)
     {
-        for (const JsonReader &at : readList(root, "raphe-conditions", "conditions")) {
+        root.expectObject({"format", "version", "conditions"});
+        expectFormat(root, "raphe-conditions");
+        for (const JsonReader &at : root.field("conditions").items()) {
             at.expectObject({"id", "name", "place"});
             m_conditions.push_back(
                 {readNewId(at, m_conditions), readText(at, "name"), readWord(placeNeedWords, at.field("place"))});
@@ -104,7 +106,11 @@ public:
 
     void readRules(const JsonReader &root)
     {
-        for (const JsonReader &at : readList(root, "raphe-caution-rules", "rules"))
+        root.expectObject({"format", "version", "limb_roots", "rules"});
+        expectFormat(root, "raphe-caution-rules");
+        for (const JsonReader &at : root.field("limb_roots").items())
+            readLimbRoots(at);
+        for (const JsonReader &at : root.field("rules").items())
             m_rules.push_back(readRule(at));
     }
 
@@ -114,10 +120,26 @@ public:
             if (std::none_of(m_rules.begin(), m_rules.end(),
                     [&](const CautionRule &rule) { return isIn(rule.conditions, m_conditions[i].id); }))
                 throw Error{ErrorCode::MissingField, m_conditionPlaces[i], "a rule for " + m_conditions[i].id};
-        return {std::move(m_actions), std::move(m_conditions), std::move(m_rules)};
+        return {std::move(m_actions), std::move(m_conditions), std::move(m_limbRoots), std::move(m_rules)};
     }
 
 private:
+    void readLimbRoots(const JsonReader &at)
+    {
+        at.expectObject({"limb", "regions", "reason", "source"});
+        const Limb limb = readWord(limbWords, at.field("limb"));
+        const std::vector<JsonReader> regions = at.field("regions").items();
+        if (regions.empty())
+            at.fail(ErrorCode::MissingField, "regions");
+        for (const JsonReader &item : regions) {
+            const StructureId region = readRegion(item);
+            if (!m_limbRoots.emplace(region, limb).second)
+                item.fail(ErrorCode::Duplicate, region.value);
+        }
+        readText(at, "reason");
+        readText(at, "source");
+    }
+
     CautionRule readRule(const JsonReader &at) const
     {
         at.expectObject(
@@ -165,6 +187,7 @@ private:
     std::vector<HandsAction> m_actions;
     std::vector<ConditionKind> m_conditions;
     std::vector<std::string> m_conditionPlaces; // of each, for messages
+    LimbRegions m_limbRoots;
     std::vector<CautionRule> m_rules;
 };
 

@@ -2,7 +2,7 @@
 // where. Content of resources/safety, read strictly. Plain values, immutable after reading; thread-safe.
 #pragma once
 
-#include "core/anatomy/Atlas.h"
+#include "core/anatomy/Regions.h"
 #include "core/base/Result.h"
 #include "core/record/CautionVerdict.h"
 
@@ -34,7 +34,8 @@ struct ConditionKind {
 };
 
 /// Where a rule holds. AtPlace: at the condition's place, its parts and its whole, and what lies over or under it. SameLimb: the
-/// whole arm or leg of that side. A condition that may be without a place, and is, holds everywhere.
+/// whole arm or leg of that side, also when the condition is at the limb's root (limbRoots). A condition that may be without a
+/// place, and is, holds everywhere.
 enum class Where { Everywhere, AtPlace, SameLimb };
 inline constexpr WordTable<Where, 3> whereWords{
     {{Where::Everywhere, "everywhere"}, {Where::AtPlace, "at-place"}, {Where::SameLimb, "same-limb"}}};
@@ -57,13 +58,19 @@ struct CautionRule {
 class SafetyRules {
 public:
     /// Takes checked parts.
-    SafetyRules(std::vector<HandsAction> actions, std::vector<ConditionKind> conditions, std::vector<CautionRule> rules)
-        : m_actions(std::move(actions)), m_conditions(std::move(conditions)), m_rules(std::move(rules))
+    SafetyRules(std::vector<HandsAction> actions, std::vector<ConditionKind> conditions, LimbRegions limbRoots,
+        std::vector<CautionRule> rules)
+        : m_actions(std::move(actions)),
+          m_conditions(std::move(conditions)),
+          m_limbRoots(std::move(limbRoots)),
+          m_rules(std::move(rules))
     {
     }
 
     [[nodiscard]] const std::vector<HandsAction> &actions() const { return m_actions; }
     [[nodiscard]] const std::vector<ConditionKind> &conditions() const { return m_conditions; }
+    /// Regions beyond a limb, or at its root, where a condition is one of that limb: a clot in the groin is one of the leg.
+    [[nodiscard]] const LimbRegions &limbRoots() const { return m_limbRoots; }
     [[nodiscard]] const std::vector<CautionRule> &rules() const { return m_rules; }
     /// nullptr when there is no such thing.
     [[nodiscard]] const HandsAction *findAction(std::string_view id) const;
@@ -72,6 +79,7 @@ public:
 private:
     std::vector<HandsAction> m_actions;
     std::vector<ConditionKind> m_conditions;
+    LimbRegions m_limbRoots;
     std::vector<CautionRule> m_rules;
 };
 

@@ -63,6 +63,8 @@ int LLVMFuzzerTestOneInput(const std::uint8_t *data, std::size_t size)
         expect(rules.error().place.starts_with("safety/"), "an error has a place", rules.error().detail);
         return 0;
     }
+    for (const auto &[region, limb] : rules.value().limbRoots())
+        expect(atlas.find(region) && atlas.at(region).kind == Kind::SurfaceRegion, "a limb's roots are regions", region.value);
     for (const CautionRule &rule : rules.value().rules())
         expectSound(rule, rules.value(), atlas);
     for (const ConditionKind &kind : rules.value().conditions())

@@ -62,7 +62,7 @@ std::vector<Finding> withoutClears(const Visit &visit)
 TEST(Igraph, GivesTheSameWalkAndTheSameRanks)
 {
     const double restart = constants()["restart"];
-    const WalkSolver solver(linkage().graph(), restart);
+    const WalkSolver solver(linkage().graph(), restart, linkage().mirror());
     RandomVisits random(2026);
     int compared = 0;
     for (int i = 0; i < 40; ++i) {

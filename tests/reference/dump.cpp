@@ -13,7 +13,7 @@ int main()
 
     const WeightedGraph &graph = linkage().graph();
     const double restart = constants()["restart"];
-    const WalkSolver solver(graph, restart);
+    const WalkSolver solver(graph, restart, linkage().mirror());
     json out{{"nodes", graph.size()}, {"restart", restart}, {"links", json::array()}, {"walks", json::array()},
         {"paths", json::array()}};
     for (const WeightedLink &link : graph.links())

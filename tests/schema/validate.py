@@ -178,6 +178,8 @@ def check_refusals_by_schema(tally):
         ("safety-actions", "unknown kind of action", spoilt(load(SAFETY / "actions.json"), "actions", 0, kind="cure")),
         ("safety-conditions", "unknown need of a place", spoilt(load(SAFETY / "conditions.json"), "conditions", 0, place="maybe")),
         ("safety-rules", "rule without a source", spoilt(rules, "rules", 0, source="")),
+        ("safety-rules", "root of a limb without a reason", spoilt(rules, "limb_roots", 0, reason="")),
+        ("safety-rules", "root of an unknown limb", spoilt(rules, "limb_roots", 0, limb="tail")),
         ("safety-rules", "empty list of actions", spoilt(rules, "rules", 0, actions=[])),
         ("safety-rules", "place of no condition", spoilt(rules, "rules", 1, conditions=None)),
         ("visit", "unknown field", spoilt(visit, colour="red")),

@@ -139,6 +139,19 @@ private:
         save(window, "16-labels");
         window.bodies().resetZoom();
         window.bodies().show(BodyPanes::arrangements().front().panes);
+        window.resize(1440, 1200);
+        openVisitOf(session, "Imogen");
+        QTest::keyClick(&window, Qt::Key_W);
+        save(window, "17-what-next");
+        lookAt(window, AdviceList::Check, 1);
+        save(window, "18-check-next");
+        QTest::keyClick(&window, Qt::Key_P);
+        lookAt(window, AdviceList::Treat, 1);
+        save(window, "19-treat-first");
+        openVisitOf(session, "Perpetua");
+        save(window, "20-leave-alone");
+        QTest::keyClick(&window, Qt::Key_W);
+        window.resize(1440, 900);
         openVisitOf(session, "Olek");
         session.selectFinding(0);
         save(window, "8-groin");
@@ -202,6 +215,15 @@ private:
         for (int row = 0; row < list->model()->rowCount(); ++row)
             if (list->model()->index(row, 0).data().toString() == name)
                 list->setCurrentIndex(list->model()->index(row, 0));
+    }
+
+    // Chooses the n-th row that offers something.
+    void lookAt(MainWindow &window, AdviceList list, int n)
+    {
+        QListView &view = window.findChild<ReasonPanel *>()->view(list);
+        for (int row = 0; row < view.model()->rowCount(); ++row)
+            if ((view.model()->flags(view.model()->index(row, 0)) & Qt::ItemIsSelectable) && n-- == 0)
+                view.setCurrentIndex(view.model()->index(row, 0));
     }
 
     void lookUp(MainWindow &window, const char *name)

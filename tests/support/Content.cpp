@@ -67,8 +67,7 @@ const Linkage &linkage()
 
 const Reasoner &reasoner()
 {
-    static const Reasoner made(linkage(), body(), constants());
-    return made;
+    return adviser().reasoner();
 }
 
 const SafetyRules &safetyRules()
@@ -77,10 +76,16 @@ const SafetyRules &safetyRules()
     return read;
 }
 
+const Regions &regions()
+{
+    static const Regions read = valueOrThrow(readEmbeddedRegions(atlas(), body()), "the built-in body shares");
+    return read;
+}
+
 const Adviser &adviser()
 {
-    static const Adviser made(std::make_unique<const Reasoner>(linkage(), body(), constants()),
-        std::make_unique<const SafetyRules>(safetyRules()), body());
+    static const Adviser made(std::make_unique<const Reasoner>(linkage(), regions(), constants()),
+        std::make_unique<const SafetyRules>(safetyRules()), regions());
     return made;
 }
 

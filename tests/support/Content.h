@@ -32,6 +32,7 @@ namespace raphe::test {
 [[nodiscard]] const Linkage &linkage();
 [[nodiscard]] const Reasoner &reasoner();
 [[nodiscard]] const SafetyRules &safetyRules();
+[[nodiscard]] const Regions &regions();
 [[nodiscard]] const Adviser &adviser();
 
 } // namespace raphe::test

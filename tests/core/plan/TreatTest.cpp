@@ -51,10 +51,10 @@ TEST(TreatFirst, GradeFourAddsNoTendernessAndAsksForCaution)
     const auto four = treatFirst(reasoner(), visitOf({tender("piriformis", Side::Right, 4)})).treat;
     const auto three = treatFirst(reasoner(), visitOf({tender("piriformis", Side::Right, 3)})).treat;
     EXPECT_FALSE(termOf(entryOf(four, place), "tenderness"));
-    EXPECT_NE(entryOf(four, place).why.find("caution"), std::string::npos) << entryOf(four, place).why;
+    EXPECT_NE(entryOf(four, place).why.find("aution"), std::string::npos) << entryOf(four, place).why;
     ASSERT_TRUE(termOf(entryOf(three, place), "tenderness"));
     EXPECT_DOUBLE_EQ(termOf(entryOf(three, place), "tenderness")->value, constants()["treat-tenderness"]);
-    EXPECT_EQ(entryOf(three, place).why.find("caution"), std::string::npos) << entryOf(three, place).why;
+    EXPECT_EQ(entryOf(three, place).why.find("aution"), std::string::npos) << entryOf(three, place).why;
 }
 
 TEST(TreatFirst, GradeFourAtOneSpotSpeaksForThePlace)
@@ -67,7 +67,7 @@ TEST(TreatFirst, GradeFourAtOneSpotSpeaksForThePlace)
         const auto list = treatFirst(reasoner(), visit).treat;
         ASSERT_EQ(list.size(), 1U) << "one entry a place";
         EXPECT_FALSE(termOf(list.front(), "tenderness"));
-        EXPECT_NE(list.front().why.find("caution"), std::string::npos);
+        EXPECT_NE(list.front().why.find("aution"), std::string::npos);
     }
 }
 

@@ -47,7 +47,7 @@ inline Visit visitOf(std::vector<Finding> findings)
 /// Lift at every node for these findings, by the solver alone.
 inline std::vector<double> liftOf(const std::vector<Finding> &findings)
 {
-    static const WalkSolver solver(linkage().graph(), constants()["restart"]);
+    static const WalkSolver solver(linkage().graph(), constants()["restart"], linkage().mirror());
     const auto clear = clearNodes(linkage(), findings);
     return solver.lift(startOf(linkage(), findings, constants()), {clear.begin(), clear.end()});
 }

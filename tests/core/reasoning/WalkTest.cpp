@@ -33,7 +33,7 @@ struct Start {
 
 const WalkSolver &solver()
 {
-    static const WalkSolver made(linkage().graph(), constants()["restart"]);
+    static const WalkSolver made(linkage().graph(), constants()["restart"], linkage().mirror());
     return made;
 }
 

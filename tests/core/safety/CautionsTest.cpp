@@ -29,7 +29,7 @@ Place fittingPlace(const CautionRule &rule)
             continue;
         double under = 0;
         if (!rule.regions.empty())
-            for (const auto &[region, share] : regionsOver(atlas(), body(), s.id))
+            for (const auto &[region, share] : regions().over(s.id))
                 under += isIn(rule.regions, region) ? share : 0;
         if (rule.regions.empty() || under > 0.5)
             return placeOf(s.id);
@@ -132,6 +132,61 @@ TEST(Cautions, ASuspectedClotStopsTheWholeLegOfThatSide)
             EXPECT_FALSE(cautions.isBarred({{other}, Side::Right})) << other << " with a clot at " << marked;
         EXPECT_FALSE(cautions.isBarred({{"l5-s1"}, Side::Midline})) << "with a clot at " << marked;
     }
+}
+
+// What is marked at the root of a limb concerns the limb; what is marked in the limb does not concern its root.
+TEST(Cautions, AConditionAtTheRootOfALimbHoldsInTheWholeLimb)
+{
+    for (const char *root : {"inguinal-region", "sf-inguinal-region", "femoral-triangle", "hip-region", "gluteal-region-superior",
+             "gluteal-region-middle", "gluteal-region-inferior"}) {
+        const Cautions clot = cautionsOf(visitWith("suspected-leg-clot", {{{root}, Side::Right}}));
+        EXPECT_TRUE(clot.isBarred({{"soleus"}, Side::Right})) << root;
+        EXPECT_FALSE(clot.isBarred({{"soleus"}, Side::Left})) << root;
+        EXPECT_FALSE(clot.isBarred({{"biceps-brachii"}, Side::Right})) << root;
+    }
+    EXPECT_FALSE(
+        cautionsOf(visitWith("suspected-leg-clot", {{{"soleus"}, Side::Right}})).isBarred({{"inguinal-region"}, Side::Right}));
+    for (const char *root : {"axillary-region", "deltoid-region"}) {
+        const Cautions nodes = cautionsOf(visitWith("lymphoedema", {{{root}, Side::Left}}));
+        EXPECT_TRUE(holds(nodes, "lymphoedema-limb-light-only", {{"brachioradialis"}, Side::Left})) << root;
+        EXPECT_FALSE(holds(nodes, "lymphoedema-limb-light-only", {{"brachioradialis"}, Side::Right})) << root;
+        EXPECT_FALSE(holds(nodes, "lymphoedema-limb-light-only", {{"soleus"}, Side::Left})) << root;
+    }
+}
+
+TEST(Cautions, AConditionOnOneSideOfASpinalSegmentHoldsInTheWholeSegment)
+{
+    for (const Side marked : {Side::Left, Side::Right, Side::Midline}) {
+        const Cautions cautions = cautionsOf(visitWith("suspected-fracture", {{{"l4-l5"}, marked}}));
+        for (const Side side : {Side::Left, Side::Right, Side::Midline}) {
+            EXPECT_TRUE(cautions.isBarred({{"l4-l5"}, side}));
+            EXPECT_FALSE(cautions.isBarred({{"l1-l2"}, side}));
+        }
+    }
+    const Cautions knee = cautionsOf(visitWith("suspected-fracture", {{{"knee-joint"}, Side::Left}}));
+    EXPECT_FALSE(knee.isBarred({{"knee-joint"}, Side::Right})) << "two joints";
+}
+
+TEST(Cautions, BarredIsWhereAStopOfEveryActionIsAmongTheVerdicts)
+{
+    Visit visit = visitWith("anticoagulant");
+    visit.conditions.push_back({"open-wound", {{{"heel-region"}, Side::Left}, {{"extensor-digitorum"}, Side::Right}}});
+    const Cautions cautions = cautionsOf(visit);
+    for (std::size_t i = 0; i < atlas().structures().size(); i += 7)
+        for (const Side side : atlas().sides(atlas().structures()[i])) {
+            const Place place{atlas().structures()[i].id, side};
+            const auto verdicts = cautions.at(place);
+            EXPECT_EQ(cautions.isBarred(place), std::any_of(verdicts.begin(), verdicts.end(), [](const CautionVerdict &v) {
+                return v.verdict == Verdict::Stop && v.concernsAll();
+            })) << place;
+        }
+}
+
+TEST(Cautions, WhatMerelySharesAnEdgeIsNotBarred)
+{
+    const Cautions cautions = cautionsOf(visitWith("open-wound", {{{"extensor-digitorum"}, Side::Right}}));
+    EXPECT_FALSE(cautions.isBarred({{"wrist-joint"}, Side::Right}));
+    EXPECT_TRUE(cautions.isBarred({{"extensor-digitorum"}, Side::Right}));
 }
 
 TEST(Cautions, AWoundBarsWhatLiesUnderItAndNothingElse)
@@ -297,7 +352,7 @@ TEST(Cautions, OneVerdictARuleForTheFirstOfItsConditions)
 
 void expectRefused(const Visit &visit, ErrorCode code, const std::string &place, const std::string &detail)
 {
-    const auto cautions = Cautions::of(safetyRules(), atlas(), body(), visit, "v.json");
+    const auto cautions = Cautions::of(safetyRules(), regions(), visit, "v.json");
     ASSERT_FALSE(cautions.ok()) << "this mistake goes unseen";
     EXPECT_EQ(cautions.error().code, code) << inWords(cautions.error());
     EXPECT_EQ(cautions.error().place, place);

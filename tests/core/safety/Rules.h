@@ -1,4 +1,4 @@
-// The caution rules that are built into the program, read once for the tests of this folder.
+// What the caution rules that are built into the program say of a visit, for the tests of this folder.
 #pragma once
 
 #include "tests/support/Content.h"
@@ -9,21 +9,10 @@
 
 namespace raphe::test {
 
-inline const SafetyRules &safetyRules()
-{
-    static const SafetyRules read = [] {
-        auto rules = readEmbeddedSafetyRules(atlas());
-        if (!rules)
-            throw std::runtime_error("the built-in caution rules: " + inWords(rules.error()));
-        return std::move(rules).value();
-    }();
-    return read;
-}
-
 /// The cautions of a visit that is meant to be correct.
 inline Cautions cautionsOf(const Visit &visit)
 {
-    auto cautions = Cautions::of(safetyRules(), atlas(), body(), visit, "visit.json");
+    auto cautions = Cautions::of(safetyRules(), regions(), visit, "visit.json");
     if (!cautions)
         throw std::runtime_error("the visit is refused: " + inWords(cautions.error()));
     return std::move(cautions).value();

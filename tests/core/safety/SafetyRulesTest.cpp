@@ -67,6 +67,41 @@ TEST(SafetyRules, TheShippedOnesAreAccepted)
     EXPECT_EQ(read.value().findCondition("thrust"), nullptr);
 }
 
+TEST(SafetyRules, GroinAndArmpitAreRootsOfALimb)
+{
+    EXPECT_EQ(safetyRules().limbRoots().at({"inguinal-region"}), Limb::Leg);
+    EXPECT_EQ(safetyRules().limbRoots().at({"axillary-region"}), Limb::Arm);
+    EXPECT_FALSE(safetyRules().limbRoots().contains({"pubic-region"}));
+}
+
+TEST(SafetyRules, MistakesInTheRootsOfTheLimbsAreRefused)
+{
+    const std::string leg = "safety/rules.json#/limb_roots/0";
+    Files f;
+    f.rules.erase("limb_roots");
+    expectRefused(f, ErrorCode::MissingField, "safety/rules.json#/", "limb_roots");
+    f = {};
+    f.rules["limb_roots"][0]["side"] = "left";
+    expectRefused(f, ErrorCode::UnknownField, leg, "side");
+    f = {};
+    f.rules["limb_roots"][0]["limb"] = "tail";
+    expectRefused(f, ErrorCode::UnknownWord, leg + "/limb", "tail");
+    f = {};
+    f.rules["limb_roots"][0]["regions"] = json::array();
+    expectRefused(f, ErrorCode::MissingField, leg, "regions");
+    f = {};
+    f.rules["limb_roots"][0]["regions"][1] = "sartorius";
+    expectRefused(f, ErrorCode::WrongType, leg + "/regions/1", "sartorius");
+    f = {};
+    f.rules["limb_roots"][1]["regions"] = {"inguinal-region"};
+    expectRefused(f, ErrorCode::Duplicate, "safety/rules.json#/limb_roots/1/regions/0", "inguinal-region");
+    for (const char *field : {"reason", "source"}) {
+        f = {};
+        f.rules["limb_roots"][0][field] = "";
+        expectRefused(f, ErrorCode::MissingField, leg, field);
+    }
+}
+
 TEST(SafetyRules, UnknownFieldsAreRefused)
 {
     Files f;
