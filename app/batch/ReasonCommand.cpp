@@ -1,9 +1,13 @@
-// raphe-batch reason: what a visit is tied to, what would explain it, what to check, to treat and to leave alone (resources/schema/reason.schema.json).
+// raphe-batch reason: what a visit is tied to, what would explain it, what to check, to treat and to leave alone
+// (resources/schema/reason.schema.json).
 #include "app/batch/Commands.h"
 
 #include "app/batch/Output.h"
 #include "app/batch/VisitFile.h"
 #include "core/plan/Advice.h"
+#include "core/reasoning/ReasonWords.h"
+
+#include <QCoreApplication>
 
 #include <iostream>
 
@@ -61,9 +65,14 @@ Result<Done> printReasons(const std::string &visitFile)
             if (s.path.empty())
                 if (auto ways = adviser.value().reasoner().ways(visit, s.place, 1); !ways.empty())
                     s.path = std::move(ways.front());
+    for (Suggestion &s : advice.reasons.tied) // its reason is its path; only what was found alone has none
+        s.why = s.path.empty()
+            ? QCoreApplication::translate("Reason", "Found here; there is no other finding to be tied to.").toStdString()
+            : linkedInWords(*knowledge.atlas, s.path);
     const Json out{{"tied", listJson(advice.reasons.tied)}, {"explain", listJson(advice.reasons.explain)},
         {"unexplained", advice.reasons.unexplained}, {"check", listJson(advice.reasons.check)},
-        {"treat", listJson(advice.treatment.treat)}, {"leave", listJson(advice.treatment.leave)}, {"cautions", verdictsJson(advice.general)}};
+        {"treat", listJson(advice.treatment.treat)}, {"leave", listJson(advice.treatment.leave)},
+        {"cautions", verdictsJson(advice.general)}};
     std::cout << out.dump(1) << '\n';
     return Done{};
 }

@@ -2,6 +2,7 @@
 
 #include "app/raphe/Style.h"
 #include "core/anatomy/Terms.h"
+#include "core/record/VisitJson.h"
 
 #include <QButtonGroup>
 #include <QHBoxLayout>
@@ -154,10 +155,8 @@ void AimPanel::showAim()
                 m_stack->setCurrentRow(static_cast<int>(i));
         }
         m_stack->scrollToItem(m_stack->currentItem(), QAbstractItemView::PositionAtCenter);
-        const Kind kind = atlas.at(aim->place.structure).kind;
-        const bool hasSpots = kind == Kind::Muscle || kind == Kind::Fascia || kind == Kind::Ligament || kind == Kind::Tendon;
         for (QAbstractButton *button : m_spots->buttons())
-            button->setEnabled(hasSpots);
+            button->setEnabled(hasSpots(atlas.at(aim->place.structure).kind));
     } else {
         m_title->setText(m_session.visitId() != 0 ? tr("Touch the body") : tr("Start with a new patient"));
         m_plain->setText(tr("Choose a layer above, then touch where it hurts or where it is stuck. What lies under your finger "

@@ -11,8 +11,8 @@ namespace {
 
 const Judgement *judgementOf(const Visit &visit, AdviceList list, const Place &place)
 {
-    const auto it = std::find_if(visit.judgements.begin(), visit.judgements.end(),
-        [&](const Judgement &j) { return j.list == list && j.place == place; });
+    const auto it = std::find_if(
+        visit.judgements.begin(), visit.judgements.end(), [&](const Judgement &j) { return j.list == list && j.place == place; });
     return it == visit.judgements.end() ? nullptr : &*it;
 }
 
@@ -54,8 +54,8 @@ void ReasonModel::show(const Advice &advice, const Visit &visit)
     switch (m_list) {
     case AdviceList::Explain: {
         const auto &list = advice.reasons.explain;
-        const auto ahead = std::find_if(
-            list.begin(), list.end(), [&](const Suggestion &s) { return s.score < advice.reasons.unexplained; });
+        const auto ahead =
+            std::find_if(list.begin(), list.end(), [&](const Suggestion &s) { return s.score < advice.reasons.unexplained; });
         addOffered({list.begin(), ahead}, visit);
         if (!list.empty())
             addHeading(tr("Or nothing that was found explains it"), barOf(std::min(1.0, advice.reasons.unexplained)));

@@ -70,8 +70,9 @@ ReasonPanel::ReasonPanel(VisitSession &session, Settings &settings, QWidget *par
     buttons->addWidget(order);
     column->addLayout(buttons);
 
-    auto *limits = new QLabel(tr("Order and bars of a model, not chances and no diagnosis. Assists a trained practitioner; follow "
-                                 "local law, scope of practice and licensed care."));
+    auto *limits =
+        new QLabel(tr("Order and bars of a model, not chances and no diagnosis. Assists a trained practitioner; follow "
+                      "local law, scope of practice and licensed care."));
     limits->setProperty("role", QStringLiteral("quiet"));
     limits->setWordWrap(true);
     column->addWidget(limits);
@@ -213,8 +214,8 @@ void ReasonPanel::dismiss()
         return;
     }
     bool ok = false;
-    const QString reason = QInputDialog::getText(
-        this, tr("Dismiss"), tr("Why is it put away? It stays in the record."), QLineEdit::Normal, {}, &ok);
+    const QString reason =
+        QInputDialog::getText(this, tr("Dismiss"), tr("Why is it put away? It stays in the record."), QLineEdit::Normal, {}, &ok);
     if (ok && !reason.trimmed().isEmpty())
         m_session.judge({m_chosen->first, m_chosen->second, reason.trimmed().toStdString()});
 }

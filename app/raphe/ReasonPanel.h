@@ -33,8 +33,7 @@ public:
 
 Q_SIGNALS:
     /// A row is looked at: what to light up and where to look.
-    void shown(
-        const raphe::Place &place, const std::vector<raphe::LitPlace> &lit, const std::vector<raphe::PathStep> &path);
+    void shown(const raphe::Place &place, const std::vector<raphe::LitPlace> &lit, const std::vector<raphe::PathStep> &path);
     /// No row is looked at any more.
     void left();
     /// A row was chosen.

@@ -37,8 +37,8 @@ private:
     Recorded m_after;
 };
 
-VisitSession::VisitSession(const Knowledge &knowledge, const Adviser &adviser, std::unique_ptr<PracticeStore> store,
-    const std::string &practiceFile)
+VisitSession::VisitSession(
+    const Knowledge &knowledge, const Adviser &adviser, std::unique_ptr<PracticeStore> store, const std::string &practiceFile)
     : m_knowledge(&knowledge), m_adviser(&adviser), m_store(std::move(store))
 {
     m_saver = std::make_unique<VisitSaver>(practiceFile, [this](const Result<Done> &result) {
@@ -118,7 +118,6 @@ Result<std::int64_t> VisitSession::startVisit(std::int64_t patientId)
         if (!last)
             return last.error();
         visit.cautions = last.value().cautions;
-        visit.conditions = last.value().conditions;
         visit.practitioner = last.value().practitioner;
     }
     return m_store->addVisit(patientId, visit.date, writeVisit(visit));
@@ -198,15 +197,26 @@ Finding VisitSession::startingPoint() const
     return fresh;
 }
 
+namespace {
+
+// What was clear or could not be examined gives way to what is found; nothing is certain that is no longer said.
+Finding withSomethingFound(Finding finding)
+{
+    finding.clear = {};
+    finding.unable.reset();
+    finding.certain = finding.certain && (finding.restriction || finding.play);
+    return finding;
+}
+
+} // namespace
+
 void VisitSession::setTenderness(int grade)
 {
     if (!m_aim || grade < 0 || grade > Tenderness::highest)
         return;
     Finding f = startingPoint();
     f.tenderness = Tenderness{grade};
-    f.clear = {};
-    f.unable.reset();
-    put(std::move(f), tr("tenderness %1", "undo step").arg(grade));
+    put(withSomethingFound(std::move(f)), tr("tenderness %1", "undo step").arg(grade));
 }
 
 void VisitSession::setRestriction(int grade)
@@ -215,20 +225,16 @@ void VisitSession::setRestriction(int grade)
         return;
     Finding f = startingPoint();
     f.restriction = Restriction{grade};
-    f.clear = {};
-    f.unable.reset();
-    put(std::move(f), tr("restriction %1", "undo step").arg(grade));
+    put(withSomethingFound(std::move(f)), tr("restriction %1", "undo step").arg(grade));
 }
 
 void VisitSession::toggleFamiliar()
 {
     if (!m_aim)
         return;
-    Finding f = startingPoint();
+    Finding f = withSomethingFound(startingPoint());
     f.familiar = !f.familiar;
-    f.clear = {};
-    f.unable.reset();
-    if (!f.familiar && !f.tenderness && !f.restriction && f.note.empty())
+    if (!f.familiar && !f.tenderness && !f.restriction && !f.play && f.note.empty())
         removeFinding(); // nothing would be left to say
     else
         put(std::move(f), tr("familiar pain", "undo step"));
@@ -238,10 +244,12 @@ void VisitSession::setClear()
 {
     if (!m_aim)
         return;
+    const Finding before = startingPoint();
     Finding f;
-    f.place = m_aim->place;
-    f.spot = m_aim->spot;
-    f.note = startingPoint().note;
+    f.place = before.place;
+    f.spot = before.spot;
+    f.at = before.at;
+    f.note = before.note;
     f.clear = {true, true};
     put(std::move(f), tr("clear", "undo step"));
 }
@@ -250,21 +258,24 @@ void VisitSession::setUnable(const std::string &reason)
 {
     if (!m_aim || reason.empty())
         return;
+    const Finding before = startingPoint();
     Finding f;
-    f.place = m_aim->place;
-    f.spot = m_aim->spot;
+    f.place = before.place;
+    f.spot = before.spot;
+    f.at = before.at;
     f.unable = reason;
     put(std::move(f), tr("could not examine", "undo step"));
 }
 
 void VisitSession::setSpot(std::optional<Spot> spot)
 {
-    if (!m_aim || spot == m_aim->spot)
+    if (!m_aim || spot == m_aim->spot || (spot && !hasSpots(m_knowledge->atlas->at(m_aim->place.structure).kind)))
         return;
     const auto standsAt = [&](const Finding &f) { return f.place == m_aim->place && f.spot == spot; };
     const bool taken = std::any_of(m_visit.findings.begin(), m_visit.findings.end(), standsAt);
     const int index = currentFinding();
-    const bool moves = index >= 0 && !m_aim->spot && !taken; // an unplaced finding gets its spot; a placed one stays where it is
+    // An unplaced finding gets its spot; a placed one stays where it is.
+    const bool moves = index >= 0 && !m_aim->spot && !m_visit.findings[static_cast<std::size_t>(index)].at && !taken;
     Aim aim = *m_aim;
     aim.spot = spot;
     if (moves) {
@@ -355,8 +366,7 @@ void VisitSession::withdrawJudgement(AdviceList list, const Place &place)
 {
     Recorded after = recorded();
     std::erase_if(after.judgements, [&](const Judgement &j) { return j.list == list && j.place == place; });
-    apply(std::move(after),
-        tr("no judgement of %1", "undo step").arg(QString::fromStdString(m_knowledge->atlas->spoken(place))));
+    apply(std::move(after), tr("no judgement of %1", "undo step").arg(QString::fromStdString(m_knowledge->atlas->spoken(place))));
 }
 
 void VisitSession::save()

@@ -42,19 +42,18 @@ std::string inWords(std::vector<Term> terms, bool tooTender)
     if (reasons.isEmpty())
         reasons << tr(QT_TRANSLATE_NOOP("Treat", "noted"));
     if (tooTender)
-        reasons.prepend(
-            tr(QT_TRANSLATE_NOOP("Treat", "caution: withdraws from touch, find out why before working here")));
+        reasons.prepend(tr(QT_TRANSLATE_NOOP("Treat", "caution: withdraws from touch, find out why before working here")));
     QString sentence = reasons.join(QStringLiteral("; ")) + QLatin1Char('.');
     sentence[0] = sentence[0].toUpper();
     return sentence.toStdString();
 }
 
 // One entry a place, the strongest of several spots.
-std::map<Place, Finding> strongestByPlace(const std::vector<Finding> &findings)
+std::map<Place, Finding> strongestByPlace(const Atlas &atlas, const std::vector<Finding> &findings)
 {
     std::map<Place, Finding> out;
     for (const Finding &f : findings) {
-        if (!f.isFound())
+        if (!f.isFound() || !atlas.find(f.place.structure))
             continue;
         auto [it, fresh] = out.try_emplace(f.place, f);
         if (fresh)
@@ -110,13 +109,12 @@ QString vetoOf(const std::optional<JointPlay> &play)
 
 } // namespace
 
-Treatment treatFirst(
-    const Reasoner &reasoner, const Visit &visit, const Preferences &preferences, const Verdicts &verdicts)
+Treatment treatFirst(const Reasoner &reasoner, const Visit &visit, const Preferences &preferences, const Verdicts &verdicts)
 {
     const Atlas &atlas = reasoner.linkage().atlas();
     const Constants &constants = reasoner.constants();
     const Canonical c = canonical(visit);
-    const auto found = strongestByPlace(c.visit.findings);
+    const auto found = strongestByPlace(atlas, c.visit.findings);
 
     std::vector<Place> places;
     for (const auto &[place, finding] : found)
@@ -167,7 +165,8 @@ Treatment treatFirst(
         out.treat.push_back(std::move(s));
     }
     rankAndCut(out.treat);
-    rankAndCut(out.leave);
+    for (Suggestion &s : out.leave)
+        s.rank = 1; // none before another, and none left out
     if (c.isMirrored) {
         mirrorAll(out.treat);
         mirrorAll(out.leave);

@@ -1,5 +1,6 @@
 // What to treat first among the findings, and what to leave alone: a sum of visible terms, with vetoes. Tenderness 4 asks
-// for caution: neither it nor 'familiar' adds anything then. Computed in one canonical orientation and mirrored back, as the reasoning is. No state.
+// for caution: neither it nor 'familiar' adds anything then. Computed in one canonical orientation and mirrored back, as the
+// reasoning is. No state.
 #pragma once
 
 #include "core/reasoning/Reason.h"

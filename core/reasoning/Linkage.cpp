@@ -21,8 +21,8 @@ double gradeWeight(const Constants &constants, Grade grade)
 std::optional<StructureId> segmentOf(const std::string &root)
 {
     static constexpr std::array segments{"c0-c1", "c1-c2", "c2-c3", "c3-c4", "c4-c5", "c5-c6", "c6-c7", "c7-t1", "t1-t2", "t2-t3",
-        "t3-t4", "t4-t5", "t5-t6", "t6-t7", "t7-t8", "t8-t9", "t9-t10", "t10-t11", "t11-t12", "t12-l1", "l1-l2", "l2-l3",
-        "l3-l4", "l4-l5", "l5-s1"}; // C1 to C8, T1 to T12, L1 to L5 in this order
+        "t3-t4", "t4-t5", "t5-t6", "t6-t7", "t7-t8", "t8-t9", "t9-t10", "t10-t11", "t11-t12", "t12-l1", "l1-l2", "l2-l3", "l3-l4",
+        "l4-l5", "l5-s1"}; // C1 to C8, T1 to T12, L1 to L5 in this order
     const std::size_t before = root.front() == 'C' ? 0 : (root.front() == 'T' ? 8 : 20);
     const std::size_t index = before + std::stoul(root.substr(1)) - 1;
     if (root.front() == 'S' || index >= segments.size())

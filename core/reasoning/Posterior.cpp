@@ -79,8 +79,8 @@ std::vector<double> CheckTable::gains(const ReachTable &table, const Posterior &
     out.reserve(m_checks.size());
     for (std::size_t k = 0; k < m_checks.size(); ++k) {
         const double expected = mapped(table.at(m_checks[k])).dot(p); // the chance is linear in h
-        const double given
-            = mapped(std::span(m_entropy).subspan(k * sources, sources)).dot(p) + posterior.unexplained * m_entropyOfLeak;
+        const double given =
+            mapped(std::span(m_entropy).subspan(k * sources, sources)).dot(p) + posterior.unexplained * m_entropyOfLeak;
         out.push_back(std::max(0.0, entropyOf(m_detection.chance(expected)) - given));
     }
     return out;

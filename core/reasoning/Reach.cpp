@@ -4,8 +4,8 @@
 
 namespace raphe {
 
-ReachTable::ReachTable(const WalkSolver &solver, std::size_t nodes, std::vector<std::size_t> sources,
-    const std::vector<std::size_t> &mirror)
+ReachTable::ReachTable(
+    const WalkSolver &solver, std::size_t nodes, std::vector<std::size_t> sources, const std::vector<std::size_t> &mirror)
     : m_sources(std::move(sources)), m_reach(nodes * m_sources.size()), m_diagonal(nodes)
 {
     const std::size_t count = m_sources.size();

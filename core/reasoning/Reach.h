@@ -11,8 +11,8 @@ class ReachTable {
 public:
     /// `mirror` maps each node to its mirror image; sources must hold the image of each of theirs. What is true on the left
     /// is then true on the right to the last bit.
-    ReachTable(const WalkSolver &solver, std::size_t nodes, std::vector<std::size_t> sources,
-        const std::vector<std::size_t> &mirror);
+    ReachTable(
+        const WalkSolver &solver, std::size_t nodes, std::vector<std::size_t> sources, const std::vector<std::size_t> &mirror);
 
     [[nodiscard]] const std::vector<std::size_t> &sources() const { return m_sources; }
     /// h of all sources at a node, in the order of sources().

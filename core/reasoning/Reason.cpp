@@ -272,9 +272,8 @@ std::vector<Suggestion> Reasoner::Tables::checks(
         if (gains[k] > least && !examined.contains(node) && posterior.of[own] > worthwhile * before * candidates.prior[own])
             all.emplace_back(linkage.places()[node], gains[k]);
     }
-    std::sort(all.begin(), all.end(), [](const Suggestion &a, const Suggestion &b) {
-        return a.score != b.score ? a.score > b.score : a.place < b.place;
-    });
+    std::sort(all.begin(), all.end(),
+        [](const Suggestion &a, const Suggestion &b) { return a.score != b.score ? a.score > b.score : a.place < b.place; });
     std::vector<Suggestion> out;
     std::set<std::pair<std::string, Side>> shown;
     for (Suggestion &s : all) {
@@ -327,8 +326,8 @@ void Reasoner::Tables::addPaths(std::vector<Suggestion> &list, const Asked &aske
 {
     for (std::size_t i = 0; i < std::min(list.size(), pathsAtOnce); ++i) {
         const std::size_t node = nodeOf(list[i].place);
-        list[i].path = stepsOf(
-            linkage, asked.isFound.contains(node) ? nearest(linkage.graph(), node, asked.found) : tree.to(node));
+        list[i].path =
+            stepsOf(linkage, asked.isFound.contains(node) ? nearest(linkage.graph(), node, asked.found) : tree.to(node));
     }
 }
 
@@ -362,8 +361,8 @@ Reasons Reasoner::reasons(const Visit &visit, const std::function<bool(const Pla
     Reasons out;
     if (!asked.found.empty())
         out.tied = t.tied(asked);
-    const bool isFound
-        = std::any_of(asked.evidence.begin(), asked.evidence.end(), [](const Evidence &e) { return e.observation.isPositive; });
+    const bool isFound =
+        std::any_of(asked.evidence.begin(), asked.evidence.end(), [](const Evidence &e) { return e.observation.isPositive; });
     std::vector<std::pair<Place, std::optional<Place>>> separated; // by each check
     if (isFound || !visit.complaintAt.empty()) {
         const std::vector<double> prior = t.priorFor(asked.canonical.visit.complaintAt);

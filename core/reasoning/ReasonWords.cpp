@@ -24,7 +24,8 @@ QString listed(const QStringList &names)
 {
     if (names.size() < 2)
         return names.join(QString());
-    return tr(QT_TRANSLATE_NOOP("Reason", "%1 and %2")).arg(names.mid(0, names.size() - 1).join(QStringLiteral(", ")), names.back());
+    return tr(QT_TRANSLATE_NOOP("Reason", "%1 and %2"))
+        .arg(names.mid(0, names.size() - 1).join(QStringLiteral(", ")), names.back());
 }
 
 } // namespace

@@ -92,8 +92,7 @@ Way PathTree::to(std::size_t node) const
 Way nearest(const WeightedGraph &graph, std::size_t from, const std::vector<std::size_t> &ends)
 {
     Search search;
-    const std::size_t end = settle(
-        graph, {from}, search,
+    const std::size_t end = settle(graph, {from}, search,
         [&](std::size_t node) { return node != from && std::find(ends.begin(), ends.end(), node) != ends.end(); }, {});
     return end == none ? Way{from, {}, 0} : wayTo(graph, search, end);
 }
@@ -120,7 +119,8 @@ std::vector<Way> shortestWays(const WeightedGraph &graph, std::size_t from, std:
             std::set<std::size_t> taken; // onward from here by ways that are known already
             for (const Way &way : found) {
                 const auto known = nodesOf(graph, way);
-                if (known.size() > i + 1 && std::equal(nodes.begin(), nodes.begin() + static_cast<std::ptrdiff_t>(i) + 1, known.begin()))
+                if (known.size() > i + 1
+                    && std::equal(nodes.begin(), nodes.begin() + static_cast<std::ptrdiff_t>(i) + 1, known.begin()))
                     taken.insert(known[i + 1]);
             }
             const auto barred = [&](std::size_t node, std::size_t next) {

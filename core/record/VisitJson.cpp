@@ -173,7 +173,7 @@ private:
     static Spot readSpot(const JsonReader &at, const Structure &structure)
     {
         const Spot spot = readWord(spotWords, at);
-        if (std::find(spotKinds.begin(), spotKinds.end(), structure.kind) == spotKinds.end()) {
+        if (!hasSpots(structure.kind)) {
             std::vector<std::string> kinds;
             kinds.reserve(spotKinds.size());
             for (const Kind kind : spotKinds)
@@ -374,6 +374,11 @@ Json findingJson(const Finding &finding)
 }
 
 } // namespace
+
+bool hasSpots(Kind kind)
+{
+    return std::find(spotKinds.begin(), spotKinds.end(), kind) != spotKinds.end();
+}
 
 Result<Visit> readVisit(std::string_view text, const std::string &file, const Atlas &atlas)
 {

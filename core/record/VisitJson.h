@@ -1,6 +1,7 @@
 // The visit file: format "raphe-visit", version 1, as resources/schema/visit.schema.json says. Unknown fields are errors.
 #pragma once
 
+#include "core/anatomy/Structure.h"
 #include "core/base/Result.h"
 #include "core/record/Visit.h"
 
@@ -10,6 +11,9 @@
 namespace raphe {
 
 class Atlas;
+
+/// Whether a finding there can say at which spot: muscles, fasciae, ligaments and tendons.
+[[nodiscard]] bool hasSpots(Kind kind);
 
 /// Reads and checks a visit against the atlas (ids, sides, spots, contradictions). `file` is used in messages.
 [[nodiscard]] Result<Visit> readVisit(std::string_view text, const std::string &file, const Atlas &atlas);

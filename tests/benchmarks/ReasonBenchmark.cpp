@@ -136,8 +136,8 @@ void walkByPrpack(benchmark::State &state)
     igraph_vector_t result;
     igraph_vector_init(&result, 0);
     for (auto _ : state)
-        igraph_personalized_pagerank(&theirs, IGRAPH_PAGERANK_ALGO_PRPACK, &result, nullptr, igraph_vss_all(),
-            IGRAPH_UNDIRECTED, 1 - restart(), &reset, &weights, nullptr);
+        igraph_personalized_pagerank(&theirs, IGRAPH_PAGERANK_ALGO_PRPACK, &result, nullptr, igraph_vss_all(), IGRAPH_UNDIRECTED,
+            1 - restart(), &reset, &weights, nullptr);
     igraph_vector_destroy(&result);
     igraph_vector_destroy(&reset);
     igraph_destroy(&theirs);

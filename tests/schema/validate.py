@@ -139,6 +139,7 @@ def spoilt(document, *path, **change):
 def check_refusals_by_schema(tally):
     """The schemas are no rubber stamps: one spoilt copy for each rule that matters."""
     visit = load(OWN_VISIT)
+    hip = {"structure": "hip-joint", "side": "left"}
     muscles = load(ATLAS / "muscles-hip.json")
     at = next(i for i, s in enumerate(muscles["structures"]) if s["kind"] == "muscle" and s.get("attachments"))
     landmarks = load(ATLAS / "landmarks.json")
@@ -187,7 +188,33 @@ def check_refusals_by_schema(tally):
         ("visit", "grade too high", spoilt(visit, "findings", 0, tenderness=5)),
         ("visit", "tender and clear of it", spoilt(visit, "findings", 0, clear=["tenderness"])),
         ("visit", "no such day", spoilt(visit, date="2023-02-29")),
+        ("visit", "play off its scale", spoilt(visit, "findings", 3, play=7)),
+        ("visit", "play that is not normal and clear motion", spoilt(visit, "findings", 2, play=2)),
+        ("visit", "certain of nothing felt", spoilt(visit, "findings", 4, certain=True)),
+        ("visit", "certain of what could not be examined", spoilt(visit, "findings", 6, certain=True)),
+        ("visit", "play of what could not be examined", spoilt(visit, "findings", 6, play=3)),
+        ("visit", "where it hurts, twice", spoilt(visit, complaint_at=[hip, hip])),
+        ("visit", "where it hurts, with a spot", spoilt(visit, complaint_at=[{**hip, "spot": "belly"}])),
+        ("visit", "condition without its id", spoilt(visit, conditions=[{"at": [hip]}])),
+        ("visit", "condition in capitals", spoilt(visit, conditions=[{"condition": "Fever"}])),
+        ("visit", "condition twice at a place", spoilt(visit, conditions=[{"condition": "burn", "at": [hip, hip]}])),
+        ("visit", "judgement of no list", spoilt(visit, judgements=[{**hip, "pinned": True}])),
+        ("visit", "judgement of an unknown list", spoilt(visit, judgements=[{"list": "tied", **hip, "pinned": True}])),
+        ("visit", "judgement that says nothing", spoilt(visit, judgements=[{"list": "check", **hip}])),
+        ("visit", "neither pinned nor dismissed", spoilt(visit, judgements=[{"list": "check", **hip, "pinned": False}])),
+        ("visit", "dismissed without a reason", spoilt(visit, judgements=[{"list": "check", **hip, "dismissed": ""}])),
+        ("visit", "pinned and dismissed", spoilt(visit, judgements=[{"list": "check", **hip, "pinned": True, "dismissed": "sore"}])),
     ]
+    accepted = [
+        ("visit", "play of a joint that moves freely", spoilt(visit, "findings", 2, play=3, certain=True)),
+        ("visit", "play alone", spoilt(visit, "findings", 3, restriction=None, play=0, certain=True)),
+        ("visit", "not certain", spoilt(visit, "findings", 6, certain=False)),
+        ("visit", "where it hurts", spoilt(visit, complaint_at=[hip, {"structure": "sacrum"}])),
+        ("visit", "conditions", spoilt(visit, conditions=[{"condition": "burn", "at": [hip]}, {"condition": "fever-or-infection"}])),
+        ("visit", "judgements", spoilt(visit, judgements=[{"list": "check", **hip, "pinned": True}, {"list": "treat", **hip, "dismissed": "sore"}])),
+    ]
+    for schema, name, document in accepted:
+        tally.check(f"{schema} schema takes: {name}", problems(schema, document))
     for schema, name, document in cases:
         tally.check(f"{schema} schema refuses: {name}", [] if any(problems(schema, document)) else ["it was let through"])
 
@@ -298,28 +325,122 @@ def check_extent(tally, batch):
                     [] if abs(extent["percent"] - sum(p["percent"] for p in extent["parts"])) < 1e-9 and 0.3 < extent["percent"] < 4 else [f"{extent}"])
 
 
+LISTS = ["tied", "explain", "check", "treat", "leave"]
+
+
+def ill_ordered(reasons):
+    """What is wrong with the order, the ranks and the paths of an answer of reason."""
+    for name in LISTS:
+        entries = reasons[name]
+        scores = [entry["score"] for entry in entries]
+        if scores != sorted(scores, reverse=True):
+            yield f"{name} is not sorted"
+        places = [(entry["structure"], entry["side"]) for entry in entries]
+        if len(set(places)) != len(places):
+            yield f"{name} has a place twice"
+        for index, entry in enumerate(entries):
+            first = scores.index(entry["score"]) + 1
+            if entry["rank"] != first:
+                yield f"{name}/{index}: rank {entry['rank']}, expected {first}"
+            for one, next_one in zip(entry["path"], entry["path"][1:]):
+                if one["to"] != next_one["from"]:
+                    yield f"{name}/{index}: the path is broken"
+            ends = {(p["structure"], p["side"]) for step in entry["path"][:1] + entry["path"][-1:] for p in (step["from"], step["to"])}
+            if entry["path"] and entry["side"] != "midline" and places[index] not in ends:
+                yield f"{name}/{index}: the path does not end at the place"
+
+
+def missaid(reasons):
+    """What is wrong with what each list says of its rows."""
+    explain = [entry["score"] for entry in reasons["explain"]]
+    if explain and explain[0] != 1:
+        yield f"the best score of explain is {explain[0]}"
+    for index, entry in enumerate(reasons["check"]):
+        if "position" not in entry:
+            yield f"check/{index} has no position"
+    for index, entry in enumerate(reasons["treat"]):
+        if abs(entry["score"] - sum(term["value"] for term in entry["terms"])) > 1e-9:
+            yield f"treat/{index}: {entry['score']} is not the sum of its terms"
+    for index, entry in enumerate(reasons["leave"]):
+        if entry["score"] != 0 or entry["rank"] != 1:
+            yield f"leave/{index} stands before or after another"
+    both = places_of(reasons["treat"]) & places_of(reasons["leave"])
+    if both:
+        yield f"to be treated and to be left alone: {both}"
+
+
+def places_of(entries):
+    return {(entry["structure"], entry["side"]) for entry in entries}
+
+
+def found_places(visit):
+    """Places with something found, without those that are clear or could not be examined."""
+    return {(f["structure"], f.get("side", "midline")) for f in visit["findings"]
+            if f.get("tenderness") or f.get("restriction") or f.get("familiar") or f.get("play", 3) != 3
+            or ("note" in f and not {"tenderness", "restriction", "play", "clear", "unable"} & set(f))}
+
+
 def check_reason(tally, batch):
-    for path in visits():
-        reasons = batch.answer(tally, f"reason ({path.name})", "reason", "reason", "--visit", path)
+    bare = {"format": "raphe-visit", "version": 1}
+    alone = {**bare, "findings": [{"structure": "gluteus-maximus", "side": "right", "tenderness": 2}]}
+    noted = {**bare, "findings": [{"structure": "hip-joint", "side": "left", "note": "clicks"}]}
+    cases = {path.name: path for path in visits()}
+    cases["one finding"] = batch.write("alone.json", alone)
+    cases["a note only"] = batch.write("noted.json", noted)
+    for name, path in cases.items():
+        reasons = batch.answer(tally, f"reason ({name})", "reason", "reason", "--visit", path)
         if reasons is None:
             continue
-        complaints = []
-        for name, entries in reasons.items():
-            scores = [entry["score"] for entry in entries]
-            if scores != sorted(scores, reverse=True):
-                complaints.append(f"{name} is not sorted")
-            for index, entry in enumerate(entries):
-                first = scores.index(entry["score"]) + 1
-                if entry["rank"] != first:
-                    complaints.append(f"{name}/{index}: rank {entry['rank']}, expected {first}")
-                for one, next_one in zip(entry["path"], entry["path"][1:]):
-                    if one["to"] != next_one["from"]:
-                        complaints.append(f"{name}/{index}: the path is broken")
-        tally.check(f"order, ranks and paths of reason ({path.name})", complaints)
-    empty = batch.write("empty.json", {"format": "raphe-visit", "version": 1, "findings": []})
-    reasons = batch.answer(tally, "reason (no findings)", "reason", "reason", "--visit", empty)
-    nothing = {"explain": [], "check": [], "treat": []}
-    tally.check("no findings, no suggestions", [] if reasons == nothing else [f"{reasons}"])
+        tally.check(f"order, ranks and paths of reason ({name})", ill_ordered(reasons))
+        tally.check(f"what the lists of reason say ({name})", missaid(reasons))
+        found = found_places(load(batch.folder / path))
+        told = places_of(reasons["treat"]) | places_of(reasons["leave"])
+        tally.check(f"all that was found is to be treated or left alone ({name})", [] if told == found else [f"{told ^ found}"])
+        far = [f"tied/{i} has no path" for i, entry in enumerate(reasons["tied"]) if not entry["path"] and (entry["structure"], entry["side"]) not in found]
+        tally.check(f"what is tied to the findings has a path ({name})", far)
+
+    check_reason_of_nothing(tally, batch, bare)
+    check_reason_with_cautions(tally, batch, alone)
+
+
+def check_reason_of_nothing(tally, batch, bare):
+    nothing = {"tied": [], "explain": [], "unexplained": 0, "check": [], "treat": [], "leave": [], "cautions": []}
+    silent = {"no findings": [], "nothing but a failed try": [{"structure": "hip-joint", "side": "left", "unable": "plaster"}],
+              "all clear": [{"structure": "hip-joint", "side": "left", "clear": True}]}
+    for name, findings in silent.items():
+        reasons = batch.answer(tally, f"reason ({name})", "reason", "reason", "--visit", batch.write("silent.json", {**bare, "findings": findings}))
+        tally.check(f"{name}, no suggestions", [] if reasons == nothing else [f"{reasons}"])
+
+
+def check_reason_with_cautions(tally, batch, visit):
+    place = {"structure": "gluteus-maximus", "side": "right"}
+    two = {**visit, "findings": visit["findings"] + [{"structure": "piriformis", "side": "left", "tenderness": 1}]}
+    refused = batch.answer(tally, "reason (consent refused at a place)", "reason", "reason", "--visit",
+                           batch.write("refused.json", {**two, "conditions": [{"condition": "consent-refused", "at": [place]}]}))
+    if refused is not None:
+        tally.check("where consent is refused nothing is treated",
+                    [] if places_of(refused["leave"]) == {("gluteus-maximus", "right")} and places_of(refused["treat"]) == {("piriformis", "left")}
+                    else [f"treat {places_of(refused['treat'])}, leave {places_of(refused['leave'])}"])
+        stops = [v for entry in refused["leave"] for v in entry.get("cautions", []) if v["verdict"] == "stop" and v["condition"] == "consent-refused"]
+        tally.check("what is left alone says why", [] if stops and refused["leave"][0]["why"] == stops[0]["reason"] else [f"{refused['leave']}"])
+        tally.check("what holds at one place does not stand for everywhere",
+                    [f"{v}" for v in refused["cautions"] if v["condition"] == "consent-refused"])
+    many = {**two, "findings": two["findings"] + [{"structure": i, "side": "midline", "play": 2} for i in
+            ("c2-c3", "c3-c4", "c4-c5", "c5-c6", "c6-c7", "t1-t2", "t2-t3", "t3-t4", "t4-t5", "t5-t6", "t6-t7", "t7-t8", "t8-t9",
+             "t9-t10", "t10-t11", "l1-l2", "l2-l3", "l3-l4", "l4-l5", "l5-s1")]}
+    for name, findings in {"two findings": two, "more findings than a list holds": many}.items():
+        locked = batch.answer(tally, f"reason (emergency, {name})", "reason", "reason", "--visit",
+                              batch.write("locked.json", {**findings, "conditions": [{"condition": "suspected-cauda-equina"}]}))
+        if locked is None:
+            continue
+        tally.check(f"an emergency locks checks and treatment ({name})", [f"{part}: {places_of(locked[part])}" for part in ("check", "treat") if locked[part]])
+        tally.check(f"in an emergency all that was found is left alone ({name})",
+                    [] if places_of(locked["leave"]) == found_places(findings) else [f"{places_of(locked['leave']) ^ found_places(findings)}"])
+        gravest = locked["cautions"][0] if locked["cautions"] else {}
+        tally.check(f"the emergency is the first caution ({name})",
+                    [] if gravest.get("verdict") == "stop" and not gravest["actions"] and gravest["condition"] == "suspected-cauda-equina" else [f"{gravest}"])
+        tally.check(f"order, ranks and paths in an emergency ({name})", ill_ordered(locked))
+        tally.check(f"what the lists say in an emergency ({name})", missaid(locked))
 
 
 def check_cautions(tally, batch):
@@ -398,6 +519,14 @@ def check_refusals(tally, batch):
         ("tender and clear of it", lambda: reason(spoilt(visit, "findings", 0, clear=True)), ["visit.json#/findings/0", "tenderness"]),
         ("the same place twice", lambda: reason({**visit, "findings": visit["findings"] + visit["findings"][:1]}), ["visit.json#/findings/8", "gluteus-maximus"]),
         ("no such day", lambda: reason(spoilt(visit, date="2023-02-29")), ["visit.json#/date", "2023-02-29"]),
+        ("play of a muscle", lambda: reason(spoilt(visit, "findings", 0, play=3)), ["visit.json#/findings/0/play", "gluteus-maximus"]),
+        ("play and clear motion", lambda: reason(spoilt(visit, "findings", 2, play=2)), ["visit.json#/findings/2", "play"]),
+        ("certain of nothing felt", lambda: reason(spoilt(visit, "findings", 4, certain=True)), ["visit.json#/findings/4", "certain"]),
+        ("where it hurts, no side", lambda: reason({**visit, "complaint_at": [{"structure": "hip-joint"}]}), ["visit.json#/complaint_at/0", "side"]),
+        ("judged twice", lambda: reason({**visit, "judgements": 2 * [{"list": "check", "structure": "sacrum", "pinned": True}]}),
+         ["visit.json#/judgements/1", "sacrum"]),
+        ("pinned and dismissed", lambda: reason({**visit, "judgements": [{"list": "check", "structure": "sacrum", "pinned": True, "dismissed": "x"}]}),
+         ["visit.json#/judgements/0", "pinned"]),
         ("unknown condition", lambda: reason({**visit, "conditions": [{"condition": "hiccups"}]}), ["visit.json#/conditions/0/condition", "hiccups"]),
         ("condition without its place", lambda: reason({**visit, "conditions": [{"condition": "open-wound"}]}), ["visit.json#/conditions/0", "at"]),
         ("condition that has no place", lambda: reason({**visit, "conditions": [{"condition": "diabetes", "at": [{"structure": "femur", "side": "left"}]}]}),

@@ -30,8 +30,13 @@ bool fail(const Error &error)
 class Photographer {
 public:
     Photographer(const Knowledge &knowledge, const Adviser &adviser, QString demo, QString out, QString suffix, bool sheets)
-        
-        : m_knowledge(knowledge), m_adviser(adviser), m_demo(std::move(demo)), m_out(std::move(out)), m_suffix(std::move(suffix)), m_sheets(sheets)
+
+        : m_knowledge(knowledge),
+          m_adviser(adviser),
+          m_demo(std::move(demo)),
+          m_out(std::move(out)),
+          m_suffix(std::move(suffix)),
+          m_sheets(sheets)
     {
     }
 

@@ -56,17 +56,11 @@ Patient patient(const World &world, const Noise &noise, std::mt19937 &random)
     for (WeightedLink &link : links)
         link.weight *= std::exp2(2 * evenly(random) - 1);
     const WeightedGraph drawn(world.graph->size(), std::move(links));
-    std::vector<double> linkLengths;
-    for (std::size_t i = 0; i < drawn.links().size(); ++i)
-        linkLengths.push_back(drawn.length(i));
-    std::nth_element(linkLengths.begin(), linkLengths.begin() + static_cast<std::ptrdiff_t>(linkLengths.size() / 2), linkLengths.end());
-    const double unit = linkLengths[linkLengths.size() / 2];
-
     const std::vector<std::size_t> &places = world.check->checks();
     Patient p;
     p.source = places[random() % places.size()];
     const auto length = lengthsFrom(drawn, {p.source});
-    const auto decay = [&](std::size_t node) { return std::exp2(-length[node] / unit); };
+    const auto decay = [&](std::size_t node) { return std::exp2(-std::pow(length[node] / world.decay, 2)); };
     p.isTender.resize(drawn.size());
     for (std::size_t node = 0; node < drawn.size(); ++node)
         p.isTender[node] = evenly(random) < 1 - (1 - noise.falsePositive) * (1 - noise.sensitivity * decay(node));
@@ -88,7 +82,8 @@ Patient patient(const World &world, const Noise &noise, std::mt19937 &random)
 
 class Visit {
 public:
-    Visit(const World &world, const Patient &patient) : m_world(&world), m_patient(&patient), m_examined(world.graph->size(), false)
+    Visit(const World &world, const Patient &patient)
+        : m_world(&world), m_patient(&patient), m_examined(world.graph->size(), false)
     {
         for (const double p : world.prior)
             m_logs.push_back(std::log(p));
@@ -182,6 +177,26 @@ double Outcome::median() const
 int Outcome::cutOff() const
 {
     return static_cast<int>(std::count_if(checks.begin(), checks.end(), [](int n) { return n > checksAtMost; }));
+}
+
+double decayLength(const WeightedGraph &graph, const std::vector<std::size_t> &places)
+{
+    constexpr double sore = 10;
+    std::vector<std::vector<double>> lengths; // from every twentieth place
+    for (std::size_t k = 0; k < places.size(); k += 20)
+        lengths.push_back(lengthsFrom(graph, {places[k]}));
+    double low = 0.01;
+    double high = 100;
+    for (int i = 0; i < 50; ++i) {
+        const double middle = (low + high) / 2;
+        std::vector<double> reached;
+        for (const auto &from : lengths)
+            reached.push_back(std::accumulate(from.begin(), from.end(), 0.0,
+                [middle](double sum, double length) { return sum + std::exp2(-std::pow(length / middle, 2)); }));
+        std::nth_element(reached.begin(), reached.begin() + static_cast<std::ptrdiff_t>(reached.size() / 2), reached.end());
+        (reached[reached.size() / 2] > sore ? high : low) = middle;
+    }
+    return low;
 }
 
 std::vector<Outcome> simulate(const World &world, const Noise &noise, int trials, unsigned seed)

@@ -6,6 +6,7 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
+#include <set>
 
 namespace raphe::test {
 
@@ -74,7 +75,8 @@ TEST(TreatFirst, GradeFourAtOneSpotSpeaksForThePlace)
 TEST(TreatFirst, AJointComesBeforeTheMuscleAcrossIt)
 {
     const Place joint{{"hip-joint"}, Side::Right};
-    const auto with = treatFirst(reasoner(), visitOf({stiff("hip-joint", Side::Right, 2), tender("gluteus-medius", Side::Right, 2)})).treat;
+    const auto with =
+        treatFirst(reasoner(), visitOf({stiff("hip-joint", Side::Right, 2), tender("gluteus-medius", Side::Right, 2)})).treat;
     ASSERT_TRUE(termOf(entryOf(with, joint), "joint first"));
     EXPECT_DOUBLE_EQ(termOf(entryOf(with, joint), "joint first")->value, constants()["treat-joint-first"]);
     EXPECT_FALSE(termOf(entryOf(with, {{"gluteus-medius"}, Side::Right}), "joint first"));
@@ -85,9 +87,11 @@ TEST(TreatFirst, AJointAloneOrWithAMuscleOfTheOtherSideIsNotFirst)
     const Place joint{{"hip-joint"}, Side::Right};
     const auto alone = treatFirst(reasoner(), visitOf({stiff("hip-joint", Side::Right, 2)})).treat;
     EXPECT_FALSE(termOf(entryOf(alone, joint), "joint first"));
-    const auto other = treatFirst(reasoner(), visitOf({stiff("hip-joint", Side::Right, 2), tender("gluteus-medius", Side::Left, 2)})).treat;
+    const auto other =
+        treatFirst(reasoner(), visitOf({stiff("hip-joint", Side::Right, 2), tender("gluteus-medius", Side::Left, 2)})).treat;
     EXPECT_FALSE(termOf(entryOf(other, joint), "joint first"));
-    const auto noncrossing = treatFirst(reasoner(), visitOf({stiff("hip-joint", Side::Right, 2), tender("vastus-medialis", Side::Right, 2)})).treat;
+    const auto noncrossing =
+        treatFirst(reasoner(), visitOf({stiff("hip-joint", Side::Right, 2), tender("vastus-medialis", Side::Right, 2)})).treat;
     EXPECT_FALSE(termOf(entryOf(noncrossing, joint), "joint first")) << "vastus medialis does not cross the hip";
 }
 
@@ -102,15 +106,19 @@ TEST(TreatFirst, AMidlineSegmentComesBeforeTheMusclesOfEitherSide)
 
 TEST(TreatFirst, TheSkinAndItsFasciaComeBeforeWhatLiesDeeper)
 {
-    const auto list = treatFirst(reasoner(), visitOf({tender("thoracolumbar-fascia", Side::Right, 2), tender("multifidus", Side::Right, 2)})).treat;
+    const auto list =
+        treatFirst(reasoner(), visitOf({tender("thoracolumbar-fascia", Side::Right, 2), tender("multifidus", Side::Right, 2)}))
+            .treat;
     EXPECT_TRUE(termOf(entryOf(list, {{"thoracolumbar-fascia"}, Side::Right}), "superficial first"));
     EXPECT_FALSE(termOf(entryOf(list, {{"multifidus"}, Side::Right}), "superficial first"));
 }
 
 TEST(TreatFirst, TheMostTiedFindingHasTheWholeLinkageTermAndALoneOneHasNone)
 {
-    const auto list = treatFirst(reasoner(), visitOf({tender("gluteus-maximus", Side::Right, 2), tender("thoracolumbar-fascia", Side::Left, 2),
-            tender("latissimus-dorsi", Side::Left, 2)})).treat;
+    const auto list = treatFirst(reasoner(),
+        visitOf({tender("gluteus-maximus", Side::Right, 2), tender("thoracolumbar-fascia", Side::Left, 2),
+            tender("latissimus-dorsi", Side::Left, 2)}))
+                          .treat;
     double most = 0;
     for (const Suggestion &s : list)
         if (const Term *term = termOf(s, "linkage"))
@@ -125,7 +133,9 @@ TEST(TreatFirst, ListsOnlyWhatWasFound)
     Finding unable;
     unable.place = {{"iliacus"}, Side::Left};
     unable.unable = "guarding";
-    const auto list = treatFirst(reasoner(), visitOf({tender("piriformis", Side::Left, 2), clearOf({{"gluteus-maximus"}, Side::Left}), unable})).treat;
+    const auto list =
+        treatFirst(reasoner(), visitOf({tender("piriformis", Side::Left, 2), clearOf({{"gluteus-maximus"}, Side::Left}), unable}))
+            .treat;
     ASSERT_EQ(list.size(), 1U);
     EXPECT_EQ(list.front().place, (Place{{"piriformis"}, Side::Left}));
 }
@@ -145,6 +155,60 @@ TEST(TreatFirst, FamiliarPainCountsAndIsNamed)
     ASSERT_TRUE(termOf(list.front(), "familiar"));
     EXPECT_DOUBLE_EQ(termOf(list.front(), "familiar")->value, constants()["treat-familiar"]);
     EXPECT_NE(list.front().why.find("knows this pain"), std::string::npos) << list.front().why;
+}
+
+TEST(TreatFirst, FamiliarPainThatWithdrawsFromTouchIsNoReasonToBeginThere)
+{
+    Finding f = tender("piriformis", Side::Left, 4);
+    f.familiar = true;
+    const auto list = treatFirst(reasoner(), visitOf({f, tender("gluteus-maximus", Side::Left, 1)})).treat;
+    EXPECT_EQ(list.front().place, (Place{{"gluteus-maximus"}, Side::Left}));
+    EXPECT_FALSE(termOf(entryOf(list, f.place), "familiar"));
+}
+
+TEST(TreatFirst, WhereItHurtsComesFirstUnlessThePractitionerPrefersOtherwise)
+{
+    Visit visit = visitOf({tender("gluteus-medius", Side::Right, 2)});
+    visit.complaintAt = {{{"gluteal-region-superior"}, Side::Right}};
+    EXPECT_TRUE(termOf(treatFirst(reasoner(), visit).treat.front(), "complaint"));
+    EXPECT_FALSE(termOf(treatFirst(reasoner(), visit, {false, true}).treat.front(), "complaint"));
+    const Visit joint = visitOf({stiff("hip-joint", Side::Right, 2), tender("gluteus-medius", Side::Right, 2)});
+    EXPECT_FALSE(
+        termOf(entryOf(treatFirst(reasoner(), joint, {true, false}).treat, {{"hip-joint"}, Side::Right}), "joint first"));
+}
+
+TEST(TreatFirst, AJointFusedOrWithTooMuchPlayIsLeftAlone)
+{
+    for (int play = 0; play <= JointPlay::highest; ++play) {
+        Finding joint = tender("l4-l5", Side::Midline, 2);
+        joint.play = JointPlay{play};
+        const Treatment treatment = treatFirst(reasoner(), visitOf({joint, tender("multifidus", Side::Left, 2)}));
+        const bool barred = play == 0 || play >= 4;
+        EXPECT_EQ(treatment.leave.size(), barred ? 1U : 0U) << play;
+        EXPECT_EQ(treatment.treat.size(), barred ? 1U : 2U) << play;
+        if (barred) {
+            EXPECT_NE(treatment.leave.front().why.find("not to be mobilised"), std::string::npos);
+        }
+    }
+}
+
+TEST(TreatFirst, AStopOfEverythingOrOfMobilisingAJointIsAVeto)
+{
+    const Place joint{{"hip-joint"}, Side::Right};
+    const Place muscle{{"gluteus-medius"}, Side::Right};
+    const Visit visit = visitOf({tender("hip-joint", Side::Right, 2), tender("gluteus-medius", Side::Right, 2)});
+    const auto left = [&](std::vector<std::string> actions, Verdict verdict) {
+        std::set<Place> places;
+        for (const Suggestion &s : treatFirst(reasoner(), visit, {}, [&](const Place &place) {
+                 return std::vector{CautionVerdict{place, actions, verdict, "why", "rule", "", "source"}};
+             }).leave)
+            places.insert(s.place);
+        return places;
+    };
+    EXPECT_EQ(left({}, Verdict::Stop), (std::set{joint, muscle}));
+    EXPECT_EQ(left({"mobilising"}, Verdict::Stop), std::set{joint});
+    EXPECT_TRUE(left({"suction"}, Verdict::Stop).empty());
+    EXPECT_TRUE(left({}, Verdict::Adapt).empty());
 }
 
 TEST(TreatFirst, GivesAtMostTwentyFiniteScores)

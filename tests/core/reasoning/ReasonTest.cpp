@@ -3,6 +3,7 @@
 
 #include "core/plan/Treat.h"
 #include "core/reasoning/Reason.h"
+#include "core/reasoning/ReasonWords.h"
 
 #include <gtest/gtest.h>
 
@@ -75,10 +76,12 @@ TEST(Reason, OfTheMirrorImageIsExactlyTheMirrorImage)
         symmetric += own;
         const Reasons here = reasoner().reasons(visit);
         const Reasons there = reasoner().reasons(image);
+        ASSERT_EQ(answer(here.tied, true, !own), answer(there.tied, false, !own)) << "visit " << i;
         ASSERT_EQ(answer(here.explain, true, !own), answer(there.explain, false, !own)) << "visit " << i;
+        ASSERT_DOUBLE_EQ(here.unexplained, there.unexplained) << "visit " << i;
         ASSERT_EQ(answer(here.check, true, !own), answer(there.check, false, !own)) << "visit " << i;
-        ASSERT_EQ(answer(treatFirst(reasoner(), visit).treat, true, !own),
-            answer(treatFirst(reasoner(), image).treat, false, !own))
+        ASSERT_EQ(
+            answer(treatFirst(reasoner(), visit).treat, true, !own), answer(treatFirst(reasoner(), image).treat, false, !own))
             << "visit " << i;
     }
     EXPECT_GT(symmetric, casesWanted() / 20) << "visits that are their own mirror image are the hardest and must be among them";
@@ -92,8 +95,7 @@ TEST(Reason, TheOrderOfTheFindingsDoesNotMatter)
         const Visit visit = random.next();
         Visit reversed = visit;
         std::reverse(reversed.findings.begin(), reversed.findings.end());
-        EXPECT_EQ(answer(reasoner().reasons(visit).check, false, true),
-            answer(reasoner().reasons(reversed).check, false, true));
+        EXPECT_EQ(answer(reasoner().reasons(visit).check, false, true), answer(reasoner().reasons(reversed).check, false, true));
     }
 }
 
@@ -139,7 +141,7 @@ TEST(Reason, ClearPlacesAreNeverSuggested)
                 for (const std::size_t node : linkage().nodesOf(f.place))
                     clear.erase(node);
         const Reasons reasons = reasoner().reasons(visit);
-        for (const Suggestion &s : reasons.explain)
+        for (const Suggestion &s : reasons.tied)
             EXPECT_FALSE(clear.contains(linkage().nodesOf(s.place).front())) << s.place;
         for (const Suggestion &s : reasons.check)
             EXPECT_FALSE(examined.contains(linkage().nodesOf(s.place).front())) << s.place << " was examined already";
@@ -171,15 +173,223 @@ TEST(Reason, TenderAtOneSpotAndClearAtAnotherIsAFinding)
     EXPECT_FALSE(reasons.check.empty());
 }
 
-TEST(Reason, PointsAtWhatTwoFindingsShare)
+TEST(Reason, IsTiedToWhatTwoFindingsShare)
 {
-    const Reasons reasons = reasoner().reasons(visitOf({tender("gluteus-maximus", Side::Right, 3), tender("latissimus-dorsi", Side::Left, 3)}));
-    const auto fascia = std::find_if(reasons.check.begin(), reasons.check.end(), [](const Suggestion &s) {
+    const Reasons reasons =
+        reasoner().reasons(visitOf({tender("gluteus-maximus", Side::Right, 3), tender("latissimus-dorsi", Side::Left, 3)}));
+    const auto fascia = std::find_if(reasons.tied.begin(), reasons.tied.end(), [](const Suggestion &s) {
         return s.place == Place{{"thoracolumbar-fascia"}, Side::Left};
     });
-    ASSERT_NE(fascia, reasons.check.end()) << "it lies between the two";
+    ASSERT_NE(fascia, reasons.tied.end()) << "it lies between the two";
     EXPECT_NE(fascia->why.find("left thoracolumbar fascia"), std::string::npos) << fascia->why;
     EXPECT_EQ(fascia->path.size(), 1U);
+}
+
+TEST(Reason, IsTiedByTheLiftOfTheWalk)
+{
+    RandomVisits random(8);
+    for (int i = 0; i < 40; ++i) {
+        const Visit visit = random.next();
+        const auto lift = liftOf(visit.findings);
+        for (const Suggestion &s : reasoner().reasons(visit).tied)
+            ASSERT_NEAR(s.score, lift[linkage().nodesOf(s.place).front()], 1e-8 * s.score) << "visit " << i << ", " << s.place;
+    }
+}
+
+TEST(Reason, ThePullOfTheOthersIsTheLiftWithoutIt)
+{
+    RandomVisits random(9);
+    for (int i = 0; i < 30; ++i) {
+        const Visit visit = random.next();
+        for (const Finding &f : visit.findings) {
+            if (!f.isFound())
+                continue;
+            std::vector<Finding> others;
+            std::copy_if(visit.findings.begin(), visit.findings.end(), std::back_inserter(others),
+                [&](const Finding &o) { return o.place != f.place; });
+            const auto lift = liftOf(others);
+            double wanted = 0;
+            for (const std::size_t node : linkage().nodesOf(f.place))
+                wanted = std::max(wanted, lift[node]);
+            ASSERT_NEAR(reasoner().pullOfOthers(visit, {f.place}).front(), wanted, 1e-8 * (1 + wanted)) << f.place;
+        }
+    }
+}
+
+/// Row of a place, or as many as there are rows.
+std::size_t rowOf(const std::vector<Suggestion> &list, const Place &place)
+{
+    const auto it = std::find_if(list.begin(), list.end(), [&](const Suggestion &s) { return s.place == place; });
+    return static_cast<std::size_t>(it - list.begin());
+}
+
+/// Rank of a place, 21 when it is not among the rows; equal scores share a rank.
+int rankOf(const std::vector<Suggestion> &list, const Place &place)
+{
+    const std::size_t row = rowOf(list, place);
+    return row < list.size() ? list[row].rank : static_cast<int>(suggestionsAtMost) + 1;
+}
+
+TEST(Reason, RaisingAFindingNeverLowersItsOwnPlace)
+{
+    RandomVisits random(12);
+    int compared = 0;
+    for (int i = 0; i < casesWanted(); ++i) {
+        const Visit visit = random.next();
+        for (std::size_t k = 0; k < visit.findings.size(); ++k) {
+            const Finding &f = visit.findings[k];
+            if (!f.tenderness || f.tenderness->grade == Tenderness::highest || f.isUnable())
+                continue;
+            Visit higher = visit;
+            ++higher.findings[k].tenderness->grade;
+            Visit known = visit;
+            known.findings[k].familiar = true;
+            for (const std::size_t node : linkage().nodesOf(f.place)) {
+                const Place &place = linkage().places()[node];
+                const int before = rankOf(reasoner().reasons(visit).explain, place);
+                if (before > static_cast<int>(suggestionsAtMost))
+                    continue;
+                EXPECT_LE(rankOf(reasoner().reasons(higher).explain, place), before) << "visit " << i << ", " << place;
+                EXPECT_LE(rankOf(reasoner().reasons(known).explain, place), before) << "visit " << i << ", " << place;
+                ++compared;
+            }
+        }
+    }
+    EXPECT_GT(compared, casesWanted() / 5);
+}
+
+TEST(Reason, AClearNeverRaisesItselfInExplain)
+{
+    RandomVisits random(13);
+    for (int i = 0; i < 60; ++i) {
+        Visit visit = random.next();
+        const auto before = reasoner().reasons(visit);
+        for (const Suggestion &s : before.explain) {
+            if (std::any_of(visit.findings.begin(), visit.findings.end(), [&](const Finding &f) { return f.place == s.place; }))
+                continue;
+            Visit checked = visit;
+            checked.findings.push_back(clearOf(s.place));
+            EXPECT_GE(rankOf(reasoner().reasons(checked).explain, s.place), rankOf(before.explain, s.place)) << s.place;
+            break;
+        }
+    }
+}
+
+TEST(Reason, AnUnrelatedFarFindingRemovesNoPath)
+{
+    const Finding near = tender("plantar-aponeurosis", Side::Right, 3);
+    const Visit alone = visitOf({near, tender("soleus", Side::Right, 2)});
+    Visit both = alone;
+    both.findings.push_back(tender("temporalis", Side::Left, 2));
+    const auto inWords = [](const std::vector<PathStep> &path) { return pathInWords(atlas(), path); };
+    for (const Suggestion &s : reasoner().reasons(alone).tied) {
+        const auto before = reasoner().ways(alone, s.place);
+        const auto after = reasoner().ways(both, s.place);
+        ASSERT_EQ(before.size(), after.size()) << s.place;
+        for (std::size_t k = 0; k < before.size(); ++k)
+            EXPECT_EQ(inWords(before[k]), inWords(after[k])) << s.place;
+    }
+}
+
+TEST(Reason, StiffnessCountsOnlyWhenTheExaminerIsCertainAndThenLittle)
+{
+    Finding joint = tender("hip-joint", Side::Right, 1);
+    const auto scoreOf = [](const Finding &f) {
+        const auto list = reasoner().reasons(visitOf({tender("gluteus-medius", Side::Right, 3), f})).explain;
+        return list.at(rowOf(list, f.place)).score; // against the best, gluteus medius
+    };
+    const double without = scoreOf(joint);
+    joint.restriction = Restriction{3};
+    EXPECT_DOUBLE_EQ(scoreOf(joint), without);
+    joint.certain = true;
+    const double certain = scoreOf(joint);
+    EXPECT_GT(certain, without);
+    Finding sore = joint;
+    sore.restriction.reset();
+    sore.certain = false;
+    sore.tenderness = Tenderness{2};
+    EXPECT_GT(scoreOf(sore), certain) << "soreness carries the weight";
+    EXPECT_TRUE(reasoner().reasons(visitOf({stiff("hip-joint", Side::Right, 3)})).explain.empty())
+        << "stiff alone points nowhere";
+}
+
+TEST(Reason, AJointStiffAndSoreUnderOverworkedMusclesLeads)
+{
+    Finding joint = stiff("hip-joint", Side::Right, 2);
+    joint.tenderness = Tenderness{2};
+    joint.familiar = true;
+    const Reasons reasons = reasoner().reasons(visitOf({joint, tender("gluteus-medius", Side::Right, 2),
+        tender("tensor-fasciae-latae", Side::Right, 2), tender("psoas-major", Side::Right, 1)}));
+    EXPECT_EQ(reasons.explain.front().place, joint.place);
+    EXPECT_LT(reasons.unexplained, 1);
+}
+
+TEST(Reason, NothingThatWasFoundMayExplainIt)
+{
+    // Mild soreness at three places that have nothing to do with one another.
+    const Reasons reasons = reasoner().reasons(visitOf(
+        {tender("soleus", Side::Left, 1), tender("temporalis", Side::Right, 1), tender("flexor-carpi-ulnaris", Side::Left, 1)}));
+    EXPECT_GT(reasons.unexplained, 1);
+}
+
+TEST(Reason, KeepsOffWhereHandsMayNotGo)
+{
+    const Visit visit = visitOf({tender("gluteus-maximus", Side::Right, 3)});
+    const Place first = reasoner().reasons(visit).check.front().place;
+    for (const Suggestion &s : reasoner().reasons(visit, [&](const Place &p) { return p != first; }).check)
+        EXPECT_NE(s.place, first);
+    // The place that is asked about is the patient's, whichever way the answer was computed.
+    const Visit image = mirrored(visit);
+    for (const Suggestion &s : reasoner().reasons(image, [&](const Place &p) { return p != mirrored(first); }).check)
+        EXPECT_NE(s.place, mirrored(first));
+}
+
+TEST(Reason, ChecksOfOnePositionComeTogetherAndOneRowStandsForAJointComplex)
+{
+    RandomVisits random(14);
+    for (int i = 0; i < 30; ++i) {
+        const auto list = groupedByPosition(reasoner().reasons(random.next()).check);
+        std::set<Position> done;
+        std::set<std::pair<JointComplex, Side>> complexes;
+        for (std::size_t k = 0; k < list.size(); ++k) {
+            ASSERT_TRUE(list[k].position);
+            if (k > 0 && list[k].position != list[k - 1].position) {
+                EXPECT_TRUE(done.insert(*list[k - 1].position).second);
+            }
+            EXPECT_FALSE(done.contains(*list[k].position)) << "the patient would be turned twice";
+            if (const Joint *joint = atlas().findJoint(list[k].place.structure)) {
+                EXPECT_TRUE(complexes.emplace(joint->complex, list[k].place.side).second) << list[k].place;
+            }
+        }
+    }
+}
+
+TEST(Reason, TheComplaintAloneAsksForChecksThere)
+{
+    Visit visit;
+    visit.complaintAt = {{{"anterior-region-of-knee"}, Side::Left}};
+    const Reasons reasons = reasoner().reasons(visit);
+    EXPECT_TRUE(reasons.explain.empty());
+    ASSERT_FALSE(reasons.check.empty());
+    const auto &over = regions().over(reasons.check.front().place.structure);
+    EXPECT_TRUE(over.contains({"anterior-region-of-knee"})) << reasons.check.front().place;
+    EXPECT_EQ(reasons.check.front().place.side, Side::Left);
+}
+
+TEST(Reason, WaysAreShortestFirstAndLeadToThePlace)
+{
+    const Visit visit = visitOf({tender("gluteus-maximus", Side::Right, 3)});
+    const Place place{{"latissimus-dorsi"}, Side::Left};
+    const auto ways = reasoner().ways(visit, place);
+    ASSERT_EQ(ways.size(), waysOnDemand);
+    for (const auto &way : ways) {
+        EXPECT_EQ(way.front().from, visit.findings.front().place);
+        EXPECT_EQ(way.back().to, place);
+    }
+    EXPECT_EQ(ways.front().size(), 2U);
+    EXPECT_EQ(linkedInWords(atlas(), ways.front()),
+        "right gluteus maximus, to the other side to left thoracolumbar fascia, to left latissimus dorsi: continuity seen in "
+        "dissection.");
 }
 
 TEST(Reason, GivesAtMostTwentyInOrderAndEqualScoresShareARank)
@@ -246,8 +456,10 @@ void expectFinite(const std::vector<Suggestion> &list)
 void expectFinite(const Visit &visit)
 {
     const Reasons reasons = reasoner().reasons(visit);
-    expectFinite(reasons.explain);
-    expectFinite(reasons.check);
+    EXPECT_TRUE(std::isfinite(reasons.unexplained));
+    for (const auto *list : {&reasons.tied, &reasons.explain, &reasons.check})
+        expectFinite(*list);
+    expectFinite(treatFirst(reasoner(), visit).treat);
 }
 
 TEST(Reason, AnEmptyVisitGivesNothing)

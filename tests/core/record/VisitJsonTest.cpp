@@ -118,6 +118,15 @@ void expectFindingError(const json &finding, ErrorCode code, const std::string &
     expectError(readFinding(finding), code, "v.json#/findings/0" + where, detail);
 }
 
+Judgement judgementOf(AdviceList list, const std::string &id, Side side, const std::string &dismissed)
+{
+    Judgement judgement;
+    judgement.list = list;
+    judgement.place = {{id}, side};
+    judgement.dismissed = dismissed;
+    return judgement;
+}
+
 TEST(VisitJson, ReadsTheSmallestVisit)
 {
     const auto visit = readJson(visitWith(json::array()));
@@ -133,6 +142,12 @@ TEST(VisitJson, ReadsEveryFieldOfTheVisit)
     input["practitioner"] = "B. Okoye";
     input["complaint"] = "my back";
     input["cautions"] = {"thin bones", "new scar"};
+    input["complaint_at"] = {{{"structure", "gluteus"}, {"side", "left"}}, {{"structure", "sacrum"}}};
+    input["conditions"] = {{{"condition", "thin-bone"}},
+        {{"condition", "new-scar"}, {"at", {{{"structure", "tract"}, {"side", "right"}}}}},
+        {{"condition", "wound"}, {"at", json::array()}}};
+    input["judgements"] = {{{"list", "check"}, {"structure", "hip-joint"}, {"side", "right"}, {"pinned", true}},
+        {{"list", "treat"}, {"structure", "l4-l5"}, {"dismissed", "done last week"}}};
     const auto visit = readJson(input);
     ASSERT_TRUE(visit) << testing::PrintToString(visit.error());
     EXPECT_EQ(visit.value().patient, (Patient{"Ana Müller", "1971-12-31"}));
@@ -140,6 +155,14 @@ TEST(VisitJson, ReadsEveryFieldOfTheVisit)
     EXPECT_EQ(visit.value().practitioner, "B. Okoye");
     EXPECT_EQ(visit.value().complaint, "my back");
     EXPECT_EQ(visit.value().cautions, (std::vector<std::string>{"thin bones", "new scar"}));
+    EXPECT_EQ(visit.value().complaintAt, (std::vector<Place>{{{"gluteus"}, Side::Left}, {{"sacrum"}, Side::Midline}}));
+    EXPECT_EQ(visit.value().conditions,
+        (std::vector<Condition>{{"thin-bone", {}}, {"new-scar", {{{"tract"}, Side::Right}}}, {"wound", {}}}));
+    ASSERT_EQ(visit.value().judgements.size(), 2U);
+    EXPECT_EQ(visit.value().judgements[0], judgementOf(AdviceList::Check, "hip-joint", Side::Right, ""));
+    EXPECT_EQ(visit.value().judgements[1], judgementOf(AdviceList::Treat, "l4-l5", Side::Midline, "done last week"));
+    EXPECT_TRUE(visit.value().judgements[0].isPinned());
+    EXPECT_FALSE(visit.value().judgements[1].isPinned());
     ASSERT_EQ(visit.value().findings.size(), 2U);
     EXPECT_EQ(visit.value().findings[1].note, "cold");
 }
@@ -158,6 +181,20 @@ TEST(VisitJson, ReadsEveryFieldOfAFinding)
     expected.note = "since March";
     EXPECT_EQ(finding, expected);
     EXPECT_TRUE(finding.isFound());
+}
+
+TEST(VisitJson, ReadsPlayOfAJointAndHowSureItIs)
+{
+    for (int grade = 0; grade <= JointPlay::highest; ++grade) {
+        const Finding finding =
+            only(readFinding({{"structure", "hip-joint"}, {"side", "left"}, {"play", grade}, {"certain", true}}));
+        EXPECT_EQ(finding.play, JointPlay{grade});
+        EXPECT_TRUE(finding.certain);
+        EXPECT_EQ(finding.isFound(), grade != 3) << grade;
+        EXPECT_EQ(finding.isClear(), grade == 3) << grade;
+    }
+    EXPECT_FALSE(only(readFinding({{"structure", "l4-l5"}, {"play", 2}})).certain);
+    EXPECT_FALSE(only(readFinding({{"structure", "l4-l5"}, {"play", 2}, {"certain", false}})).certain);
 }
 
 TEST(VisitJson, ReadsClearAndUnable)
@@ -247,6 +284,10 @@ TEST(VisitJson, GradesStayOnTheirScales)
     for (const json &grade : {json(-1), json(4), json(1e300)})
         expectFindingError({{"structure", "sacrum"}, {"restriction", grade}}, ErrorCode::OutOfRange, "/restriction",
             grade.dump() + ", allowed: whole number 0 to 3");
+    for (const json &grade : {json(-1), json(7), json(3.5)})
+        expectFindingError({{"structure", "l4-l5"}, {"play", grade}}, ErrorCode::OutOfRange, "/play",
+            grade.dump() + ", allowed: whole number 0 to 6");
+    expectFindingError({{"structure", "l4-l5"}, {"play", "normal"}}, ErrorCode::WrongType, "/play", "number");
     expectFindingError({{"structure", "sacrum"}, {"tenderness", "3"}}, ErrorCode::WrongType, "/tenderness", "number");
     EXPECT_EQ(only(readFinding({{"structure", "sacrum"}, {"tenderness", 0}})).tenderness, Tenderness{0});
     EXPECT_EQ(only(readFinding({{"structure", "sacrum"}, {"restriction", 0}})).restriction, Restriction{0});
@@ -283,6 +324,152 @@ TEST(VisitJson, AFindingDoesNotContradictItself)
     EXPECT_TRUE(readFinding(with({{"clear", {"motion"}}, {"tenderness", 4}})));
     EXPECT_TRUE(readFinding(with({{"clear", true}, {"tenderness", 0}, {"restriction", 0}})));
     EXPECT_TRUE(readFinding(with({{"unable", "plaster"}, {"familiar", false}})));
+}
+
+TEST(VisitJson, OnlyJointsHavePlay)
+{
+    for (const auto &[id, side] : std::vector<std::pair<const char *, const char *>>{{"gluteus", "left"}, {"tract", "right"},
+             {"femur", "left"}, {"gluteal-tuberosity", "left"}, {"sacrum", "midline"}, {"middle-ligament", "midline"}})
+        expectFindingError({{"structure", id}, {"side", side}, {"play", 3}}, ErrorCode::OutOfRange, "/play",
+            std::string(id) + ", allowed on: joint");
+    for (const auto &[id, side] : std::vector<std::pair<const char *, const char *>>{
+             {"hip-joint", "left"}, {"sacroiliac-joint", "right"}, {"l4-l5", "left"}, {"l5-s1", "midline"}})
+        EXPECT_TRUE(readFinding({{"structure", id}, {"side", side}, {"play", 3}})) << id;
+}
+
+TEST(VisitJson, PlayDoesNotContradictClearMotion)
+{
+    const auto with = [](json more) {
+        more["structure"] = "l4-l5";
+        return more;
+    };
+    for (int grade = 0; grade <= JointPlay::highest; ++grade) {
+        for (const json &clear : {json(true), json{"motion"}}) {
+            const json finding = with({{"play", grade}, {"clear", clear}});
+            if (grade == JointPlay::normal)
+                EXPECT_TRUE(readFinding(finding)) << finding;
+            else
+                expectFindingError(finding, ErrorCode::Contradiction, "", "clear, play");
+        }
+        EXPECT_TRUE(readFinding(with({{"play", grade}, {"clear", {"tenderness"}}}))) << grade;
+    }
+    expectFindingError(with({{"unable", "plaster"}, {"play", 3}}), ErrorCode::Contradiction, "", "unable");
+    expectFindingError(with({{"unable", "plaster"}, {"certain", true}}), ErrorCode::Contradiction, "", "unable");
+    EXPECT_TRUE(readFinding(with({{"unable", "plaster"}, {"certain", false}})));
+}
+
+TEST(VisitJson, CertainIsOfWhatWasFeltOfTheMotion)
+{
+    const auto with = [](json more) {
+        more["structure"] = "l4-l5";
+        more["certain"] = true;
+        return more;
+    };
+    const std::string lacks = "restriction, play or clear motion, to be certain of";
+    expectFindingError(with({{"tenderness", 2}}), ErrorCode::MissingField, "", lacks);
+    expectFindingError(with({{"familiar", true}}), ErrorCode::MissingField, "", lacks);
+    expectFindingError(with({{"note", "sure"}}), ErrorCode::MissingField, "", lacks);
+    expectFindingError(with({{"clear", {"tenderness"}}}), ErrorCode::MissingField, "", lacks);
+    expectFindingError(with(json::object()), ErrorCode::MissingField, "",
+        "tenderness, restriction, play, familiar, clear, unable or note"); // certain alone says nothing
+    for (const json &felt : {json{{"restriction", 0}}, json{{"restriction", 2}}, json{{"play", 3}}, json{{"play", 1}},
+             json{{"clear", true}}, json{{"clear", {"motion"}}}})
+        EXPECT_TRUE(only(readFinding(with(felt))).certain) << felt;
+    expectFindingError({{"structure", "l4-l5"}, {"play", 2}, {"certain", 1}}, ErrorCode::WrongType, "/certain", "true or false");
+}
+
+TEST(VisitJson, WhereItHurtsIsPlacesOfTheAtlas)
+{
+    const auto at = [](const json &places) {
+        json visit = visitWith(json::array());
+        visit["complaint_at"] = places;
+        return readJson(visit);
+    };
+    const std::string pointer = "v.json#/complaint_at";
+    EXPECT_TRUE(at(json::array()));
+    EXPECT_TRUE(at({{{"structure", "gluteus"}, {"side", "left"}}, {{"structure", "gluteus"}, {"side", "right"}}}));
+    expectError(at("hip"), ErrorCode::WrongType, pointer, "array");
+    expectError(at({"gluteus"}), ErrorCode::WrongType, pointer + "/0", "object");
+    expectError(at({{{"structure", "tail"}}}), ErrorCode::UnknownId, pointer + "/0/structure", "tail");
+    expectError(at({{{"structure", "Tail"}}}), ErrorCode::BadId, pointer + "/0/structure", "Tail");
+    expectError(at({{{"structure", "gluteus"}}}), ErrorCode::MissingField, pointer + "/0", "side");
+    expectError(at({{{"structure", "sacrum"}}, {{"structure", "gluteus"}, {"side", "midline"}}}), ErrorCode::WrongSide,
+        pointer + "/1/side", "gluteus");
+    expectError(at({{{"structure", "gluteus"}, {"side", "both"}}}), ErrorCode::UnknownWord, pointer + "/0/side", "both");
+    expectError(at({{{"structure", "sacrum"}, {"spot", "belly"}}}), ErrorCode::UnknownField, pointer + "/0", "spot");
+    expectError(at({{{"side", "left"}}}), ErrorCode::MissingField, pointer + "/0", "structure");
+    expectError(at({{{"structure", "sacrum"}}, {{"structure", "tract"}, {"side", "left"}},
+                    {{"structure", "sacrum"}, {"side", "midline"}}}),
+        ErrorCode::Duplicate, pointer + "/2", "sacrum");
+}
+
+TEST(VisitJson, ConditionsHaveAnIdAndPerhapsPlaces)
+{
+    const auto having = [](const json &conditions) {
+        json visit = visitWith(json::array());
+        visit["conditions"] = conditions;
+        return readJson(visit);
+    };
+    const std::string pointer = "v.json#/conditions";
+    EXPECT_TRUE(having(json::array()));
+    EXPECT_TRUE(having({{{"condition", "anything-well-formed"}}})) << "which ones there are, the caution rules know";
+    expectError(having("fever"), ErrorCode::WrongType, pointer, "array");
+    expectError(having({"fever"}), ErrorCode::WrongType, pointer + "/0", "object");
+    expectError(having({{{"at", json::array()}}}), ErrorCode::MissingField, pointer + "/0", "condition");
+    expectError(having({{{"condition", "fever"}}, {{"condition", "High Fever"}}}), ErrorCode::BadId, pointer + "/1/condition",
+        "High Fever");
+    expectError(having({{{"condition", ""}}}), ErrorCode::BadId, pointer + "/0/condition", "");
+    expectError(having({{{"condition", 3}}}), ErrorCode::WrongType, pointer + "/0/condition", "text");
+    expectError(having({{{"condition", "fever"}, {"since", "May"}}}), ErrorCode::UnknownField, pointer + "/0", "since");
+    expectError(having({{{"condition", "scar"}, {"at", {{{"structure", "tract"}, {"side", "left"}}, {{"structure", "tail"}}}}}}),
+        ErrorCode::UnknownId, pointer + "/0/at/1/structure", "tail");
+    expectError(having({{{"condition", "scar"}, {"at", {{{"structure", "tract"}}}}}}), ErrorCode::MissingField,
+        pointer + "/0/at/0", "side");
+    expectError(having({{{"condition", "scar"}, {"at", {{{"structure", "sacrum"}}, {{"structure", "sacrum"}}}}}}),
+        ErrorCode::Duplicate, pointer + "/0/at/1", "sacrum");
+}
+
+TEST(VisitJson, ARowIsPinnedOrDismissedWithItsReason)
+{
+    const auto judged = [](const json &judgements) {
+        json visit = visitWith(json::array());
+        visit["judgements"] = judgements;
+        return readJson(visit);
+    };
+    const auto hip = [](json more) {
+        json judgement{{"list", "check"}, {"structure", "hip-joint"}, {"side", "left"}};
+        judgement.update(more);
+        return judgement;
+    };
+    const std::string pointer = "v.json#/judgements";
+    EXPECT_TRUE(judged(json::array()));
+    EXPECT_TRUE(judged(json::array({hip({{"pinned", true}})})));
+    EXPECT_TRUE(judged(json::array({hip({{"pinned", true}, {"dismissed", ""}})})));
+    EXPECT_TRUE(judged(json::array({hip({{"dismissed", "was done"}, {"pinned", false}})})));
+    const auto refused = [&](const json &judgement, ErrorCode code, const std::string &where, const std::string &detail) {
+        SCOPED_TRACE(judgement.dump());
+        expectError(judged(json::array({judgement})), code, pointer + "/0" + where, detail);
+    };
+    refused(hip(json::object()), ErrorCode::MissingField, "", "pinned or dismissed");
+    refused(hip({{"pinned", false}}), ErrorCode::MissingField, "", "pinned or dismissed");
+    refused(hip({{"dismissed", ""}}), ErrorCode::MissingField, "", "pinned or dismissed");
+    refused(hip({{"pinned", true}, {"dismissed", "was done"}}), ErrorCode::Contradiction, "", "pinned, dismissed");
+    refused(hip({{"pinned", "yes"}}), ErrorCode::WrongType, "/pinned", "true or false");
+    refused(hip({{"dismissed", true}}), ErrorCode::WrongType, "/dismissed", "text");
+    refused(hip({{"pinned", true}, {"list", "tied"}}), ErrorCode::UnknownWord, "/list", "tied");
+    refused(hip({{"pinned", true}, {"structure", "tail"}}), ErrorCode::UnknownId, "/structure", "tail");
+    refused(hip({{"pinned", true}, {"side", "midline"}}), ErrorCode::WrongSide, "/side", "hip-joint");
+    refused(hip({{"pinned", true}, {"why", "x"}}), ErrorCode::UnknownField, "", "why");
+    refused({{"structure", "hip-joint"}, {"side", "left"}, {"pinned", true}}, ErrorCode::MissingField, "", "list");
+    refused({{"list", "check"}, {"pinned", true}}, ErrorCode::MissingField, "", "structure");
+    refused("hip-joint", ErrorCode::WrongType, "", "object");
+
+    const json first = hip({{"pinned", true}});
+    EXPECT_TRUE(judged(json::array({first, hip({{"pinned", true}, {"list", "treat"}})}))) << "another list";
+    EXPECT_TRUE(judged(json::array({first, hip({{"pinned", true}, {"side", "right"}})}))) << "another side";
+    expectError(judged(json::array({first, first})), ErrorCode::Duplicate, pointer + "/1", "hip-joint");
+    expectError(
+        judged(json::array({first, hip({{"dismissed", "was done"}})})), ErrorCode::Duplicate, pointer + "/1", "hip-joint");
 }
 
 TEST(VisitJson, OnePlaceOccursOnce)
@@ -392,6 +579,16 @@ public:
             visit.complaint = words();
         for (int i = below(3); i > 0; --i)
             visit.cautions.push_back(words());
+        visit.complaintAt = places();
+        for (int i = below(3); i > 0; --i)
+            visit.conditions.push_back({chance() ? "thin-bone" : "new-scar", places()});
+        for (int i = below(4); i > 0; --i) {
+            const AdviceList list = adviceListWords[static_cast<std::size_t>(below(adviceListWords.size()))].first;
+            const Judgement judgement{list, place(), chance() ? std::string() : words()};
+            const auto same = [&](const Judgement &j) { return j.list == judgement.list && j.place == judgement.place; };
+            if (std::none_of(visit.judgements.begin(), visit.judgements.end(), same))
+                visit.judgements.push_back(judgement);
+        }
         std::set<std::pair<Place, std::optional<Spot>>> seen;
         for (int i = below(12); i > 0; --i) {
             Finding finding = nextFinding();
@@ -412,13 +609,28 @@ private:
         return samples[static_cast<std::size_t>(below(static_cast<int>(samples.size())))];
     }
 
-    Finding nextFinding()
+    Place place()
     {
         const auto &all = theAtlas().structures();
         const Structure &s = all[static_cast<std::size_t>(below(static_cast<int>(all.size())))];
         const auto sides = theAtlas().sides(s);
+        return {s.id, sides[static_cast<std::size_t>(below(static_cast<int>(sides.size())))]};
+    }
+
+    std::vector<Place> places()
+    {
+        std::vector<Place> out;
+        for (int i = below(4); i > 0; --i)
+            if (const Place one = place(); std::find(out.begin(), out.end(), one) == out.end())
+                out.push_back(one);
+        return out;
+    }
+
+    Finding nextFinding()
+    {
         Finding f;
-        f.place = {s.id, sides[static_cast<std::size_t>(below(static_cast<int>(sides.size())))]};
+        f.place = place();
+        const Structure &s = theAtlas().at(f.place.structure);
         const bool soft = s.kind == Kind::Muscle || s.kind == Kind::Fascia || s.kind == Kind::Ligament;
         if (soft && chance())
             f.spot = spotWords[static_cast<std::size_t>(below(spotWords.size()))].first;
@@ -432,10 +644,14 @@ private:
             f.tenderness = Tenderness{below(5)};
         if (chance())
             f.restriction = Restriction{below(4)};
+        if (s.kind == Kind::Joint && chance())
+            f.play = JointPlay{below(7)};
         f.familiar = below(4) == 0;
-        f.clear = {f.tenderness.value_or(Tenderness{}).grade == 0 && chance(),
-            f.restriction.value_or(Restriction{}).grade == 0 && chance()};
-        const bool silent = !f.tenderness && !f.restriction && !f.familiar && !f.isClear();
+        const bool movesFreely =
+            f.restriction.value_or(Restriction{}).grade == 0 && f.play.value_or(JointPlay{}).grade == JointPlay::normal;
+        f.clear = {f.tenderness.value_or(Tenderness{}).grade == 0 && chance(), movesFreely && chance()};
+        f.certain = (f.restriction || f.play || f.clear.motion) && chance();
+        const bool silent = !f.tenderness && !f.restriction && !f.play && !f.familiar && !f.clear.any();
         if (silent || chance())
             f.note = words();
         return f;
@@ -465,8 +681,14 @@ TEST(VisitJson, WritesInAStableReadableOrder)
     Finding finding;
     finding.place = {{"l4-l5"}, Side::Midline};
     finding.tenderness = Tenderness{2};
+    finding.play = JointPlay{3};
+    finding.certain = true;
     finding.clear.motion = true;
     visit.findings.push_back(finding);
+    visit.complaintAt = {{{"gluteus"}, Side::Left}};
+    visit.conditions = {{"thin-bone", {}}, {"new-scar", {{{"sacrum"}, Side::Midline}}}};
+    visit.judgements.push_back(judgementOf(AdviceList::Explain, "hip-joint", Side::Right, ""));
+    visit.judgements.push_back(judgementOf(AdviceList::Treat, "l4-l5", Side::Midline, "too sore"));
     EXPECT_EQ(writeVisit(visit), R"({
   "format": "raphe-visit",
   "version": 1,
@@ -474,14 +696,50 @@ TEST(VisitJson, WritesInAStableReadableOrder)
     "name": "Ana"
   },
   "date": "2024-02-29",
+  "complaint_at": [
+    {
+      "structure": "gluteus",
+      "side": "left"
+    }
+  ],
+  "conditions": [
+    {
+      "condition": "thin-bone"
+    },
+    {
+      "condition": "new-scar",
+      "at": [
+        {
+          "structure": "sacrum",
+          "side": "midline"
+        }
+      ]
+    }
+  ],
   "findings": [
     {
       "structure": "l4-l5",
       "side": "midline",
       "tenderness": 2,
+      "play": 3,
+      "certain": true,
       "clear": [
         "motion"
       ]
+    }
+  ],
+  "judgements": [
+    {
+      "list": "explain",
+      "structure": "hip-joint",
+      "side": "right",
+      "pinned": true
+    },
+    {
+      "list": "treat",
+      "structure": "l4-l5",
+      "side": "midline",
+      "dismissed": "too sore"
     }
   ]
 }
@@ -523,6 +781,13 @@ TEST(VisitJson, DamagedFilesAreRefusedOrReadWhole)
     EXPECT_GT(refused, 150);
 }
 
+Place otherSide(Place place)
+{
+    if (place.side != Side::Midline)
+        place.side = place.side == Side::Left ? Side::Right : Side::Left;
+    return place;
+}
+
 TEST(Visit, MirroringSwapsSidesAndTwiceGivesItBack)
 {
     RandomVisits visits(11);
@@ -533,10 +798,25 @@ TEST(Visit, MirroringSwapsSidesAndTwiceGivesItBack)
         ASSERT_EQ(other.findings.size(), visit.findings.size());
         for (std::size_t f = 0; f < visit.findings.size(); ++f) {
             Finding expected = visit.findings[f];
-            if (expected.place.side != Side::Midline)
-                expected.place.side = expected.place.side == Side::Left ? Side::Right : Side::Left;
+            expected.place = otherSide(expected.place);
             ASSERT_EQ(other.findings[f], expected);
         }
+        // What has no side, and the order, stay; every place changes its side.
+        const auto expectMirrored = [](const std::vector<Place> &places, const std::vector<Place> &others) {
+            ASSERT_EQ(others.size(), places.size());
+            for (std::size_t p = 0; p < places.size(); ++p)
+                ASSERT_EQ(others[p], otherSide(places[p]));
+        };
+        expectMirrored(visit.complaintAt, other.complaintAt);
+        ASSERT_EQ(other.conditions.size(), visit.conditions.size());
+        for (std::size_t c = 0; c < visit.conditions.size(); ++c) {
+            ASSERT_EQ(other.conditions[c].id, visit.conditions[c].id);
+            expectMirrored(visit.conditions[c].at, other.conditions[c].at);
+        }
+        ASSERT_EQ(other.judgements.size(), visit.judgements.size());
+        for (std::size_t j = 0; j < visit.judgements.size(); ++j)
+            ASSERT_EQ(other.judgements[j],
+                (Judgement{visit.judgements[j].list, otherSide(visit.judgements[j].place), visit.judgements[j].dismissed}));
         const auto read = readVisit(writeVisit(other), "v.json", theAtlas());
         ASSERT_TRUE(read) << testing::PrintToString(read.error());
     }
@@ -571,9 +851,8 @@ template <class Table> std::set<std::string> wordsOf(const Table &table)
 TEST_F(VisitSchema, NamesTheFieldsThatTheReaderKnows)
 {
     std::set<std::string> known;
-    for (const char *field :
-        {"structure", "side", "spot", "at", "tenderness", "restriction", "play", "familiar", "certain", "clear", "unable",
-            "note"})
+    for (const char *field : {"structure", "side", "spot", "at", "tenderness", "restriction", "play", "familiar", "certain",
+             "clear", "unable", "note"})
         known.insert(field);
     std::set<std::string> named;
     for (const auto &[field, rule] : finding["properties"].items()) {
@@ -594,12 +873,37 @@ TEST_F(VisitSchema, NamesTheFieldsThatTheReaderKnows)
         ASSERT_FALSE(read) << field;
         EXPECT_NE(read.error().code, ErrorCode::UnknownField) << field;
     }
-    const json full =
-        json::parse(R"({"format":0,"version":0,"patient":0,"date":0,"practitioner":0,"complaint":0,"complaint_at":0,"cautions":0,"conditions":0,
+    const json full = json::parse(
+        R"({"format":0,"version":0,"patient":0,"date":0,"practitioner":0,"complaint":0,"complaint_at":0,"cautions":0,"conditions":0,
             "findings":0,"judgements":0})");
     for (const auto &[field, unused] : full.items())
         EXPECT_TRUE(schema["properties"].contains(field)) << field;
     EXPECT_FALSE(schema["additionalProperties"].get<bool>());
+
+    // The same for what stands inside the other lists: `good` is one entry that the reader takes.
+    const auto same = [&](const char *list, const json &rules, const std::set<std::string> &fields, const json &good) {
+        std::set<std::string> inSchema;
+        for (const auto &[field, rule] : rules["properties"].items()) {
+            inSchema.insert(field);
+            json visit = visitWith(json::array());
+            visit[list] = json::array({good});
+            ASSERT_TRUE(readJson(visit)) << list;
+            visit[list][0][field] = 3.5;
+            const auto read = readJson(visit);
+            ASSERT_FALSE(read) << list << " " << field;
+            EXPECT_NE(read.error().code, ErrorCode::UnknownField) << list << " " << field;
+        }
+        EXPECT_EQ(inSchema, fields) << list;
+        EXPECT_FALSE(rules["additionalProperties"].get<bool>()) << list;
+    };
+    const json place{{"structure", "sacrum"}, {"side", "midline"}};
+    same("complaint_at", schema["$defs"]["places"]["items"], {"structure", "side"}, place);
+    same("conditions", schema["properties"]["conditions"]["items"], {"condition", "at"}, {{"condition", "scar"}});
+    json judgement = place;
+    judgement["list"] = "check";
+    judgement["pinned"] = true;
+    same("judgements", schema["properties"]["judgements"]["items"], {"list", "structure", "side", "pinned", "dismissed"},
+        judgement);
 }
 
 TEST_F(VisitSchema, HasTheSameWordsAndScales)
@@ -611,6 +915,13 @@ TEST_F(VisitSchema, HasTheSameWordsAndScales)
     EXPECT_EQ(fields["tenderness"]["maximum"], Tenderness::highest);
     EXPECT_EQ(fields["restriction"]["minimum"], 0);
     EXPECT_EQ(fields["restriction"]["maximum"], Restriction::highest);
+    EXPECT_EQ(fields["play"]["minimum"], 0);
+    EXPECT_EQ(fields["play"]["maximum"], JointPlay::highest);
+    const json &judgement = schema["properties"]["judgements"]["items"]["properties"];
+    EXPECT_EQ(judgement.value("/list/enum"_json_pointer, json()).get<std::set<std::string>>(), wordsOf(adviceListWords));
+    EXPECT_EQ(judgement.value("/side/enum"_json_pointer, json()).get<std::set<std::string>>(), wordsOf(sideWords));
+    EXPECT_EQ(schema.value("/$defs/places/items/properties/side/enum"_json_pointer, json()).get<std::set<std::string>>(),
+        wordsOf(sideWords));
     const Visit empty;
     const json written = json::parse(writeVisit(empty));
     EXPECT_EQ(schema["properties"]["format"]["const"], written["format"]);
