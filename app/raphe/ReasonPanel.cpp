@@ -80,6 +80,11 @@ ReasonPanel::ReasonPanel(VisitSession &session, Settings &settings, QWidget *par
     connect(m_pin, &QPushButton::clicked, this, &ReasonPanel::pin);
     connect(m_dismiss, &QPushButton::clicked, this, &ReasonPanel::dismiss);
     connect(&session, &VisitSession::findingsChanged, this, &ReasonPanel::refresh);
+    connect(&session, &VisitSession::visitOpened, this, [this] {
+        m_chosen.reset();
+        for (const List &list : m_lists)
+            list.view->scrollToTop();
+    });
     refresh();
 }
 
@@ -179,7 +184,8 @@ void ReasonPanel::choose(const List &list, int row)
             other.view->selectionModel()->clear();
     m_filling = false;
     tellButtons();
-    list.view->doItemsLayout(); // the chosen row opens, the others close
+    for (const List &each : m_lists)
+        each.view->doItemsLayout(); // the chosen row opens, the others close
     Q_EMIT chosen(place);
     look(list, row);
 }

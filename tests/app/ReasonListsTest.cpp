@@ -571,7 +571,7 @@ TEST_F(ReasonLists, EachWidgetIsNamedReachedByTabAndLargeEnough)
             }
 }
 
-TEST_F(ReasonLists, ANewVisitKeepsTheConditionsButNotWhatWasThoughtOfRows)
+TEST_F(ReasonLists, ANewVisitStartsAnew)
 {
     Visit visit = rich();
     visit.judgements.push_back({AdviceList::Treat, right("piriformis"), "too sore"});
@@ -581,7 +581,7 @@ TEST_F(ReasonLists, ANewVisitKeepsTheConditionsButNotWhatWasThoughtOfRows)
     const auto id = session().startVisit(patients.value().front().id);
     ASSERT_TRUE(id.ok());
     ASSERT_TRUE(session().open(id.value()).ok());
-    EXPECT_EQ(session().visit().conditions, visit.conditions);
+    EXPECT_TRUE(session().visit().conditions.empty()) << "those of the day are asked anew";
     EXPECT_TRUE(session().visit().judgements.empty());
     EXPECT_TRUE(session().visit().complaintAt.empty());
     EXPECT_TRUE(findings().empty());
