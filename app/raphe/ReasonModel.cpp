@@ -71,6 +71,14 @@ void ReasonModel::show(const Advice &advice, const Visit &visit)
             m_rows.push_back({{}, s, false, {}, 0});
         break;
     }
+    for (const Judgement &judgement : visit.judgements) { // what was pinned does not vanish
+        const auto isHere = [&](const Row &row) { return row.offered && row.offered->place == judgement.place; };
+        if (judgement.list != m_list || !judgement.isPinned() || std::any_of(m_rows.begin(), m_rows.end(), isHere))
+            continue;
+        Suggestion s(judgement.place);
+        s.why = tr("Not offered any more.").toStdString();
+        m_rows.insert(m_rows.begin(), {{}, s, true, {}, 0});
+    }
     const auto isDismissed = [](const Row &row) { return !row.dismissed.isEmpty(); };
     const auto dismissed = std::stable_partition(m_rows.begin(), m_rows.end(), [&](const Row &row) { return !isDismissed(row); });
     if (dismissed != m_rows.end())

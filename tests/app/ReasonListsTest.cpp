@@ -571,6 +571,15 @@ TEST_F(ReasonLists, EachWidgetIsNamedReachedByTabAndLargeEnough)
             }
 }
 
+TEST_F(ReasonLists, WhatWasPinnedDoesNotVanish)
+{
+    Visit visit = rich();
+    visit.judgements.push_back({AdviceList::Check, left("temporalis"), {}});
+    open(visit);
+    showLists();
+    EXPECT_EQ(title(AdviceList::Check, 0), QStringLiteral("Pinned: left temporalis"));
+}
+
 TEST_F(ReasonLists, ANewVisitStartsAnew)
 {
     Visit visit = rich();
