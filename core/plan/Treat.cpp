@@ -117,6 +117,7 @@ Treatment treatFirst(const Reasoner &reasoner, const Visit &visit, const Prefere
     const auto found = strongestByPlace(atlas, c.visit.findings);
 
     std::vector<Place> places;
+    places.reserve(found.size());
     for (const auto &[place, finding] : found)
         places.push_back(place);
     std::vector<double> pulls = reasoner.pullOfOthers(c.visit, places);

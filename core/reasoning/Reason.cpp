@@ -479,6 +479,7 @@ std::vector<std::vector<PathStep>> Reasoner::ways(const Visit &visit, const Plac
     std::stable_sort(ways.begin(), ways.end(), [](const Way &a, const Way &b) { return a.length < b.length; });
     ways.resize(std::min(ways.size(), k));
     std::vector<std::vector<PathStep>> out;
+    out.reserve(ways.size());
     for (const Way &way : ways)
         out.push_back(c.isMirrored ? mirrored(stepsOf(linkage, way)) : stepsOf(linkage, way));
     return out;
