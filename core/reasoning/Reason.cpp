@@ -419,7 +419,7 @@ std::vector<double> Reasoner::pullOfOthers(const Visit &visit, const std::vector
     const Nodes clear(isClear.begin(), isClear.end());
     Between between(t.walk, t.reach, t.sourceOf);
     MatrixXd g = between.block(found, found);
-    if (!clear.empty()) {
+    if (!clear.empty() && !found.empty()) {
         const MatrixXd across = between.block(clear, found);
         g -= across.transpose() * between.block(clear, clear).ldlt().solve(across);
     }
