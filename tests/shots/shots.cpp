@@ -256,7 +256,7 @@ private:
 
     void save(MainWindow &window, const char *name)
     {
-        QTest::qWait(260); // layers fade in, and the picture is painted anew when the hand rests
+        QTest::qWait(500); // layers fade in, one after the other, and the picture is painted anew when the hand rests
         const QString file = QStringLiteral("%1/screen-%2-%3%4.png").arg(m_out, QLatin1String(name), m_look, m_suffix);
         QPixmap picture = window.grab();
         if (QWidget *popup = QApplication::activePopupWidget()) { // a window of its own: laid over where it stands
