@@ -219,4 +219,21 @@ std::vector<Outcome> simulate(const World &world, const Noise &noise, int trials
     return out;
 }
 
+int foundWithAll(const World &world, const Noise &noise, int trials, unsigned seed)
+{
+    int found = 0;
+    std::mt19937 random(seed);
+    for (int trial = 0; trial < trials; ++trial) {
+        const Patient p = patient(world, noise, random);
+        for (std::size_t i = 0; i < std::size(policies); ++i)
+            random(); // the same patients as in simulate()
+        Visit visit(world, p);
+        for (const std::size_t node : world.check->checks())
+            if (node != p.complaint)
+                visit.examine(node);
+        found += visit.isFound();
+    }
+    return found;
+}
+
 } // namespace raphe::trials

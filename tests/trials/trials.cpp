@@ -31,10 +31,13 @@ int simulateAll(int trials)
     for (const trials::Noise &noise : trials::levels) {
         const CheckTable check(reach, candidates.checks, {noise.sensitivity, noise.falsePositive});
         const trials::World world{&linkage().graph(), &reach, &check, candidates.prior, decay};
-        const auto outcomes = trials::simulate(world, noise, trials, 20261126);
+        const unsigned seed = 20261126;
+        const auto outcomes = trials::simulate(world, noise, trials, seed);
         for (std::size_t i = 0; i < outcomes.size(); ++i)
             std::printf("sensitivity %.1f, false %.2f  %-16s %8.1f %8d\n", noise.sensitivity, noise.falsePositive,
                 trials::nameOf(trials::policies[i]).c_str(), outcomes[i].median(), outcomes[i].cutOff());
+        std::printf("%26s  with all %zu places examined %d of %d are found\n", "", candidates.checks.size(),
+            trials::foundWithAll(world, noise, trials, seed), trials);
         isGood = isGood && outcomes[0].cutOff() < outcomes[3].cutOff();
     }
     return isGood ? 0 : 1;
