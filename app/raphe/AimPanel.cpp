@@ -1,6 +1,7 @@
 #include "app/raphe/AimPanel.h"
 
 #include "app/raphe/Style.h"
+#include "app/raphe/WrappedLabel.h"
 #include "core/anatomy/Terms.h"
 #include "core/record/VisitJson.h"
 
@@ -32,20 +33,19 @@ AimPanel::AimPanel(VisitSession &session, QWidget *parent) : QWidget(parent), m_
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(6);
 
-    m_title = new QLabel;
+    m_title = new WrappedLabel;
     m_title->setProperty("role", QStringLiteral("title"));
-    m_title->setWordWrap(true);
-    m_plain = new QLabel;
+    m_plain = new WrappedLabel;
     m_plain->setProperty("role", QStringLiteral("quiet"));
-    m_plain->setWordWrap(true);
     column->addWidget(m_title);
     column->addWidget(m_plain);
 
     m_stack = new QListWidget;
     m_stack->setAccessibleName(tr("Under the point, outside in"));
-    m_stack->setFixedHeight(4 * 30 + 8); // four rows; the rest scrolls
+    m_stack->setMinimumHeight(2 * 30 + 8); // two to four rows; the rest scrolls
+    m_stack->setMaximumHeight(4 * 30 + 8);
     m_stack->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    column->addWidget(m_stack);
+    column->addWidget(m_stack, 1);
     connect(m_stack, &QListWidget::currentRowChanged, this, [this](int row) {
         if (!m_filling && m_session.aim() && row >= 0 && row < static_cast<int>(m_session.aim()->stack.size()))
             m_session.chooseFromStack(m_session.aim()->stack[static_cast<std::size_t>(row)].place);
@@ -87,7 +87,7 @@ AimPanel::AimPanel(VisitSession &session, QWidget *parent) : QWidget(parent), m_
     const QStringList spotNames{
         tr("Spot: belly"), tr("Spot: origin"), tr("Spot: insertion"), tr("Spot: border"), tr("Spot: junction")};
     scales->addWidget(
-        scaleRow(tr("Spot"), {tr("belly"), tr("origin"), tr("insertion"), tr("border"), tr("junction")}, spotNames, m_spots));
+        scaleRow({}, {tr("belly"), tr("origin"), tr("insertion"), tr("border"), tr("junction")}, spotNames, m_spots));
     column->addWidget(m_scales);
 
     connect(m_tenderness, &QButtonGroup::idClicked, this, [this](int grade) { m_session.setTenderness(grade); });
@@ -110,14 +110,15 @@ AimPanel::AimPanel(VisitSession &session, QWidget *parent) : QWidget(parent), m_
 QWidget *AimPanel::scaleRow(const QString &title, const QStringList &labels, const QStringList &names, QButtonGroup *&group)
 {
     auto *row = new QWidget;
-    auto *line = new QVBoxLayout(row);
-    line->setContentsMargins(0, 0, 0, 0);
-    line->setSpacing(2);
-    auto *head = new QLabel(title);
-    head->setProperty("role", QStringLiteral("quiet"));
-    line->addWidget(head);
-    auto *buttons = new QHBoxLayout;
+    auto *buttons = new QHBoxLayout(row);
+    buttons->setContentsMargins(0, 0, 0, 0);
     buttons->setSpacing(6);
+    if (!title.isEmpty()) {
+        auto *head = new QLabel(title);
+        head->setProperty("role", QStringLiteral("quiet"));
+        head->setFixedWidth(76); // the buttons of both scales stand in line
+        buttons->addWidget(head);
+    }
     group = new QButtonGroup(row);
     for (int i = 0; i < labels.size(); ++i) {
         auto *button = new QPushButton(labels[i]);
@@ -129,7 +130,6 @@ QWidget *AimPanel::scaleRow(const QString &title, const QStringList &labels, con
         group->addButton(button, i);
         buttons->addWidget(button, 1);
     }
-    line->addLayout(buttons);
     return row;
 }
 
@@ -141,8 +141,8 @@ void AimPanel::showAim()
     m_filling = true;
     m_stack->clear();
     if (aim) {
-        m_title->setText(QString::fromStdString(atlas.spoken(aim->place)));
-        m_plain->setText(QString::fromStdString(atlas.plain(aim->place, "en")));
+        m_title->say(QString::fromStdString(atlas.spoken(aim->place)));
+        m_plain->say(QString::fromStdString(atlas.plain(aim->place, "en")));
         for (std::size_t i = 0; i < aim->stack.size(); ++i) {
             const UnderHit &hit = aim->stack[i];
             const QString name = QString::fromStdString(atlas.spoken(hit.place));
@@ -158,9 +158,9 @@ void AimPanel::showAim()
         for (QAbstractButton *button : m_spots->buttons())
             button->setEnabled(hasSpots(atlas.at(aim->place.structure).kind));
     } else {
-        m_title->setText(m_session.visitId() != 0 ? tr("Touch the body") : tr("Start with a new patient"));
-        m_plain->setText(tr("Choose a layer above, then touch where it hurts or where it is stuck. What lies under your finger "
-                            "is listed here from the outside in."));
+        m_title->say(m_session.visitId() != 0 ? tr("Touch the body") : tr("Start with a new patient"));
+        m_plain->say(tr("Choose a layer above, then touch where it hurts or where it is stuck. What lies under your finger "
+                        "is listed here from the outside in."));
     }
     m_filling = false;
     showFinding();

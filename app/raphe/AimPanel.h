@@ -7,11 +7,12 @@
 
 class QAbstractButton;
 class QButtonGroup;
-class QLabel;
 class QListWidget;
 class QPushButton;
 
 namespace raphe {
+
+class WrappedLabel;
 
 class AimPanel : public QWidget {
     Q_OBJECT
@@ -28,8 +29,8 @@ private:
     void showFinding();
 
     VisitSession &m_session;
-    QLabel *m_title;
-    QLabel *m_plain;
+    WrappedLabel *m_title;
+    WrappedLabel *m_plain;
     QListWidget *m_stack;
     QWidget *m_scales;
     QButtonGroup *m_tenderness = nullptr;

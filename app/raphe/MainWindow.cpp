@@ -11,6 +11,7 @@
 #include <QLabel>
 #include <QMenu>
 #include <QPushButton>
+#include <QScreen>
 #include <QShortcut>
 #include <QSplitter>
 #include <QStatusBar>
@@ -30,6 +31,7 @@ QWidget *withMargins(std::initializer_list<QWidget *> widgets)
     auto *column = new QVBoxLayout(box);
     column->setContentsMargins(10, 10, 10, 10);
     column->setSpacing(12);
+
     for (QWidget *widget : widgets)
         column->addWidget(widget, widget == *(widgets.end() - 1) ? 1 : 0);
     return box;
@@ -54,7 +56,7 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
       m_cautionSign(new QLabel)
 {
     setWindowTitle(tr("Raphe"));
-    resize(1440, 900);
+    resize(QSize(1440, 900).boundedTo(screen()->availableSize()));
     makeToolBar();
 
     auto *columns = new QSplitter;

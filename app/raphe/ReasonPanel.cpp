@@ -1,6 +1,7 @@
 #include "app/raphe/ReasonPanel.h"
 
 #include "app/raphe/Style.h"
+#include "app/raphe/WrappedLabel.h"
 #include "app/words/ErrorText.h"
 
 #include <QEvent>
@@ -21,14 +22,13 @@ ReasonPanel::ReasonPanel(VisitSession &session, Settings &settings, QWidget *par
       m_session(session),
       m_settings(settings),
       m_delegate(new CardDelegate({ReasonModel::LinesRole, ReasonModel::FullLinesRole, -1, -1, -1, ReasonModel::BarRole}, this)),
-      m_notice(new QLabel),
+      m_notice(new WrappedLabel),
       m_pin(new QPushButton(tr("Pin"))),
       m_dismiss(new QPushButton(tr("Dismiss ...")))
 {
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(6);
-    m_notice->setWordWrap(true);
     m_notice->setProperty("role", QStringLiteral("head"));
     column->addWidget(m_notice);
 
@@ -71,10 +71,9 @@ ReasonPanel::ReasonPanel(VisitSession &session, Settings &settings, QWidget *par
     column->addLayout(buttons);
 
     auto *limits =
-        new QLabel(tr("Order and bars of a model, not chances and no diagnosis. Assists a trained practitioner; follow "
+        new WrappedLabel(tr("Order and bars of a model, not chances and no diagnosis. Assists a trained practitioner; follow "
                       "local law, scope of practice and licensed care."));
     limits->setProperty("role", QStringLiteral("quiet"));
-    limits->setWordWrap(true);
     column->addWidget(limits);
 
     connect(m_pin, &QPushButton::clicked, this, &ReasonPanel::pin);
@@ -148,7 +147,7 @@ void ReasonPanel::refresh()
             others << QString::fromStdString(v.reason);
         m_notice->setToolTip(others.join(QStringLiteral("\n\n")));
     }
-    m_notice->setText(notice);
+    m_notice->say(notice);
     m_notice->setVisible(!notice.isEmpty());
     m_filling = false;
     tellButtons();

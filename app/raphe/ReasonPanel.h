@@ -19,6 +19,8 @@ class QPushButton;
 
 namespace raphe {
 
+class WrappedLabel;
+
 class ReasonPanel : public QWidget {
     Q_OBJECT
 
@@ -58,7 +60,7 @@ private:
     Settings &m_settings;
     std::array<List, 3> m_lists;
     CardDelegate *m_delegate;
-    QLabel *m_notice;
+    WrappedLabel *m_notice;
     QPushButton *m_pin;
     QPushButton *m_dismiss;
     std::optional<std::pair<AdviceList, Place>> m_chosen;

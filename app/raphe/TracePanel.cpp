@@ -1,10 +1,10 @@
 #include "app/raphe/TracePanel.h"
 
 #include "app/raphe/Style.h"
+#include "app/raphe/WrappedLabel.h"
 
 #include <QButtonGroup>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QListView>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -17,9 +17,8 @@ TracePanel::TracePanel(VisitSession &session, QWidget *parent) : QWidget(parent)
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(6);
 
-    m_heading = new QLabel;
+    m_heading = new WrappedLabel;
     m_heading->setProperty("role", QStringLiteral("head"));
-    m_heading->setWordWrap(true);
     m_step = new QPushButton(tr("Step"));
     m_step->setMinimumHeight(touchTarget);
     m_step->setToolTip(tr("Light up one step after the other (T)"));
@@ -60,13 +59,13 @@ TracePanel::TracePanel(VisitSession &session, QWidget *parent) : QWidget(parent)
     m_list->setMouseTracking(true);
     m_delegate = new CardDelegate({TraceModel::ShortRole, TraceModel::LinesRole}, this);
     m_list->setItemDelegate(m_delegate);
+    m_list->setMinimumHeight(48);
     column->addWidget(m_list, 1);
 
-    auto *limits = new QLabel(tr(
+    auto *limits = new WrappedLabel(tr(
         "A link says how tissues hang together, not what causes the pain. It assists a trained practitioner; follow local law, "
         "scope of practice and licensed care."));
     limits->setProperty("role", QStringLiteral("quiet"));
-    limits->setWordWrap(true);
     column->addWidget(limits);
 
     connect(m_groups, &QButtonGroup::idClicked, this, &TracePanel::refresh);
@@ -112,11 +111,11 @@ void TracePanel::refresh()
     m_step->setText(
         m_model.rings() > 1 ? tr("Step %1 of %2").arg(std::min(m_ring, m_model.rings())).arg(m_model.rings()) : tr("Step"));
     if (!aim)
-        m_heading->setText(tr("Choose a finding to see what it is tied to"));
+        m_heading->say(tr("Choose a finding to see what it is tied to"));
     else if (current < 0)
-        m_heading->setText(tr("Tied to this place (nothing recorded here yet)"));
+        m_heading->say(tr("Tied to this place (nothing recorded here yet)"));
     else
-        m_heading->setText(tr("Finding %1 is tied to").arg(current + 1));
+        m_heading->say(tr("Finding %1 is tied to").arg(current + 1));
     tell();
 }
 

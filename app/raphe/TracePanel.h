@@ -9,11 +9,12 @@
 #include <QWidget>
 
 class QButtonGroup;
-class QLabel;
 class QListView;
 class QPushButton;
 
 namespace raphe {
+
+class WrappedLabel;
 
 class TracePanel : public QWidget {
     Q_OBJECT
@@ -39,7 +40,7 @@ private:
     QListView *m_list;
     QButtonGroup *m_groups;
     QPushButton *m_step;
-    QLabel *m_heading;
+    WrappedLabel *m_heading;
     std::size_t m_ring = 1;
 };
 

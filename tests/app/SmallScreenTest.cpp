@@ -1,0 +1,46 @@
+// On the smallest window that the program offers nothing is squeezed: every button keeps its height for a finger and lies whole
+// within what holds it. The window fits a laptop's 1366 x 768 less a title bar and a task bar.
+#include "tests/app/Window.h"
+
+#include "app/raphe/Style.h"
+
+#include <QPushButton>
+
+namespace raphe::test {
+
+namespace {
+
+class SmallScreen : public WindowTest {
+protected:
+    void expectWholeButtons(const std::string &when)
+    {
+        window().resize(window().minimumSizeHint());
+        for (int i = 0; i < 5; ++i) // wrapped words settle their height after the width
+            QCoreApplication::processEvents();
+        int seen = 0;
+        for (const auto *b : window().findChildren<QPushButton *>()) {
+            if (!b->isVisible())
+                continue;
+            ++seen;
+            const QString name = b->accessibleName() + b->text();
+            EXPECT_GE(b->height(), touchTarget) << name.toStdString() << ", " << when;
+            EXPECT_EQ(b->visibleRegion().boundingRect(), b->rect()) << name.toStdString() << " is covered, " << when;
+        }
+        EXPECT_GT(seen, 20);
+        EXPECT_LE(window().height(), 768 - 68);
+        EXPECT_LE(window().width(), 1366);
+    }
+};
+
+} // namespace
+
+TEST_F(SmallScreen, KeepsEveryButtonWhole)
+{
+    expectWholeButtons("before anything is touched");
+    session().aimAt({{StructureId{"thoracolumbar-fascia-superficial-lamina"}, Side::Right}, {}, {}}); // a long name
+    expectWholeButtons("with a long name");
+    key(Qt::Key_W);
+    expectWholeButtons("beside the lists");
+}
+
+} // namespace raphe::test
