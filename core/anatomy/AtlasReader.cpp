@@ -1,6 +1,7 @@
 #include "core/anatomy/AtlasReader.h"
 
 #include "core/anatomy/Skeleton.h"
+#include "core/anatomy/SpinalRoot.h"
 #include "core/base/JsonReader.h"
 
 #include <nlohmann/json.hpp>
@@ -146,7 +147,11 @@ private:
         }
         if (at.has("nerves"))
             s.nerves = readReferences(at.field("nerves"));
-        s.roots = at.stringsOr("roots");
+        forEach(at, "roots", [&](const JsonReader &root) {
+            if (!isSpinalRoot(root.asString()))
+                root.fail(ErrorCode::UnknownWord, root.asString());
+            s.roots.push_back(root.asString());
+        });
         s.sources = readSources(at);
         forEach(at, "attachments", [&](const JsonReader &head) { s.attachments.push_back(readAttachment(head, s.id)); });
         forEach(at, "actions", [&](const JsonReader &action) { s.actions.push_back(readAction(action)); });

@@ -41,6 +41,12 @@ inline constexpr WordTable<Spot, 5> spotWords{{{Spot::Belly, "belly"}, {Spot::Or
     return Side::Midline;
 }
 
+/// Whether what is said of the one concerns the other: a side goes with itself, and the midline with both.
+[[nodiscard]] constexpr bool goTogether(Side a, Side b)
+{
+    return a == b || a == Side::Midline || b == Side::Midline;
+}
+
 /// Id of a structure of the atlas: lower case letters and digits joined by hyphens.
 struct StructureId {
     std::string value;

@@ -72,10 +72,8 @@ bool muscleFoundAcross(const Atlas &atlas, const Place &joint, const std::map<Pl
     return std::any_of(atlas.crossings().begin(), atlas.crossings().end(), [&](const Crossing &c) {
         if (c.joint != joint.structure)
             return false;
-        return std::any_of(found.begin(), found.end(), [&](const auto &entry) {
-            return entry.first.structure == c.muscle
-                && (entry.first.side == joint.side || joint.side == Side::Midline || entry.first.side == Side::Midline);
-        });
+        return std::any_of(found.begin(), found.end(),
+            [&](const auto &entry) { return entry.first.structure == c.muscle && goTogether(entry.first.side, joint.side); });
     });
 }
 

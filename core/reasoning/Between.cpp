@@ -28,4 +28,12 @@ Eigen::MatrixXd Between::block(const std::vector<std::size_t> &rows, const std::
     return out;
 }
 
+Eigen::VectorXd valuesAt(const std::vector<double> &values, const std::vector<std::size_t> &nodes)
+{
+    Eigen::VectorXd out(static_cast<Eigen::Index>(nodes.size()));
+    for (std::size_t i = 0; i < nodes.size(); ++i)
+        out[static_cast<Eigen::Index>(i)] = values[nodes[i]];
+    return out;
+}
+
 } // namespace raphe

@@ -28,4 +28,6 @@ private:
     std::map<std::size_t, std::vector<double>> m_columns;
 };
 
+[[nodiscard]] Eigen::VectorXd valuesAt(const std::vector<double> &values, const std::vector<std::size_t> &nodes);
+
 } // namespace raphe

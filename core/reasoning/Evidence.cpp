@@ -105,6 +105,16 @@ std::vector<double> startOf(const Linkage &linkage, const std::vector<Finding> &
     return start;
 }
 
+std::vector<std::size_t> foundNodes(const Linkage &linkage, const std::vector<Finding> &findings)
+{
+    std::set<std::size_t> found;
+    for (const Finding &f : findings)
+        if (f.isFound())
+            for (const std::size_t node : linkage.nodesOf(f.place))
+                found.insert(node);
+    return {found.begin(), found.end()};
+}
+
 std::set<std::size_t> clearNodes(const Linkage &linkage, const std::vector<Finding> &findings)
 {
     std::set<std::size_t> clear;

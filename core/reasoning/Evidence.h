@@ -25,6 +25,8 @@ struct Canonical {
 /// Start of the walk, a value a node.
 [[nodiscard]] std::vector<double> startOf(
     const Linkage &linkage, const std::vector<Finding> &findings, const Constants &constants);
+/// Nodes at which something was found, in order.
+[[nodiscard]] std::vector<std::size_t> foundNodes(const Linkage &linkage, const std::vector<Finding> &findings);
 /// Nodes that are clear and at which nothing was found either: not at another spot, not of the other quality.
 [[nodiscard]] std::set<std::size_t> clearNodes(const Linkage &linkage, const std::vector<Finding> &findings);
 /// Nodes of all that was examined or could not be; of a whole, its parts too.

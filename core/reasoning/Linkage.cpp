@@ -1,11 +1,13 @@
 #include "core/reasoning/Linkage.h"
 
+#include "core/anatomy/SpinalRoot.h"
+
 #include <algorithm>
-#include <array>
 #include <cmath>
-#include <optional>
+#include <iterator>
 #include <set>
 #include <string>
+#include <variant>
 
 namespace raphe {
 
@@ -16,18 +18,26 @@ double gradeWeight(const Constants &constants, Grade grade)
     return constants["grade-" + std::string(wordOf(gradeWords, grade))];
 }
 
-// The segment at which a spinal root leaves: in the neck above the vertebra of its name, C8 below the seventh, from T1 on
-// below. Sacral roots leave through the sacrum: none.
-std::optional<StructureId> segmentOf(const std::string &root)
+// Pairs of muscles that do the same work at a joint. Each work is one share, divided among the others that do it; holding
+// still is no work of its own.
+std::map<std::pair<StructureId, StructureId>, double> synergists(const Atlas &atlas)
 {
-    static constexpr std::array segments{"c0-c1", "c1-c2", "c2-c3", "c3-c4", "c4-c5", "c5-c6", "c6-c7", "c7-t1", "t1-t2", "t2-t3",
-        "t3-t4", "t4-t5", "t5-t6", "t6-t7", "t7-t8", "t8-t9", "t9-t10", "t10-t11", "t11-t12", "t12-l1", "l1-l2", "l2-l3", "l3-l4",
-        "l4-l5", "l5-s1"}; // C1 to C8, T1 to T12, L1 to L5 in this order
-    const std::size_t before = root.front() == 'C' ? 0 : (root.front() == 'T' ? 8 : 20);
-    const std::size_t index = before + std::stoul(root.substr(1)) - 1;
-    if (root.front() == 'S' || index >= segments.size())
-        return std::nullopt;
-    return StructureId{segments[index]};
+    std::map<std::pair<std::string, Motion>, std::set<StructureId>> doing;
+    for (const Structure &s : atlas.structures())
+        for (const Action &action : s.actions) {
+            const auto *joint = std::get_if<StructureId>(&action.at);
+            const std::string at = joint ? joint->value : std::string(wordOf(complexWords, std::get<JointComplex>(action.at)));
+            for (const Motion motion : action.motions)
+                if (motion != Motion::Stabilisation)
+                    doing[{at, motion}].insert(s.id);
+        }
+    std::map<std::pair<StructureId, StructureId>, double> shares;
+    for (const auto &[work, muscles] : doing)
+        for (auto a = muscles.begin(); a != muscles.end(); ++a)
+            for (auto b = std::next(a); b != muscles.end(); ++b)
+                if (atlas.at(*a).partOf != *b && atlas.at(*b).partOf != *a)
+                    shares[{*a, *b}] += 1.0 / static_cast<double>(muscles.size() - 1);
+    return shares;
 }
 
 } // namespace
@@ -87,13 +97,24 @@ Linkage::Linkage(const Atlas &atlas, const Body &body, const Constants &constant
             for (const std::string &root : s.roots)
                 if (const auto segment = segmentOf(root))
                     connect(s.id, *segment, false, pattern(LinkKind::Supplied, Grade::Described, Basis::Computed, s.sources));
-    for (std::size_t i = 0; i < atlas.joints().size(); ++i)
+    for (const auto &[pair, share] : synergists(atlas)) {
+        Link link = pattern(LinkKind::Synergist, Grade::Described, Basis::Computed, atlas.at(pair.first).sources);
+        link.weight *= share;
+        connect(pair.first, pair.second, false, link);
+    }
+    for (std::size_t i = 0; i < atlas.joints().size(); ++i) {
+        const auto &a = atlas.joints()[i];
+        Link across = pattern(LinkKind::Adjoins, Grade::Described, Basis::Computed, atlas.at(a.id).sources);
+        across.weight /= 2; // connect() sees this pair from either side
+        if (atlas.at(a.id).paired
+            && std::any_of(a.bones.begin(), a.bones.end(), [&](const StructureId &bone) { return !atlas.at(bone).paired; }))
+            connect(a.id, a.id, true, across);
         for (std::size_t j = 0; j < i; ++j) {
-            const auto &a = atlas.joints()[i];
             const auto &b = atlas.joints()[j];
             if (std::find_first_of(a.bones.begin(), a.bones.end(), b.bones.begin(), b.bones.end()) != a.bones.end())
                 connect(a.id, b.id, false, pattern(LinkKind::Adjoins, Grade::Described, Basis::Computed, atlas.at(a.id).sources));
         }
+    }
 
     std::set<std::pair<StructureId, StructureId>> overlying;
     for (const Drawing &drawing : body.drawings())

@@ -15,11 +15,12 @@
 
 namespace raphe {
 
-/// Supplied: a muscle and the segment at which a root of its nerve leaves the spine. Adjoins: two joints of one bone.
-enum class LinkKind { Continues, Attaches, Crosses, PartOf, Overlies, Supplied, Adjoins };
-inline constexpr WordTable<LinkKind, 7> linkWords{{{LinkKind::Continues, "continues"}, {LinkKind::Attaches, "attaches"},
+/// Supplied: a muscle and the segment at which a root of its nerve leaves the spine. Adjoins: two joints of one bone. Synergist:
+/// two muscles that do the same work at a joint.
+enum class LinkKind { Continues, Attaches, Crosses, PartOf, Overlies, Supplied, Adjoins, Synergist };
+inline constexpr WordTable<LinkKind, 8> linkWords{{{LinkKind::Continues, "continues"}, {LinkKind::Attaches, "attaches"},
     {LinkKind::Crosses, "crosses"}, {LinkKind::PartOf, "part-of"}, {LinkKind::Overlies, "overlies"},
-    {LinkKind::Supplied, "supplied"}, {LinkKind::Adjoins, "adjoins"}}};
+    {LinkKind::Supplied, "supplied"}, {LinkKind::Adjoins, "adjoins"}, {LinkKind::Synergist, "synergist"}}};
 
 /// A link between two places, undirected.
 struct Link {

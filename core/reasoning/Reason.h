@@ -22,6 +22,8 @@ struct Reasons {
 inline constexpr std::size_t pathsAtOnce = 5; // of each list; the others on demand
 inline constexpr std::size_t waysOnDemand = 3;
 
+struct ReasonTables;
+
 class Reasoner {
 public:
     /// Keeps references.
@@ -46,8 +48,7 @@ public:
         const Visit &visit, const Place &place, std::size_t k = waysOnDemand) const;
 
 private:
-    struct Tables;
-    std::unique_ptr<const Tables> m_tables;
+    std::unique_ptr<const ReasonTables> m_tables;
 };
 
 } // namespace raphe

@@ -63,7 +63,8 @@ void followNeighbours(const Linkage &linkage, std::size_t start, std::vector<Tra
         case LinkKind::Continues:
         case LinkKind::PartOf:
         case LinkKind::Supplied:
-        case LinkKind::Adjoins: break;
+        case LinkKind::Adjoins:
+        case LinkKind::Synergist: break;
         }
     }
 }

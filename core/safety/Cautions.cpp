@@ -20,12 +20,6 @@ template <class T> bool isIn(const std::vector<T> &list, const T &item)
     return std::find(list.begin(), list.end(), item) != list.end();
 }
 
-// What holds on one side of the body concerns the midline too, and the reverse.
-bool goTogether(Side a, Side b)
-{
-    return a == b || a == Side::Midline || b == Side::Midline;
-}
-
 // The surface region that a structure is, or is the superficial fascia of.
 std::optional<StructureId> regionOf(const Structure &structure)
 {

@@ -1,0 +1,106 @@
+#include "core/reasoning/ReasonTables.h"
+
+#include "core/anatomy/SpinalRoot.h"
+
+#include <algorithm>
+
+namespace raphe {
+
+void symmetrise(std::vector<double> &values, const std::vector<std::size_t> &image)
+{
+    for (std::size_t i = 0; i < image.size(); ++i)
+        if (image[i] > i)
+            values[i] = values[image[i]] = (values[i] + values[image[i]]) / 2;
+}
+
+ReasonTables::ReasonTables(const Linkage &l, const Regions &r, const Constants &c)
+    : linkage(l),
+      regions(r),
+      constants(c),
+      walk(l.graph(), c["restart"], l.mirror()),
+      candidates(candidatesOf(l, r.body(), c)),
+      reach(walk, l.places().size(), candidates.sources, l.mirror()),
+      check(reach, candidates.checks, touch(c)),
+      sourceOf(l.places().size(), Between::notASource)
+{
+    const std::vector<std::size_t> &sources = candidates.sources;
+    const std::vector<std::size_t> &checks = candidates.checks;
+    for (std::size_t s = 0; s < sources.size(); ++s) {
+        sourceOf[sources[s]] = s;
+        static_cast<void>(regions.over(source(s).structure)); // they remember: the first answer shall not wait for them
+        static_cast<void>(regions.atMark(source(s).structure));
+    }
+    for (const std::size_t node : sources)
+        mirroredSource.push_back(sourceOf[linkage.mirror()[node]]);
+    for (const std::size_t node : checks)
+        mirroredCheck.push_back(
+            static_cast<std::size_t>(std::lower_bound(checks.begin(), checks.end(), linkage.mirror()[node]) - checks.begin()));
+}
+
+// What one pass of the hands checks: the joints of a complex, and what lies in one layer under one region of the skin. The
+// most telling of them stands for the others until it is examined.
+std::string ReasonTables::checkedTogether(const Place &place) const
+{
+    const Structure &structure = linkage.atlas().at(place.structure);
+    if (const Joint *joint = linkage.atlas().findJoint(place.structure))
+        return std::string(wordOf(complexWords, joint->complex));
+    const auto &region = regions.atMark(place.structure);
+    return std::string(wordOf(layerWords, structure.layer)) + (region ? " " + region->value : "");
+}
+
+// Nearness of every source to where it hurts, 0 to 1. What lies under a skin region by a clear share is there; of any other
+// place, what it reaches, against the place that it reaches best. The segment that supplies a muscle there is near as well.
+std::vector<double> ReasonTables::near(const std::vector<Place> &complaint) const
+{
+    constexpr double clearShare = 0.3; // of the structure's shape; our choice, as for the caution rules
+    const Atlas &atlas = linkage.atlas();
+    std::vector<double> out(candidates.sources.size(), 0.0);
+    std::vector<double> supplying(out.size(), 0.0); // the segments of the skin and of the muscles there
+    for (const Place &at : complaint) {
+        if (atlas.at(at.structure).kind == Kind::SurfaceRegion) {
+            for (std::size_t s = 0; s < out.size(); ++s) {
+                const auto &over = regions.over(source(s).structure);
+                if (const auto share = over.find(at.structure); share != over.end() && goTogether(source(s).side, at.side))
+                    out[s] = std::min(1.0, out[s] + share->second / clearShare);
+            }
+            for (const std::string &root : atlas.at(at.structure).roots)
+                if (const auto segment = segmentOf(root))
+                    for (const Side side : {Side::Left, Side::Right})
+                        if (goTogether(side, at.side)) {
+                            double &own = supplying[sourceOf[linkage.nodesOf({*segment, side}).front()]];
+                            own = std::max(own, constants["near-supplied-skin"]);
+                        }
+            continue;
+        }
+        for (const std::size_t node : linkage.nodesOf(at)) {
+            const auto column = reach.at(node);
+            double most = 0;
+            for (const std::size_t other : candidates.checks)
+                most = std::max(most, column[sourceOf[other]]);
+            if (most > 0)
+                for (std::size_t s = 0; s < out.size(); ++s)
+                    out[s] = std::max(out[s], std::min(1.0, column[s] / most));
+        }
+    }
+    if (complaint.empty())
+        return out;
+    for (const Link &link : linkage.links())
+        if (link.kind == LinkKind::Supplied) { // a muscle and a segment
+            double &segment = supplying[sourceOf[link.b]];
+            segment = std::max(segment, constants["near-supplied"] * out[sourceOf[link.a]]);
+        }
+    for (std::size_t s = 0; s < out.size(); ++s)
+        out[s] = std::max(out[s], supplying[s]);
+    return out;
+}
+
+std::vector<double> ReasonTables::priorFor(const std::vector<Place> &complaint) const
+{
+    std::vector<double> prior = candidates.prior;
+    const std::vector<double> nearness = near(complaint);
+    for (std::size_t s = 0; s < nearness.size(); ++s)
+        prior[s] *= 1 + constants["prior-complaint"] * nearness[s];
+    return prior;
+}
+
+} // namespace raphe

@@ -1,0 +1,67 @@
+// What a Reasoner keeps, made once, and how its lists are made from it. For Reason.cpp alone.
+#pragma once
+
+#include "core/reasoning/Between.h"
+#include "core/reasoning/Candidates.h"
+#include "core/reasoning/Reason.h"
+
+namespace raphe {
+
+/// A visit as the answer's parts need it, in canonical orientation.
+struct Asked {
+    Canonical canonical;
+    std::vector<std::size_t> found;
+    std::set<std::size_t> isFound;
+    std::vector<std::size_t> clear;
+    std::set<std::size_t> isClear;
+    std::vector<Evidence> evidence;
+
+    Asked(const Linkage &linkage, const Visit &visit, const Constants &constants) : canonical(raphe::canonical(visit))
+    {
+        const auto &findings = canonical.visit.findings;
+        found = foundNodes(linkage, findings);
+        isFound = {found.begin(), found.end()};
+        isClear = clearNodes(linkage, findings);
+        clear = {isClear.begin(), isClear.end()};
+        evidence = evidenceOf(linkage, findings, constants);
+    }
+};
+
+struct ReasonTables {
+    const Linkage &linkage;
+    const Regions &regions;
+    const Constants &constants;
+    WalkSolver walk;
+    Candidates candidates;
+    ReachTable reach;
+    CheckTable check;
+    std::vector<std::size_t> sourceOf; // of a node: index among the sources, or none
+    std::vector<std::size_t> mirroredSource; // of a source: index of its mirror image
+    std::vector<std::size_t> mirroredCheck; // of a check: index of its mirror image
+
+    ReasonTables(const Linkage &l, const Regions &r, const Constants &c);
+
+    [[nodiscard]] const Place &source(std::size_t s) const { return linkage.places()[candidates.sources[s]]; }
+    [[nodiscard]] std::size_t nodeOf(const Place &place) const { return linkage.nodesOf(place).front(); }
+
+    // Which rows say the same, and what comes before any finding.
+    [[nodiscard]] std::string checkedTogether(const Place &place) const;
+    [[nodiscard]] std::vector<double> near(const std::vector<Place> &complaint) const;
+    [[nodiscard]] std::vector<double> priorFor(const std::vector<Place> &complaint) const;
+
+    // Rows, in canonical orientation, without words.
+    [[nodiscard]] std::vector<Suggestion> tied(const Asked &asked) const;
+    [[nodiscard]] std::vector<Term> termsOf(std::size_t source, const Asked &asked, std::span<const double> prior) const;
+    [[nodiscard]] std::vector<Suggestion> explained(
+        const Asked &asked, const Posterior &posterior, std::span<const double> prior) const;
+    [[nodiscard]] std::vector<Suggestion> checks(
+        const Asked &asked, const Posterior &posterior, const std::function<bool(const Place &)> &mayCheck) const;
+    [[nodiscard]] std::pair<Place, std::optional<Place>> separates(
+        const Suggestion &s, const Posterior &posterior, std::span<const std::size_t> leading) const;
+    void addPaths(std::vector<Suggestion> &list, const Asked &asked, const PathTree &tree) const;
+};
+
+/// Makes a value and that of its mirror image one, for a visit that is its own: rounding must not tell left from right.
+void symmetrise(std::vector<double> &values, const std::vector<std::size_t> &image);
+
+} // namespace raphe
