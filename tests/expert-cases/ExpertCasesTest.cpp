@@ -1,6 +1,6 @@
 // What the reasoning offers against what a competent practitioner wants, in cases that were written before it by someone who
-// saw neither its code nor its constants. The constants are tuned against half of them; the other half (held-out.json) is kept
-// for one scoring when tuning has ended, and is not looked at before.
+// saw neither its code nor its constants. The constants are tuned against half of them and against further ones; the other half
+// (held-out.json) was scored once, when tuning had ended. The misses are explained in DEVELOPERS.md.
 // A place that is wanted counts when it, or another that the writer accepts as well, is among the first five of the list.
 #include "tests/support/Content.h"
 #include "tests/support/Published.h"
@@ -107,13 +107,13 @@ TEST(ExpertCases, FurtherOnes)
 
 TEST(ExpertCases, HeldOut)
 {
-    constexpr int reached = 0;
+    constexpr int reached = 6; // of 12, scored once
     EXPECT_GE(passing("held-out.json"), reached) << "source: each case names its own";
 }
 
 TEST(ExpertCases, TunedAgainst)
 {
-    constexpr int reached = 9; // of 12, when the constants were set last; the misses are explained in DEVELOPERS.md
+    constexpr int reached = 9; // of 12, when the constants were set last
     EXPECT_GE(passing("tuned.json"), reached) << "source: each case names its own";
 }
 
