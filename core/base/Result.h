@@ -32,6 +32,12 @@ enum class ErrorCode {
     NotAPractice, // the file is some other database; detail: what
     NewerVersion, // made by a later program; detail: its version
     Storage, // the database refused; detail: its message
+    WrongPassphrase, // or a sign-in name that does not exist
+    MistypedKey, // a recovery key with a slip; place: the group; detail: what is wrong there
+    Tampered, // the practice file is not as it was written; detail: what
+    NotAllowed, // e.g. a signed visit cannot be changed; detail: what
+    NoCrypto, // the cryptographic library does not start; detail: its call
+    OutOfMemory, // detail: how much was asked for
     BadArgument // command line; detail: what is wrong
 };
 

@@ -1,0 +1,189 @@
+#include "core/base/JsonReader.h"
+#include "core/store/AccountRow.h"
+#include "core/store/crypto/Seal.h"
+
+#include <algorithm>
+#include <filesystem>
+
+namespace raphe {
+
+namespace {
+
+// A sign-in name that is free again for a new user; the row stays, since entries are signed by it.
+std::string retired(const AccountCard &account)
+{
+    return account.signIn + " (removed, " + std::to_string(account.id) + ")";
+}
+
+} // namespace
+
+Result<std::vector<AccountCard>> Practice::accounts() const
+{
+    return guarded([&] {
+        Rows rows = m_db.run("SELECT id, sign_in, card, file_key IS NULL FROM account ORDER BY id");
+        std::vector<AccountCard> out;
+        while (rows.next())
+            out.push_back({rows.number(0), rows.text(1),
+                unsealText(m_keys->fileKey, rows.blob(2), cardPlace(m_keys->practice, rows.number(0))), rows.number(3) != 0});
+        return out;
+    });
+}
+
+std::map<std::int64_t, std::string> Practice::accountNames() const
+{
+    const auto cards = accounts();
+    if (!cards)
+        throw cards.error();
+    std::map<std::int64_t, std::string> names;
+    for (const AccountCard &card : cards.value())
+        names.emplace(card.id, card.name);
+    return names;
+}
+
+Result<std::int64_t> Practice::addAccount(const NewAccount &account)
+{
+    return guarded([&]() -> std::int64_t {
+        Change change(m_db, *m_keys);
+        if (m_db.number("SELECT COUNT(*) FROM account WHERE sign_in = ?", {account.signIn}) > 0)
+            throw Error{ErrorCode::Duplicate, "sign-in name", account.signIn};
+        const std::int64_t id = m_db.number("SELECT MAX(id) FROM account") + 1; // rows are never deleted
+        const AccountRow row = accountRow(m_keys->practice, id, 0, account, m_keys->fileKey);
+        change.row("account", id, [&] { insertAccount(m_db, row); });
+        change.entry(EntryKind::AccountAdded, {}, {}, journalKey(), account.signIn);
+        change.commit();
+        return id;
+    });
+}
+
+Result<Done> Practice::changePassphrase(std::span<const char> old, std::span<const char> next, const DerivationCost &cost)
+{
+    return guarded([&]() -> Done {
+        if (characterCount({next.data(), next.size()}) < shortestPassphrase)
+            throw Error{ErrorCode::NotAllowed, "passphrase", "at least " + std::to_string(shortestPassphrase) + " characters"};
+        const std::string signIn = m_db.single("SELECT sign_in FROM account WHERE id = ?", {m_keys->account}).text(0);
+        const AccountRow row = readAccount(m_db, signIn);
+        const auto seed = unlockSeed(row.locked, old, seedPlace(m_keys->practice, row.id, row.changes));
+        if (!seed)
+            throw seed.error();
+        const auto locked = lockSeed(seed.value(), next, cost, seedPlace(m_keys->practice, row.id, row.changes + 1));
+        if (!locked)
+            throw locked.error();
+        Change change(m_db, *m_keys);
+        change.row("account", row.id, [&] {
+            const LockedSeed &l = locked.value();
+            m_db.run("UPDATE account SET changes = ?, salt = ?, passes = ?, memory_bytes = ?, seed = ? WHERE id = ?",
+                {row.changes + 1, Blob(l.salt.begin(), l.salt.end()), static_cast<std::int64_t>(l.cost.passes),
+                    static_cast<std::int64_t>(l.cost.memoryBytes), l.seed, row.id});
+        });
+        change.entry(EntryKind::PassphraseChanged, {}, {}, journalKey(), {});
+        change.commit();
+        return {};
+    });
+}
+
+Result<Done> Practice::removeAccount(std::int64_t id)
+{
+    return guarded([&]() -> Done {
+        if (id == m_keys->account)
+            throw Error{ErrorCode::NotAllowed, "account", "nobody can remove themselves"};
+        const auto cards = accounts();
+        if (!cards)
+            throw cards.error();
+        const auto gone =
+            std::find_if(cards.value().begin(), cards.value().end(), [&](const AccountCard &c) { return c.id == id; });
+        if (gone == cards.value().end() || gone->isRemoved)
+            throw Error{ErrorCode::UnknownId, "account", std::to_string(id)};
+
+        WriteTransaction transaction(m_db);
+        Head head = readHead(m_db, *m_keys);
+        if (sumOfRows(m_db, *m_keys) != head.rows) // the boxes' public keys below must be those that were written
+            throw Error{ErrorCode::Tampered, m_db.file(), "a row was dropped, added or put back from before"};
+        auto keys = std::make_shared<const Keyring>(m_keys->practice, SecretBytes::random(sealKeySize), m_keys->account,
+            SigningKey::fromSeed(m_keys->signing.seed().clone()));
+        const auto sealedAnew = [&](const Blob &box, const std::string &where) {
+            return seal(keys->fileKey, unsealKey(m_keys->fileKey, box, where).span(), where);
+        };
+
+        Rows practice = m_db.run("SELECT changes, recovery_box, settings, journal_key FROM practice WHERE id = 1");
+        static_cast<void>(practice.next());
+        const auto boxKey = [](const Blob &blob) {
+            BoxKey key{};
+            if (blob.size() != key.size())
+                throw Error{ErrorCode::Tampered, "box key", "has the wrong size"};
+            std::copy(blob.begin(), blob.end(), key.begin());
+            return key;
+        };
+        const std::string settingsPlace = place("practice", 1, "settings", practice.number(0));
+        m_db.run("UPDATE practice SET settings = ?, recovery = ?, journal_key = ? WHERE id = 1",
+            {sealText(keys->fileKey, unsealText(m_keys->fileKey, practice.blob(2), settingsPlace), settingsPlace),
+                closedFor(boxKey(practice.blob(1)), keys->fileKey),
+                sealedAnew(practice.blob(3), place("practice", 1, "journal_key", 0))});
+        m_db.run("UPDATE account SET file_key = NULL, sign_in = ? WHERE id = ?", {retired(*gone), id});
+        Rows others = m_db.run("SELECT id, box, file_key IS NULL FROM account");
+        while (others.next())
+            if (others.number(2) == 0)
+                m_db.run("UPDATE account SET file_key = ? WHERE id = ?",
+                    {closedFor(boxKey(others.blob(1)), keys->fileKey), others.number(0)});
+        for (const AccountCard &card : cards.value())
+            m_db.run("UPDATE account SET card = ? WHERE id = ?",
+                {sealText(keys->fileKey, card.name, cardPlace(keys->practice, card.id)), card.id});
+        Rows patients = m_db.run("SELECT id, patient_key FROM patient");
+        while (patients.next())
+            m_db.run("UPDATE patient SET patient_key = ? WHERE id = ?",
+                {sealedAnew(patients.blob(1), place("patient", patients.number(0), "patient_key", 0)), patients.number(0)});
+
+        const std::int64_t number = nextNumber(head);
+        addEntry(m_db, *keys, head, EntryKind::AccountRemoved, {}, {},
+            sealText(unsealKey(keys->fileKey, m_db.single("SELECT journal_key FROM practice WHERE id = 1").blob(0),
+                         place("practice", 1, "journal_key", 0)),
+                gone->signIn, contentPlace(keys->practice, number)));
+        head.rows = sumOfRows(m_db, *keys);
+        writeHead(m_db, *keys, head);
+        transaction.commit();
+        m_keys = std::move(keys);
+        return {};
+    });
+}
+
+Result<std::unique_ptr<Practice>> Practice::recover(const std::string &file, const RecoveryKey &key, const NewAccount &user)
+{
+    return guarded([&]() -> std::unique_ptr<Practice> {
+        if (!std::filesystem::exists(file))
+            throw Error{ErrorCode::CannotRead, file, "no such file"};
+        std::shared_ptr<const Keyring> keys;
+        std::int64_t id = 0;
+        {
+            const Database db(file);
+            expectPractice(db);
+            db.makeDurable();
+            PracticeId practice{};
+            const Blob ident = db.single("SELECT ident FROM practice WHERE id = 1").blob(0);
+            if (ident.size() != practice.size())
+                throw Error{ErrorCode::Tampered, file, "the practice's number has the wrong size"};
+            std::copy(ident.begin(), ident.end(), practice.begin());
+            const auto fileKey = boxOf(key).open(db.single("SELECT recovery FROM practice WHERE id = 1").blob(0));
+            if (!fileKey)
+                throw Error{ErrorCode::WrongPassphrase, "recovery key", {}};
+            id = db.number("SELECT MAX(id) FROM account") + 1;
+            const AccountRow row = accountRow(practice, id, 0, user, *fileKey);
+            keys = std::make_shared<const Keyring>(practice, fileKey->clone(), id, signingOf(row.plainSeed));
+            Change change(db, *keys);
+            if (const auto old = guarded([&] { return readAccount(db, user.signIn); }); old)
+                change.row("account", old.value().id, [&] {
+                    db.run("UPDATE account SET file_key = NULL, sign_in = ? WHERE id = ?",
+                        {retired({old.value().id, user.signIn, {}, true}), old.value().id});
+                });
+            change.row("account", id, [&] { insertAccount(db, row); });
+            const SecretBytes journal = unsealKey(*fileKey, db.single("SELECT journal_key FROM practice WHERE id = 1").blob(0),
+                boxPlace(practice, "practice", 1, "journal_key", 0));
+            change.entry(EntryKind::Recovered, {}, {}, journal, user.signIn);
+            change.commit();
+        }
+        auto opened = open(file, keys);
+        if (!opened)
+            throw opened.error();
+        return std::move(opened).value();
+    });
+}
+
+} // namespace raphe

@@ -1,0 +1,52 @@
+#include "core/store/PracticeSettings.h"
+
+#include "core/base/JsonReader.h"
+
+#include <nlohmann/json.hpp>
+
+namespace raphe {
+
+namespace {
+
+constexpr const char *format = "raphe-practice";
+constexpr int version = 1;
+constexpr int longestMinutes = 24 * 60;
+constexpr int longestYears = 100; // our choice: more is a slip of the pen
+
+} // namespace
+
+Result<PracticeSettings> readSettings(const std::string &text, const std::string &file)
+{
+    const auto parsed = parseJson(text, file);
+    if (!parsed)
+        return parsed.error();
+    return guarded([&] {
+        const JsonReader at(parsed.value(), file);
+        at.expectObject({"format", "version", "name", "letterhead", "language", "metric", "lock_minutes", "backup_folder",
+            "jurisdiction", "retention_years", "scope"});
+        if (at.string("format") != format)
+            at.field("format").fail(ErrorCode::WrongFormat, at.string("format"));
+        static_cast<void>(at.field("version").asInt(version, version));
+        PracticeSettings s;
+        s.name = at.string("name");
+        s.letterhead = at.string("letterhead");
+        s.language = at.string("language");
+        s.isMetric = at.field("metric").asBool();
+        s.lockMinutes = at.field("lock_minutes").asInt(0, longestMinutes);
+        s.backupFolder = at.string("backup_folder");
+        s.jurisdiction = at.string("jurisdiction");
+        s.retentionYears = at.field("retention_years").asInt(0, longestYears);
+        s.scope = at.field("scope").asStrings();
+        return s;
+    });
+}
+
+std::string writeSettings(const PracticeSettings &s)
+{
+    return nlohmann::ordered_json{{"format", format}, {"version", version}, {"name", s.name}, {"letterhead", s.letterhead},
+        {"language", s.language}, {"metric", s.isMetric}, {"lock_minutes", s.lockMinutes}, {"backup_folder", s.backupFolder},
+        {"jurisdiction", s.jurisdiction}, {"retention_years", s.retentionYears}, {"scope", s.scope}}
+        .dump();
+}
+
+} // namespace raphe
