@@ -105,6 +105,7 @@ public:
     [[nodiscard]] Result<Done> merge(std::int64_t keep, std::int64_t other);
     /// Records that the user opened the patient's record.
     [[nodiscard]] Result<Done> noteOpened(std::int64_t patient);
+    [[nodiscard]] Result<Done> noteExported(std::int64_t patient);
     [[nodiscard]] Result<std::vector<AccessRow>> accesses(std::optional<std::int64_t> patient = {}) const;
     /// Deletes the patient's key, record, visits and the content of their entries, and leaves a signed tombstone. Older back-ups
     /// still hold them.
@@ -154,6 +155,7 @@ private:
     std::int64_t putNewPatient(Change &change, const PatientRecord &record);
     void putVisit(Change &change, const StoredVisit &visit);
     void signNow(const StoredVisit &visit, EntryKind kind, const std::string &reason, const std::string &careAt);
+    Result<Done> note(EntryKind kind, std::int64_t patient);
     void checkRecent() const;
     [[nodiscard]] std::vector<std::int64_t> withMerged(std::int64_t patient) const;
 

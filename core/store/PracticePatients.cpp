@@ -148,15 +148,25 @@ Result<Done> Practice::merge(std::int64_t keep, std::int64_t other)
     });
 }
 
-Result<Done> Practice::noteOpened(std::int64_t patient)
+Result<Done> Practice::note(EntryKind kind, std::int64_t patient)
 {
     return guarded([&]() -> Done {
         const SecretBytes key = keyOf(patient);
         Change change(m_db, *m_keys);
-        change.entry(EntryKind::Opened, patient, {}, key, {});
+        change.entry(kind, patient, {}, key, {});
         change.commit();
         return {};
     });
+}
+
+Result<Done> Practice::noteOpened(std::int64_t patient)
+{
+    return note(EntryKind::Opened, patient);
+}
+
+Result<Done> Practice::noteExported(std::int64_t patient)
+{
+    return note(EntryKind::Exported, patient);
 }
 
 Result<std::vector<AccessRow>> Practice::accesses(std::optional<std::int64_t> patient) const

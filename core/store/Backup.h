@@ -1,0 +1,36 @@
+// Back-ups: one file each, sealed as the practice file itself is, so that no passphrase is needed to make, check or keep one; to
+// open one takes a passphrase of that day or the recovery key. What is readable in the file is readable in its back-up. Long
+// calls: not for the thread of the windows.
+#pragma once
+
+#include "core/base/Result.h"
+
+#include <cstdint>
+#include <functional>
+#include <string>
+#include <vector>
+
+namespace raphe {
+
+/// Told how many entries were checked; answers false to stop (NotAllowed).
+using EntryProgress = std::function<bool(std::int64_t)>;
+
+/// Checks what can be checked without a key: SQLite's own structure, and the chain of signed entries.
+[[nodiscard]] Result<std::int64_t> checkWithoutKey(const std::string &file, const EntryProgress &progress = {});
+
+/// Writes a back-up beside its final name, checks it, and only then gives it the name; an older file of that name is replaced.
+/// The practice may be in use. Fails with CannotWrite or Tampered; then there is no new file.
+[[nodiscard]] Result<Done> backUp(const std::string &practiceFile, const std::string &target, const EntryProgress &progress = {});
+
+/// Puts a back-up in the place of a practice file, which must not be in use; an existing one is kept beside it under a name with
+/// '.before-restore'. Gives the patients that were erased since: erase them again once the file is unlocked.
+[[nodiscard]] Result<std::vector<std::int64_t>> restore(
+    const std::string &backup, const std::string &practiceFile, const EntryProgress &progress = {});
+
+/// The name of a back-up made at this time: "NAME-2026-11-27T0930.raphe-backup"; times are local.
+[[nodiscard]] std::string backupName(const std::string &practiceFile, const std::string &isoMinute);
+/// Which of these back-ups (names as above, of one practice) can go: kept are the newest of each of the last 7 days that have
+/// one, of 5 weeks and of 12 months. Names of another form are never named.
+[[nodiscard]] std::vector<std::string> superseded(const std::vector<std::string> &names);
+
+} // namespace raphe
