@@ -3,6 +3,8 @@
 
 #include "core/base/Result.h"
 
+#include <cstdint>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -21,5 +23,18 @@ namespace raphe::batch {
     const std::string &visitFile, const std::string &out, const std::string &paper, const std::string &language);
 /// Adds visit files to a practice file (made when it is missing); patients are told apart by name and birth date.
 [[nodiscard]] Result<Done> importVisits(const std::string &practiceFile, const std::vector<std::string> &visitFiles);
+
+/// Who opens a practice file; the passphrase is asked for, or read from the descriptor.
+struct Key {
+    std::string signIn;
+    std::optional<int> descriptor;
+};
+/// With a sign-in name everything, without one the chain of signed entries.
+[[nodiscard]] Result<Done> verifyPractice(const std::string &practiceFile, const Key &key);
+[[nodiscard]] Result<Done> backUpPractice(const std::string &practiceFile, const std::string &out);
+/// Patients that were erased since the back-up are erased again; that needs the key.
+[[nodiscard]] Result<Done> restorePractice(const std::string &backup, const std::string &practiceFile, const Key &key);
+[[nodiscard]] Result<Done> exportFrom(
+    const std::string &practiceFile, const Key &key, std::int64_t patient, const std::string &form);
 
 } // namespace raphe::batch

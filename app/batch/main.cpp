@@ -78,6 +78,39 @@ int main(int argc, char **argv)
     import->callback([&] { result = batch::importVisits(practice, visits);
 });
 
+batch::Key key;
+const auto askKey = [&](CLI::App *verb, bool needed) {
+    auto *signIn = verb->add_option("--sign-in", key.signIn, "sign-in name of the user who opens it");
+    if (needed)
+        signIn->required();
+    verb->add_option("--passphrase-fd", key.descriptor, "file descriptor to read the passphrase from; asked for without");
+};
+auto *verify = cli.add_subcommand("verify", "check a sealed practice file; without --sign-in its chain of signed entries only");
+verify->add_option("--practice", practice, "practice file")->required();
+askKey(verify, false);
+verify->callback([&] { result = batch::verifyPractice(practice, key); });
+
+auto *backup = cli.add_subcommand("backup", "write and check a back-up of a sealed practice file; needs no passphrase");
+backup->add_option("--practice", practice, "practice file; may be in use")->required();
+backup->add_option("--out", out, "file for the back-up")->required();
+backup->callback([&] { result = batch::backUpPractice(practice, out); });
+
+std::string from;
+auto *restore = cli.add_subcommand("restore", "put a back-up in the place of a practice file, which is kept beside it");
+restore->add_option("--practice", practice, "practice file; must not be in use")->required();
+restore->add_option("--from", from, "back-up")->required();
+askKey(restore, false);
+restore->callback([&] { result = batch::restorePractice(from, practice, key); });
+
+std::int64_t patient = 0;
+std::string form = "json";
+auto *exporting = cli.add_subcommand("export", "print all that a sealed practice file holds on one patient");
+exporting->add_option("--practice", practice, "practice file")->required();
+exporting->add_option("--patient", patient, "number of the patient")->required();
+exporting->add_option("--form", form, "json or text");
+askKey(exporting, true);
+exporting->callback([&] { result = batch::exportFrom(practice, key, patient, form); });
+
 std::string edge;
 double stature = 0;
 auto *edges = cli.add_subcommand("edge", "print how long an edge is and who attaches along it");
@@ -101,5 +134,5 @@ try {
 if (result)
     return 0;
 std::cerr << errorText(result.error()).toStdString() << '\n';
-return 2;
+return result.error().code == ErrorCode::Tampered ? 1 : 2;
 }

@@ -241,7 +241,7 @@ TEST(PatientCsvTest, EveryColumnFindsItsField)
                                     "doctor,doctor's phone,emergency contact,emergency phone,guardian,guardian's phone,"
                                     "medicines,allergies,surgery,complaint,complaint,shoe size\n"
                                     " Ana Lago ,1980-03-05,1,2,a@example.org,House Elm,Low Lane 3,0001,Elmford,Arden,Danish,"
-                                    "her son,scar,Dr Quill,90,Ib,91,Bo,92,\"a; b;;\nc \",nickel,appendix;tonsils,"
+                                    "her son,scar,Dr Quill,90,Ib,91,Bo,92,\"a; b;;\nc \r\nd\",nickel,appendix;tonsils,"
                                     "\"low back; worse at night\",knee,38\n");
     PatientRecord expected = named("Ana Lago", "1980-03-05");
     expected.phone = "1; 2";
@@ -253,7 +253,7 @@ TEST(PatientCsvTest, EveryColumnFindsItsField)
     expected.doctor = Contact{"Dr Quill", "90"};
     expected.emergency = Contact{"Ib", "91"};
     expected.guardian = Contact{"Bo", "92"};
-    expected.medicines = {"a", "b", "c"};
+    expected.medicines = {"a", "b", "c", "d"};
     expected.allergies = {"nickel"};
     expected.surgery = {{"appendix", {}}, {"tonsils", {}}};
     expected.complaints = {{1, "low back; worse at night", "", false}, {2, "knee", "", false}};

@@ -1,0 +1,94 @@
+// raphe-batch verify, backup, restore, export: the practice file without a window.
+#include "app/batch/Commands.h"
+#include "app/batch/Output.h"
+#include "app/batch/Passphrase.h"
+#include "core/store/Backup.h"
+#include "core/store/Export.h"
+
+#include <filesystem>
+#include <iostream>
+
+namespace raphe::batch {
+
+namespace {
+
+Result<std::unique_ptr<Practice>> unlocked(const std::string &practiceFile, const Key &key)
+{
+    const auto words = passphrase(key.descriptor);
+    if (!words)
+        return words.error();
+    return Practice::unlock(practiceFile, key.signIn, words.value());
+}
+
+} // namespace
+
+Result<Done> verifyPractice(const std::string &practiceFile, const Key &key)
+{
+    if (key.signIn.empty()) {
+        const auto entries = checkWithoutKey(practiceFile);
+        if (!entries)
+            return entries.error();
+        std::cout << Json{{"entries", entries.value()}, {"checked", "chain"}}.dump(1) << '\n';
+        return Done{};
+    }
+    const auto practice = unlocked(practiceFile, key);
+    if (!practice)
+        return practice.error();
+    std::int64_t entries = 0;
+    const auto verified = practice.value()->verify([&](std::int64_t number) {
+        entries = number;
+        return true;
+    });
+    if (!verified)
+        return verified.error();
+    const auto patients = practice.value()->patients();
+    if (!patients)
+        return patients.error();
+    std::cout << Json{{"entries", entries}, {"checked", "all"}, {"patients", patients.value().size()}}.dump(1) << '\n';
+    return Done{};
+}
+
+Result<Done> backUpPractice(const std::string &practiceFile, const std::string &out)
+{
+    const auto done = backUp(practiceFile, out);
+    if (!done)
+        return done.error();
+    std::cout << Json{{"backup", out}, {"bytes", std::filesystem::file_size(out)}}.dump(1) << '\n';
+    return Done{};
+}
+
+Result<Done> restorePractice(const std::string &backup, const std::string &practiceFile, const Key &key)
+{
+    const auto erased = restore(backup, practiceFile);
+    if (!erased)
+        return erased.error();
+    if (!erased.value().empty()) { // the back-up still holds patients that were erased since
+        if (key.signIn.empty())
+            return Error{ErrorCode::NotAllowed, practiceFile,
+                "restored, but it holds patients again that were erased since: run restore again with --sign-in to erase them"};
+        const auto practice = unlocked(practiceFile, key);
+        if (!practice)
+            return practice.error();
+        for (const std::int64_t patient : erased.value())
+            if (const auto done = practice.value()->erase(patient, "erased before the restore"); !done)
+                return done.error();
+    }
+    std::cout << Json{{"practice", practiceFile}, {"erased_again", erased.value()}}.dump(1) << '\n';
+    return Done{};
+}
+
+Result<Done> exportFrom(const std::string &practiceFile, const Key &key, std::int64_t patient, const std::string &form)
+{
+    if (form != "json" && form != "text")
+        return Error{ErrorCode::BadArgument, "--form", form + ", allowed: json, text"};
+    const auto practice = unlocked(practiceFile, key);
+    if (!practice)
+        return practice.error();
+    const auto exported = exportPatient(*practice.value(), patient);
+    if (!exported)
+        return exported.error();
+    std::cout << (form == "json" ? exported.value().json : exported.value().text);
+    return Done{};
+}
+
+} // namespace raphe::batch
