@@ -38,10 +38,10 @@ private:
 };
 
 VisitSession::VisitSession(
-    const Knowledge &knowledge, const Adviser &adviser, std::unique_ptr<PracticeStore> store, const std::string &practiceFile)
+    const Knowledge &knowledge, const Adviser &adviser, std::unique_ptr<PracticeStore> store, const StoreOpener &openForSaving)
     : m_knowledge(&knowledge), m_adviser(&adviser), m_store(std::move(store))
 {
-    m_saver = std::make_unique<VisitSaver>(practiceFile, [this](const Result<Done> &result) {
+    m_saver = std::make_unique<VisitSaver>(openForSaving, [this](const Result<Done> &result) {
         const QString message = result ? QString() : errorText(result.error());
         QMetaObject::invokeMethod(this, [this, message] {
             if (message.isEmpty())

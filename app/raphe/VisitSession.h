@@ -31,7 +31,7 @@ class VisitSession : public QObject {
 
 public:
     VisitSession(const Knowledge &knowledge, const Adviser &adviser, std::unique_ptr<PracticeStore> store,
-        const std::string &practiceFile);
+        const StoreOpener &openForSaving);
     ~VisitSession() override;
 
     [[nodiscard]] const Knowledge &knowledge() const { return *m_knowledge; }

@@ -57,7 +57,7 @@ int main(int argc, char **argv)
     auto store = openPractice(practice);
     if (!store)
         return fail(errorText(store.error()));
-    VisitSession session(knowledge.value(), adviser.value(), std::move(store).value(), practice);
+    VisitSession session(knowledge.value(), adviser.value(), std::move(store).value(), existingPractice(practice));
     MainWindow window(session);
     if (const auto opened = window.openFirstVisit(); !opened)
         return fail(errorText(opened.error()));

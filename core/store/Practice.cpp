@@ -54,8 +54,6 @@ SecretBytes Practice::journalKey() const
 Result<MadePractice> Practice::make(const std::string &file, const PracticeSettings &settings, const NewAccount &first)
 {
     return guarded([&]() -> MadePractice {
-        if (std::filesystem::exists(file))
-            throw Error{ErrorCode::CannotWrite, file, "exists already"};
         initialiseCrypto();
         PracticeId id{};
         const SecretBytes random = SecretBytes::random(id.size());
@@ -70,6 +68,9 @@ Result<MadePractice> Practice::make(const std::string &file, const PracticeSetti
         db.setPragma("synchronous", "FULL", "2");
         {
             WriteTransaction transaction(db);
+            // An empty database may be left of an attempt that was cut off.
+            if (db.number("PRAGMA application_id") != 0 || db.number("SELECT COUNT(*) FROM sqlite_master") != 0)
+                throw Error{ErrorCode::CannotWrite, file, "exists already"};
             createTables(db);
             const BoxOwner box = boxOf(recovery);
             db.run("INSERT INTO practice (id, changes, ident, recovery_box, settings, recovery, journal_key) VALUES (1, 0, ?, ?, "

@@ -75,7 +75,7 @@ struct MadePractice {
 
 class Practice {
 public:
-    /// Makes the file, which must not exist, with its first user.
+    /// Makes the file with its first user. There must be no file, or an empty database that was left of an attempt.
     [[nodiscard]] static Result<MadePractice> make(
         const std::string &file, const PracticeSettings &settings, const NewAccount &first);
     /// Fails with WrongPassphrase; with Tampered when head, row count or recent entries do not fit.

@@ -5,6 +5,7 @@
 #include "core/base/Result.h"
 
 #include <cstdint>
+#include <functional>
 #include <memory>
 #include <string>
 #include <vector>
@@ -38,6 +39,12 @@ public:
     /// Durable when it returns: survives a kill and a power cut.
     [[nodiscard]] virtual Result<Done> saveVisit(std::int64_t id, const std::string &document) = 0;
 };
+
+/// Opens a practice once more, for another thread; may be called from any thread.
+using StoreOpener = std::function<Result<std::unique_ptr<PracticeStore>>()>;
+/// Of a plain practice file that must exist: openPractice would make a new one in the place of one that was moved, or lies on a
+/// drive that was pulled out.
+[[nodiscard]] StoreOpener existingPractice(const std::string &file);
 
 /// Opens or creates a practice file. The file is an SQLite database with our application id.
 [[nodiscard]] Result<std::unique_ptr<PracticeStore>> openPractice(const std::string &file);

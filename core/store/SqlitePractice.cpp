@@ -342,4 +342,13 @@ Result<std::unique_ptr<PracticeStore>> openPractice(const std::string &file)
     return SqlitePractice::open(file);
 }
 
+StoreOpener existingPractice(const std::string &file)
+{
+    return [file]() -> Result<std::unique_ptr<PracticeStore>> {
+        if (!QFileInfo::exists(text(file)))
+            return Error{ErrorCode::CannotRead, file, "no such file"};
+        return openPractice(file);
+    };
+}
+
 } // namespace raphe

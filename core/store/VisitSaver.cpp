@@ -4,10 +4,6 @@
 // Everything in Worker below the mutex is guarded by it; the store is touched by the thread only.
 #include "core/store/VisitSaver.h"
 
-#include "core/store/PracticeStore.h"
-
-#include <QFileInfo>
-
 #include <algorithm>
 #include <condition_variable>
 #include <map>
@@ -23,21 +19,13 @@ using Clock = std::chrono::steady_clock;
 
 constexpr std::chrono::milliseconds retryAfter{1000}; // from a failed write to the next attempt; common practice, no source
 
-// openPractice would make a new file in the place of one that was moved or lies on a drive that was pulled out.
-Result<std::unique_ptr<PracticeStore>> openExisting(const std::string &file)
-{
-    if (!QFileInfo::exists(QString::fromStdString(file)))
-        return Error{ErrorCode::CannotRead, file, "no such file"};
-    return openPractice(file);
-}
-
 } // namespace
 
 struct VisitSaver::Worker {
     using Documents = std::map<std::int64_t, std::string>;
 
-    Worker(std::string practiceFile, std::function<void(const Result<Done> &)> callback)
-        : file(std::move(practiceFile)), onResult(std::move(callback)), thread([this] { run(); })
+    Worker(StoreOpener opener, std::function<void(const Result<Done> &)> callback)
+        : open(std::move(opener)), onResult(std::move(callback)), thread([this] { run(); })
     {
     }
 
@@ -75,7 +63,7 @@ struct VisitSaver::Worker {
 
     void run()
     {
-        Result<std::unique_ptr<PracticeStore>> store = openExisting(file);
+        Result<std::unique_ptr<PracticeStore>> store = open();
         std::unique_lock lock(mutex);
         while (true) {
             changed.wait(lock, [this] { return urgent() || !pending.empty(); });
@@ -109,7 +97,7 @@ struct VisitSaver::Worker {
         Documents failed;
         for (const auto &[visit, document] : batch) {
             if (!store)
-                store = openExisting(file);
+                store = open();
             const Result<Done> result = store ? store.value()->saveVisit(visit, document) : Result<Done>(store.error());
             if (!result && result.error().code != ErrorCode::UnknownId)
                 failed.emplace(visit, document);
@@ -119,7 +107,7 @@ struct VisitSaver::Worker {
         return failed;
     }
 
-    const std::string file;
+    const StoreOpener open;
     const std::function<void(const Result<Done> &)> onResult;
 
     std::mutex mutex;
@@ -134,8 +122,8 @@ struct VisitSaver::Worker {
     std::thread thread; // last: it starts when everything above is there
 };
 
-VisitSaver::VisitSaver(std::string practiceFile, std::function<void(const Result<Done> &)> onResult)
-    : m_worker(std::make_unique<Worker>(std::move(practiceFile), std::move(onResult)))
+VisitSaver::VisitSaver(StoreOpener open, std::function<void(const Result<Done> &)> onResult)
+    : m_worker(std::make_unique<Worker>(std::move(open), std::move(onResult)))
 {
 }
 

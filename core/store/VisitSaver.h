@@ -2,7 +2,7 @@
 // Owns a thread and, in it, its own store. The destructor saves what is pending.
 #pragma once
 
-#include "core/base/Result.h"
+#include "core/store/PracticeStore.h"
 
 #include <chrono>
 #include <cstdint>
@@ -17,7 +17,7 @@ public:
     static constexpr std::chrono::milliseconds coalesce{50}; // a kill loses at most this and the write itself
 
     /// `onResult` is called in the saver's thread after each write with the write's outcome.
-    VisitSaver(std::string practiceFile, std::function<void(const Result<Done> &)> onResult);
+    VisitSaver(StoreOpener open, std::function<void(const Result<Done> &)> onResult);
     ~VisitSaver();
     VisitSaver(const VisitSaver &) = delete;
     VisitSaver &operator=(const VisitSaver &) = delete;

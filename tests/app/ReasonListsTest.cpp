@@ -528,7 +528,7 @@ TEST_F(ReasonLists, AVisitFromThePracticeFileShowsTheSameRows)
 
     auto store = openPractice(practice());
     ASSERT_TRUE(store.ok());
-    VisitSession restored(knowledge(), adviser(), std::move(store).value(), practice());
+    VisitSession restored(knowledge(), adviser(), std::move(store).value(), existingPractice(practice()));
     MainWindow another(restored);
     ASSERT_TRUE(another.openFirstVisit().ok());
     EXPECT_EQ(restored.visit(), session().visit());

@@ -76,7 +76,7 @@ private:
 
         const Theme theme = themeFor(appearance);
         dress(*qobject_cast<QApplication *>(QCoreApplication::instance()), theme);
-        VisitSession session(m_knowledge, m_adviser, std::move(store).value(), practice);
+        VisitSession session(m_knowledge, m_adviser, std::move(store).value(), existingPractice(practice));
         MainWindow window(session);
         window.setTheme(theme);
         window.resize(1440, 900);

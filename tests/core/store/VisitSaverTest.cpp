@@ -80,7 +80,7 @@ protected:
 
 TEST_F(VisitSaverTest, SavesByItselfInItsOwnThread)
 {
-    VisitSaver saver(file, reports.callback());
+    VisitSaver saver(existingPractice(file), reports.callback());
     saver.flush(); // now the thread is asleep and must be woken
     const auto start = Clock::now();
     saver.save(visit, "new");
@@ -93,7 +93,7 @@ TEST_F(VisitSaverTest, SavesByItselfInItsOwnThread)
 
 TEST_F(VisitSaverTest, FlushDoesNotReturnBeforeItIsWritten)
 {
-    VisitSaver saver(file, reports.callback());
+    VisitSaver saver(existingPractice(file), reports.callback());
     for (int i = 0; i < 20; ++i) {
         const std::string document = "number " + std::to_string(i);
         saver.save(visit, document);
@@ -107,7 +107,7 @@ TEST_F(VisitSaverTest, FlushDoesNotReturnBeforeItIsWritten)
 
 TEST_F(VisitSaverTest, FlushDoesNotWaitForTheWindow)
 {
-    VisitSaver saver(file, reports.callback());
+    VisitSaver saver(existingPractice(file), reports.callback());
     saver.flush(); // the thread has opened its store
     auto best = Clock::duration::max();
     for (int i = 0; i < 10; ++i) {
@@ -121,7 +121,7 @@ TEST_F(VisitSaverTest, FlushDoesNotWaitForTheWindow)
 
 TEST_F(VisitSaverTest, JoinsChangesThatComeTogether)
 {
-    VisitSaver saver(file, reports.callback());
+    VisitSaver saver(existingPractice(file), reports.callback());
     const auto start = Clock::now();
     for (int i = 0; i < 1000; ++i)
         saver.save(visit, "change " + std::to_string(i));
@@ -133,7 +133,7 @@ TEST_F(VisitSaverTest, JoinsChangesThatComeTogether)
 
 TEST_F(VisitSaverTest, SteadyChangesDoNotPutOffTheWrite)
 {
-    VisitSaver saver(file, reports.callback());
+    VisitSaver saver(existingPractice(file), reports.callback());
     const auto giveUp = Clock::now() + 10s;
     int i = 0;
     do
@@ -148,7 +148,7 @@ TEST_F(VisitSaverTest, WritesEveryVisit)
     std::vector<std::int64_t> visits;
     for (int i = 0; i < 10; ++i)
         visits.push_back(addVisit());
-    VisitSaver saver(file, reports.callback());
+    VisitSaver saver(existingPractice(file), reports.callback());
     for (int round = 0; round < 3; ++round)
         for (const auto id : visits)
             saver.save(id, std::to_string(round) + " of " + std::to_string(id));
@@ -162,7 +162,7 @@ TEST_F(VisitSaverTest, TheDestructorSavesWhatIsPending)
 {
     const auto other = addVisit();
     {
-        VisitSaver saver(file, reports.callback());
+        VisitSaver saver(existingPractice(file), reports.callback());
         saver.save(visit, "last words");
         saver.save(other, "and these");
     }
@@ -170,13 +170,13 @@ TEST_F(VisitSaverTest, TheDestructorSavesWhatIsPending)
     EXPECT_EQ(stored(visit), "last words");
     EXPECT_EQ(stored(other), "and these");
     {
-        const VisitSaver unused(file, {});
+        const VisitSaver unused(existingPractice(file), {});
     }
 }
 
 TEST_F(VisitSaverTest, WorksWithoutAListener)
 {
-    VisitSaver saver(file, {});
+    VisitSaver saver(existingPractice(file), {});
     saver.save(visit, "unheard");
     saver.flush();
     EXPECT_EQ(stored(visit), "unheard");
@@ -184,7 +184,7 @@ TEST_F(VisitSaverTest, WorksWithoutAListener)
 
 TEST_F(VisitSaverTest, SaveReturnsAtOnceWhileTheFileIsBusy)
 {
-    VisitSaver saver(file, reports.callback());
+    VisitSaver saver(existingPractice(file), reports.callback());
     saver.flush();
     PlainSql sql(file);
     sql.run("BEGIN IMMEDIATE");
@@ -200,7 +200,7 @@ TEST_F(VisitSaverTest, SaveReturnsAtOnceWhileTheFileIsBusy)
 
 TEST_F(VisitSaverTest, ReportsAVisitThatDoesNotExistOnce)
 {
-    VisitSaver saver(file, reports.callback());
+    VisitSaver saver(existingPractice(file), reports.callback());
     saver.save(77, "nowhere");
     saver.save(visit, "somewhere");
     saver.flush();
@@ -217,7 +217,7 @@ TEST_F(VisitSaverTest, ReportsAVisitThatDoesNotExistOnce)
 TEST_F(VisitSaverTest, AMissingFileIsReportedAndNotMadeAnew)
 {
     const std::string missing = path("unplugged.practice");
-    VisitSaver saver(missing, reports.callback());
+    VisitSaver saver(existingPractice(missing), reports.callback());
     saver.save(visit, "x");
     saver.flush();
     ASSERT_EQ(reports.all().size(), 1U);
@@ -238,7 +238,7 @@ TEST_F(VisitSaverTest, WhatFailedIsTriedAgain)
         return reports.all().back().ok();
     };
     {
-        VisitSaver saver(file, reports.callback());
+        VisitSaver saver(existingPractice(file), reports.callback());
         saver.save(visit, "kept by itself");
         EXPECT_FALSE(flushed(saver));
         ASSERT_TRUE(QFile::rename(away, here));
@@ -247,7 +247,7 @@ TEST_F(VisitSaverTest, WhatFailedIsTriedAgain)
     }
     ASSERT_TRUE(QFile::rename(here, away));
     {
-        VisitSaver saver(file, reports.callback());
+        VisitSaver saver(existingPractice(file), reports.callback());
         saver.save(visit, "old");
         EXPECT_FALSE(flushed(saver));
         saver.save(visit, "newer");
@@ -266,7 +266,7 @@ TEST_F(VisitSaverTest, WhatFailedDoesNotReplaceANewerDocument)
     const QString away = here + QStringLiteral(".away");
     ASSERT_TRUE(QFile::rename(here, away));
     VisitSaver *handle = nullptr;
-    VisitSaver saver(file, [&](const Result<Done> &result) {
+    VisitSaver saver(existingPractice(file), [&](const Result<Done> &result) {
         if (!result) // while this write is still going on
             handle->save(visit, "newer");
     });

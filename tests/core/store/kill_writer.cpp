@@ -1,7 +1,8 @@
 // A program to be killed: hands a new document to the saver every few milliseconds and says so on standard output,
 // one line "counter milliseconds" each (steady clock, which on Linux all programs share), written after the hand-over.
-// Arguments: practice file, first counter. Makes the practice, its patient and its visit when they are missing.
-#include "core/store/PracticeStore.h"
+// Arguments: "plain" or "sealed", practice file, first counter. Makes the practice, its patient and its visit when they are
+// missing.
+#include "core/store/SealedStore.h"
 #include "core/store/VisitSaver.h"
 
 #include <QCoreApplication>
@@ -24,6 +25,27 @@ int complain(const raphe::Error &error)
     return exitFailure;
 }
 
+// The counter, then as many 'x' as the counter tells, so that a torn or mixed document gives itself away.
+std::string document(long counter)
+{
+    return "{\"date\":\"2024-01-01\",\"words\":\"" + std::to_string(counter) + " "
+        + std::string(static_cast<std::size_t>(counter % 97) * 200, 'x') + "\"}";
+}
+
+// Of a sealed practice with a cheap passphrase, which is made when it is missing.
+raphe::StoreOpener sealedOpener(const std::string &file)
+{
+    constexpr std::string_view words = "for the test only";
+    auto practice = raphe::Practice::unlock(file, "ana", words);
+    if (!practice) {
+        auto made = raphe::Practice::make(file, {}, {"ana", "Ana", std::string(words), raphe::leastCost});
+        if (!made)
+            std::exit(complain(made.error()));
+        return raphe::sealedPractice(file, made.value().practice->keys());
+    }
+    return raphe::sealedPractice(file, practice.value()->keys());
+}
+
 // The visit to write to: the first of the first patient.
 raphe::Result<std::int64_t> theVisit(raphe::PracticeStore &store)
 {
@@ -37,13 +59,7 @@ raphe::Result<std::int64_t> theVisit(raphe::PracticeStore &store)
     const auto visits = store.visits(patient.value());
     if (!visits)
         return visits.error();
-    return visits.value().empty() ? store.addVisit(patient.value(), "2024-01-01", "0 ") : visits.value().back().id;
-}
-
-// The counter, then as many 'x' as the counter tells, so that a torn or mixed document gives itself away.
-std::string document(long counter)
-{
-    return std::to_string(counter) + " " + std::string(static_cast<std::size_t>(counter % 97) * 200, 'x');
+    return visits.value().empty() ? store.addVisit(patient.value(), "2024-01-01", document(0)) : visits.value().back().id;
 }
 
 } // namespace
@@ -51,23 +67,29 @@ std::string document(long counter)
 int main(int argc, char **argv)
 {
     const QCoreApplication application(argc, argv);
-    if (argc != 3) {
-        std::cerr << "usage: kill_writer PRACTICE FIRST\n";
+    if (argc != 4) {
+        std::cerr << "usage: kill_writer plain|sealed PRACTICE FIRST\n";
         return exitFailure;
     }
-    auto store = raphe::openPractice(argv[1]);
+    const std::string file = argv[2];
+    const auto opener = argv[1] == std::string("sealed") ? sealedOpener(file) : raphe::existingPractice(file);
+    if (argv[1] == std::string("plain")) {
+        if (const auto made = raphe::openPractice(file); !made)
+            return complain(made.error());
+    }
+    auto store = opener();
     if (!store)
         return complain(store.error());
     const auto visit = theVisit(*store.value());
     if (!visit)
         return complain(visit.error());
 
-    raphe::VisitSaver saver(argv[1], [](const raphe::Result<raphe::Done> &result) {
+    raphe::VisitSaver saver(opener, [](const raphe::Result<raphe::Done> &result) {
         if (!result)
             std::exit(complain(result.error()));
     });
     auto next = Clock::now();
-    for (long counter = std::strtol(argv[2], nullptr, 10);; ++counter) {
+    for (long counter = std::strtol(argv[3], nullptr, 10);; ++counter) {
         saver.save(visit.value(), document(counter));
         const auto now = std::chrono::duration<double, std::milli>(Clock::now().time_since_epoch());
         std::printf("%ld %.3f\n", counter, now.count());
