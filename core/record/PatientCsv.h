@@ -9,7 +9,10 @@
 #pragma once
 
 #include "core/base/Result.h"
-#include "core/base/Words.h"
+#include "core/record/CsvColumns.h"
+#include "core/record/CsvDate.h"
+#include "core/record/CsvRows.h"
+#include "core/record/PatientDuplicates.h"
 #include "core/record/PatientRecord.h"
 
 #include <cstddef>
@@ -18,90 +21,14 @@
 #include <span>
 #include <string>
 #include <string_view>
-#include <variant>
 #include <vector>
 
 namespace raphe {
-
-/// How to read a date such as 03/04/1980. The user chooses; there is no default.
-enum class DateOrder { DayFirst, MonthFirst };
-
-/// What a column becomes.
-enum class CsvField {
-    NotUsed,
-    Name,
-    FirstName,
-    LastName,
-    Born,
-    Phone,
-    Email,
-    Address,
-    Street,
-    Postcode,
-    City,
-    Country,
-    Language,
-    Interpreter,
-    Mark,
-    Doctor,
-    DoctorPhone,
-    Emergency,
-    EmergencyPhone,
-    Guardian,
-    GuardianPhone,
-    Medicines, // lists: entries apart by ';' or line breaks
-    Allergies,
-    Surgery,
-    Complaint
-};
-inline constexpr WordTable<CsvField, 25> csvFieldWords{{{CsvField::NotUsed, "not used"}, {CsvField::Name, "name"},
-    {CsvField::FirstName, "first name"}, {CsvField::LastName, "last name"}, {CsvField::Born, "date of birth"},
-    {CsvField::Phone, "phone"}, {CsvField::Email, "email"}, {CsvField::Address, "address"}, {CsvField::Street, "street"},
-    {CsvField::Postcode, "postcode"}, {CsvField::City, "city"}, {CsvField::Country, "country"}, {CsvField::Language, "language"},
-    {CsvField::Interpreter, "interpreter"}, {CsvField::Mark, "mark"}, {CsvField::Doctor, "doctor"},
-    {CsvField::DoctorPhone, "doctor's phone"}, {CsvField::Emergency, "emergency contact"},
-    {CsvField::EmergencyPhone, "emergency phone"}, {CsvField::Guardian, "guardian"},
-    {CsvField::GuardianPhone, "guardian's phone"}, {CsvField::Medicines, "medicines"}, {CsvField::Allergies, "allergies"},
-    {CsvField::Surgery, "surgery"}, {CsvField::Complaint, "complaint"}}};
 
 struct CsvOptions {
     std::string file; // its name in messages
     std::optional<DateOrder> dateOrder;
     std::size_t mostComparisons = 2'000'000; // of two people in search of duplicates: a second or so; our choice
-};
-
-struct CsvColumn {
-    std::string header; // as it stands in the file
-    CsvField becomes = CsvField::NotUsed;
-    bool operator==(const CsvColumn &) const = default;
-};
-
-struct RowError {
-    std::size_t line = 0; // of the file, from 1; where the row begins
-    std::string column; // header; empty when it is about the whole row
-    ErrorCode code{};
-    std::string detail;
-    bool operator==(const RowError &) const = default;
-};
-
-struct CsvRow {
-    std::size_t line = 0; // of the file, from 1; where the row begins
-    std::variant<PatientRecord, RowError> content;
-    [[nodiscard]] bool ok() const { return content.index() == 0; }
-    [[nodiscard]] const PatientRecord &record() const { return std::get<0>(content); }
-    [[nodiscard]] const RowError &error() const { return std::get<1>(content); }
-};
-
-/// From this likeness on two records are shown as perhaps one person. Our choice, no source.
-inline constexpr double duplicateLikeness = 0.75;
-
-struct CsvDuplicate {
-    enum class Among { Existing, Rows };
-    std::size_t row = 0; // index into CsvPreview::rows
-    Among among{};
-    std::size_t other = 0; // index into the existing records, or of an earlier row
-    double likeness = 0;
-    bool operator==(const CsvDuplicate &) const = default;
 };
 
 struct CsvPreview {

@@ -1,13 +1,12 @@
 // The patient's record as a plain value: who it is, what bears on the work, and the complaints. No storage, no window, no
-// visits: a visit names the complaint that it is about by its id. The JSON form is in PatientRecordJson.h. Also what is
-// done with records as a whole: checking, searching, finding two records of one person and making one of them.
+// visits: a visit names the complaint that it is about by its id. Around it: the JSON form in PatientRecordJson.h,
+// searching in PatientSearch.h, two records of one person in PatientLikeness.h and PatientMerge.h.
 // Texts are UTF-8. Plain functions of plain values; any thread.
 #pragma once
 
 #include "core/base/Result.h"
 
 #include <cstddef>
-#include <map>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -111,53 +110,5 @@ inline constexpr std::string_view dateAllowed = ", allowed: a real date, YYYY-MM
 /// Whether the record keeps the rules that stand in the comments above; what is in order can be written and read back
 /// equal. The error's place is "file#/pointer" in the record's JSON form.
 [[nodiscard]] Result<Done> checkPatient(const PatientRecord &record, const std::string &file);
-
-[[nodiscard]] bool isUtf8(std::string_view text);
-
-/// How many code points the UTF-8 text has.
-[[nodiscard]] std::size_t characterCount(std::string_view text);
-
-/// Lower case letters and digits without accents, single spaces between words. A word that is a date in digits, as
-/// 5.3.1980, 05/03/1980 or 1980-03-05, keeps its points (a slash becomes one) and hyphens.
-[[nodiscard]] std::string foldedWords(std::string_view text);
-
-/// What is searched for a patient: names, days of birth (1980-03-05, 05.03.1980, 5.3.1980, 05031980) and complaints,
-/// folded.
-[[nodiscard]] std::string searchText(const PatientRecord &record);
-
-/// Whether every word of the query, folded, occurs somewhere in the folded text. An empty query matches everybody.
-[[nodiscard]] bool matches(std::string_view folded, std::string_view query);
-
-/// What likeness looks at, prepared once for many comparisons.
-struct LikenessKey {
-    std::vector<std::vector<std::string>> names; // words of each name, sorted, each once
-    std::vector<std::string> born;
-};
-[[nodiscard]] LikenessKey likenessKey(const PatientRecord &record);
-
-/// How much two records look like one person: 0 to 1, the same either way round. The likeness of the names times a
-/// factor for the birth dates (bornLikeness); with several names or dates the best counts.
-/// Names: words are paired best first, in any order, so that a swapped first and last name costs nothing. A pair counts
-/// 1 - edits / length of the longer word, and nothing below a half. The sum is divided by the number of words of the
-/// shorter name, plus a half for each further word of the longer one. Only the first 8 words are looked at.
-/// Our choice, no source.
-[[nodiscard]] double likeness(const PatientRecord &a, const PatientRecord &b);
-[[nodiscard]] double likeness(const LikenessKey &a, const LikenessKey &b);
-
-/// 1 for the same birth date; 0.8 where one is missing, day and month are swapped or one digit differs; else 0.3.
-/// Our choice, no source.
-[[nodiscard]] double bornLikeness(const LikenessKey &a, const LikenessKey &b);
-
-struct MergedPatient {
-    PatientRecord record;
-    std::map<int, int> complaintIds; // from the complaints' ids in `other` to those in the record
-};
-
-/// One record of two of the same person; nothing is lost. Single texts that differ stand one after the other with '; '
-/// between. The name, birth date, pregnancy and blood pressure of `keep` stay, and those of `other` that differ go into
-/// the lists beside them. A contact of another name is added to the name together with its phone. Lists are united.
-/// The complaints of `other` get new ids, unless `keep` has the very same one. A text or list that becomes too long is an
-/// error with its place, as of checkPatient.
-[[nodiscard]] Result<MergedPatient> merged(const PatientRecord &keep, const PatientRecord &other);
 
 } // namespace raphe

@@ -1,6 +1,6 @@
 #include "core/store/AccountRow.h"
 
-#include "core/record/PatientRecord.h"
+#include "core/base/Utf8.h"
 #include "core/store/crypto/Seal.h"
 
 #include <algorithm>

@@ -1,4 +1,5 @@
 #include "core/base/JsonReader.h"
+#include "core/base/Utf8.h"
 #include "core/store/AccountRow.h"
 #include "core/store/crypto/Seal.h"
 

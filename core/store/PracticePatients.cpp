@@ -1,5 +1,7 @@
 #include "core/base/JsonReader.h"
+#include "core/record/PatientMerge.h"
 #include "core/record/PatientRecordJson.h"
+#include "core/record/PatientSearch.h"
 #include "core/store/Practice.h"
 #include "core/store/crypto/Seal.h"
 

@@ -4,10 +4,14 @@
 
 #include "core/record/PatientCsv.h"
 #include "core/record/PatientRecordJson.h"
+#include "core/record/PatientSearch.h"
 
 #include <array>
 #include <cstddef>
 #include <cstdint>
+#include <optional>
+#include <set>
+#include <string>
 
 namespace {
 

@@ -23,6 +23,7 @@ SCHEMAS = ROOT / "resources" / "schema"
 ATLAS = ROOT / "resources" / "atlas"
 SAFETY = ROOT / "resources" / "safety"
 OWN_VISIT = pathlib.Path(__file__).resolve().parent / "visit.json"
+OWN_PATIENT = pathlib.Path(__file__).resolve().parent / "patient.json"
 
 # The design's order, outside in.
 LAYERS = ["skin", "superficial-fascia", "deep-fascia", "superficial-muscle", "intermediate-muscle", "deep-muscle", "bone"]
@@ -122,6 +123,14 @@ def check_visits(tally):
         tally.check(f"visit {path.name}", problems("visit", load(path)))
 
 
+def check_patient(tally):
+    """Something stands in every field, so that no field of the schema goes untried."""
+    patient = load(OWN_PATIENT)
+    tally.check(f"patient {OWN_PATIENT.name}", problems("patient", patient))
+    fields = load(SCHEMAS / "patient.schema.json")["properties"]
+    tally.check(f"patient {OWN_PATIENT.name} has every field", [f"{field} is missing" for field in fields if field not in patient])
+
+
 def spoilt(document, *path, **change):
     """A copy in which the object at the path has other or fewer (None) fields."""
     copied = copy.deepcopy(document)
@@ -139,6 +148,7 @@ def spoilt(document, *path, **change):
 def check_refusals_by_schema(tally):
     """The schemas are no rubber stamps: one spoilt copy for each rule that matters."""
     visit = load(OWN_VISIT)
+    patient = load(OWN_PATIENT)
     hip = {"structure": "hip-joint", "side": "left"}
     muscles = load(ATLAS / "muscles-hip.json")
     at = next(i for i, s in enumerate(muscles["structures"]) if s["kind"] == "muscle" and s.get("attachments"))
@@ -204,6 +214,30 @@ def check_refusals_by_schema(tally):
         ("visit", "neither pinned nor dismissed", spoilt(visit, judgements=[{"list": "check", **hip, "pinned": False}])),
         ("visit", "dismissed without a reason", spoilt(visit, judgements=[{"list": "check", **hip, "dismissed": ""}])),
         ("visit", "pinned and dismissed", spoilt(visit, judgements=[{"list": "check", **hip, "pinned": True, "dismissed": "sore"}])),
+        ("patient", "unknown field", spoilt(patient, nickname="Z")),
+        ("patient", "no name", spoilt(patient, name=None)),
+        ("patient", "blank name", spoilt(patient, name=" \t")),
+        ("patient", "later version", spoilt(patient, version=2)),
+        ("patient", "text too long", spoilt(patient, mark=10001 * "x")),
+        ("patient", "no such day", spoilt(patient, born="2023-02-29")),
+        ("patient", "day first", spoilt(patient, other_born=["05.03.1980"])),
+        ("patient", "contact without name and phone", spoilt(patient, doctor={})),
+        ("patient", "contact of blanks", spoilt(patient, doctor={"name": " ", "phone": ""})),
+        ("patient", "blank medicine", spoilt(patient, medicines=[""])),
+        ("patient", "list too long", spoilt(patient, allergies=501 * ["nickel"])),
+        ("patient", "surgery without its text", spoilt(patient, "surgery", 0, text=None)),
+        ("patient", "surgery before its time", spoilt(patient, "surgery", 0, year=1879)),
+        ("patient", "implant with a side", spoilt(patient, "implants", 0, side="left")),
+        ("patient", "condition in capitals", spoilt(patient, "conditions", 0, condition="Diabetes")),
+        ("patient", "condition with a place", spoilt(patient, "conditions", 0, at=[hip])),
+        ("patient", "pregnancy without its day", spoilt(patient, "pregnancy", date=None)),
+        ("patient", "pregnancy too long", spoilt(patient, "other_pregnancies", 0, week=43)),
+        ("patient", "pressure off its scale", spoilt(patient, "blood_pressure", systolic=301)),
+        ("patient", "pressure of one number", spoilt(patient, "other_blood_pressures", 0, diastolic=None)),
+        ("patient", "complaint without its id", spoilt(patient, "complaints", 0, id=None)),
+        ("patient", "complaint with id 0", spoilt(patient, "complaints", 0, id=0)),
+        ("patient", "blank complaint", spoilt(patient, "complaints", 0, text=" ")),
+        ("patient", "closed in words", spoilt(patient, "complaints", 0, closed="yes")),
     ]
     accepted = [
         ("visit", "play of a joint that moves freely", spoilt(visit, "findings", 2, play=3, certain=True)),
@@ -212,6 +246,11 @@ def check_refusals_by_schema(tally):
         ("visit", "where it hurts", spoilt(visit, complaint_at=[hip, {"structure": "sacrum"}])),
         ("visit", "conditions", spoilt(visit, conditions=[{"condition": "burn", "at": [hip]}, {"condition": "fever-or-infection"}])),
         ("visit", "judgements", spoilt(visit, judgements=[{"list": "check", **hip, "pinned": True}, {"list": "treat", **hip, "dismissed": "sore"}])),
+        ("patient", "a name alone", {"format": "raphe-patient", "version": 1, "name": "Ana"}),
+        ("patient", "contact with a phone alone", spoilt(patient, doctor={"phone": "0555 90"})),
+        ("patient", "contact with a name alone", spoilt(patient, doctor={"name": "Dr Quill", "phone": ""})),
+        ("patient", "text of the greatest length", spoilt(patient, mark=10000 * "ß")),
+        ("patient", "list of the greatest length", spoilt(patient, allergies=500 * ["nickel"])),
     ]
     for schema, name, document in accepted:
         tally.check(f"{schema} schema takes: {name}", problems(schema, document))
@@ -591,6 +630,7 @@ def main():
     check_schemas(tally)
     check_content(tally)
     check_visits(tally)
+    check_patient(tally)
     check_refusals_by_schema(tally)
     with tempfile.TemporaryDirectory(prefix="raphe-schema-") as folder:
         batch = Batch(os.path.abspath(shutil.which(sys.argv[1])), folder)
