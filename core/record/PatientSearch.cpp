@@ -115,11 +115,10 @@ std::string searchText(const PatientRecord &record)
     return out;
 }
 
-bool matches(std::string_view folded, std::string_view query)
+bool PatientQuery::matches(std::string_view folded) const
 {
-    const std::vector<std::string> words = splitWords(foldedWords(query));
     return std::all_of(
-        words.begin(), words.end(), [&](const std::string &word) { return folded.find(word) != std::string_view::npos; });
+        m_words.begin(), m_words.end(), [&](const std::string &word) { return folded.find(word) != std::string_view::npos; });
 }
 
 } // namespace raphe

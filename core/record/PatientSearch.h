@@ -21,7 +21,15 @@ namespace raphe {
 /// folded.
 [[nodiscard]] std::string searchText(const PatientRecord &record);
 
-/// Whether every word of the query, folded, occurs somewhere in the folded text. An empty query matches everybody.
-[[nodiscard]] bool matches(std::string_view folded, std::string_view query);
+/// What was typed to find a patient; folded once for all of them. An empty one matches everybody.
+class PatientQuery {
+public:
+    explicit PatientQuery(std::string_view typed) : m_words(splitWords(foldedWords(typed))) { }
+    /// Whether every word occurs somewhere in the folded text.
+    [[nodiscard]] bool matches(std::string_view folded) const;
+
+private:
+    std::vector<std::string> m_words;
+};
 
 } // namespace raphe

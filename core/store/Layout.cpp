@@ -35,6 +35,7 @@ constexpr const char *tables[] = {
     " merged_into INTEGER REFERENCES patient (id)," // the record that this one was joined to; its key is still needed
     " patient_key BLOB NOT NULL," // sealed by the file key
     " record BLOB NOT NULL)", // sealed by the patient's key
+    "CREATE INDEX patient_by_merge ON patient (merged_into)",
     "CREATE TABLE visit ("
     " id INTEGER PRIMARY KEY,"
     " patient INTEGER NOT NULL REFERENCES patient (id),"

@@ -175,13 +175,18 @@ Result<std::vector<AccessRow>> Practice::accesses(std::optional<std::int64_t> pa
 {
     return guarded([&] {
         const auto names = accountNames();
+        const std::string columns = "SELECT made_at, account, kind, patient FROM entry";
+        Rows rows = patient ? m_db.run(columns + " WHERE patient = ? ORDER BY number", {*patient})
+                            : m_db.run(columns + " ORDER BY number");
         std::vector<AccessRow> out;
-        forEachEntry(m_db, 1, [&](const Entry &e) {
-            if (patient && e.patient != patient)
-                return;
-            const auto name = names.find(e.account);
-            out.push_back({e.madeAt, name == names.end() ? std::string() : name->second, e.kind, e.patient});
-        });
+        while (rows.next()) {
+            const auto name = names.find(rows.number(1));
+            const auto kind = fromWord(entryWords, rows.text(2));
+            if (!kind)
+                throw Error{ErrorCode::Tampered, m_db.file(), "an entry of no known kind"};
+            out.push_back({rows.number(0), name == names.end() ? std::string() : name->second, *kind,
+                rows.isNull(3) ? std::nullopt : std::optional(rows.number(3))});
+        }
         return out;
     });
 }

@@ -269,8 +269,9 @@ void searchKeystroke(benchmark::State &state)
         state, [&] { typed = typed.size() == whole.size() ? whole.substr(0, 1) : whole.substr(0, typed.size() + 1); },
         [&] {
             std::vector<std::int64_t> found;
+            const PatientQuery query(typed);
             for (const PatientCard &card : cards)
-                if (matches(card.searched, typed))
+                if (query.matches(card.searched))
                     found.push_back(card.id);
             return found;
         },
@@ -278,7 +279,7 @@ void searchKeystroke(benchmark::State &state)
             std::string pattern = '%' + typed + '%';
             std::replace(pattern.begin(), pattern.end(), ' ', '%');
             std::vector<std::int64_t> found;
-            Rows rows = db->run("SELECT id FROM patient WHERE record LIKE ?", {pattern});
+            XX Rows rows = db->run("SELECT id FROM patient WHERE record LIKE ?", {pattern});
             while (rows.next())
                 found.push_back(rows.number(0));
             return found;
