@@ -279,7 +279,7 @@ void searchKeystroke(benchmark::State &state)
             std::string pattern = '%' + typed + '%';
             std::replace(pattern.begin(), pattern.end(), ' ', '%');
             std::vector<std::int64_t> found;
-            XX Rows rows = db->run("SELECT id FROM patient WHERE record LIKE ?", {pattern});
+            Rows rows = db->run("SELECT id FROM patient WHERE record LIKE ?", {pattern});
             while (rows.next())
                 found.push_back(rows.number(0));
             return found;
