@@ -72,7 +72,7 @@ ReasonPanel::ReasonPanel(VisitSession &session, Settings &settings, QWidget *par
 
     auto *limits =
         new WrappedLabel(tr("Order and bars of a model, not chances and no diagnosis. Assists a trained practitioner; follow "
-                      "local law, scope of practice and licensed care."));
+                            "local law, scope of practice and licensed care."));
     limits->setProperty("role", QStringLiteral("quiet"));
     column->addWidget(limits);
 
