@@ -37,7 +37,8 @@ QString pattern(ErrorCode code)
     case ErrorCode::NotAPractice: return tr("this is not a practice file (%1) - choose another file; nothing was changed");
     case ErrorCode::NewerVersion: return tr("made by a later program (version %1) - update the program; nothing was changed");
     case ErrorCode::Storage: return tr("the practice file refused (%1) - check the disk; the last saved state is kept");
-    case ErrorCode::WrongPassphrase: return tr("sign-in name and passphrase do not belong together - try again; nothing is locked%1");
+    case ErrorCode::WrongPassphrase:
+        return tr("sign-in name and passphrase do not belong together - try again; nothing is locked%1");
     case ErrorCode::MistypedKey: return tr("%1 - compare it with the printed recovery key and type this group again");
     case ErrorCode::Tampered:
         return tr("not as it was written: %1 - keep this file as it is, work from a back-up, and ask who had access to it");

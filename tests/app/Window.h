@@ -40,7 +40,8 @@ protected:
         ASSERT_TRUE(patient.ok());
         ASSERT_TRUE(store.value()->addVisit(patient.value(), visit.date, writeVisit(visit)).ok());
         dress(*qobject_cast<QApplication *>(QCoreApplication::instance()), Theme::light());
-        m_session = std::make_unique<VisitSession>(knowledge(), adviser(), std::move(store).value(), existingPractice(practice()));
+        m_session =
+            std::make_unique<VisitSession>(knowledge(), adviser(), std::move(store).value(), existingPractice(practice()));
         m_window = std::make_unique<MainWindow>(*m_session);
         m_window->resize(1440, 900);
         ASSERT_TRUE(m_window->openFirstVisit().ok());

@@ -65,7 +65,8 @@ TEST(NerveLevels, KeyPointsLieInRegionsThatCarryTheirRoot)
             const Structure *s = atlas().find({region});
             ASSERT_TRUE(s) << region;
             EXPECT_NE(std::find(s->roots.begin(), s->roots.end(), root), s->roots.end())
-                << region << " should carry " << root << " (" << row.at("key_muscle_or_dermatome") << "); source:" << table.source;
+                << region << " should carry " << root << " (" << row.at("key_muscle_or_dermatome")
+                << "); source:" << table.source;
         }
     }
 }

@@ -79,8 +79,11 @@ const std::vector<BadAtlas> badAtlases{
         structure(femur, "/sources"), "a source"},
     {"KindOutsideTheList", [](json &j) { j["structures"][femur]["kind"] = "organ"; }, ErrorCode::UnknownWord,
         structure(femur, "/kind"), "organ"},
-    {"RootThatDoesNotExist", [](json &j) { j["structures"][mover]["roots"] = {"L5", "L6"}; }, ErrorCode::UnknownWord,
-        structure(mover, "/roots/1"), "L6"},
+    {"RootThatDoesNotExist",
+        [](json &j) {
+            j["structures"][mover]["roots"] = {"L5", "L6"};
+        },
+        ErrorCode::UnknownWord, structure(mover, "/roots/1"), "L6"},
     {"LayerOutsideTheList", [](json &j) { j["structures"][femur]["layer"] = "deep"; }, ErrorCode::UnknownWord,
         structure(femur, "/layer"), "deep"},
     {"PairedIsAWord", [](json &j) { j["structures"][femur]["paired"] = "yes"; }, ErrorCode::WrongType,

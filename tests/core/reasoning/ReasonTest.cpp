@@ -380,8 +380,8 @@ TEST(Reason, TheSegmentOfTheSkinIsNearTheComplaintOnItsSide)
 {
     Visit visit;
     visit.complaintAt = {{{"little-finger"}, Side::Left}};
-    const auto near = reasoner().nearComplaint(visit,
-        {{{"c7-t1"}, Side::Left}, {{"c7-t1"}, Side::Right}, {{"c7-t1"}, Side::Midline}, {{"l5-s1"}, Side::Left}});
+    const auto near = reasoner().nearComplaint(
+        visit, {{{"c7-t1"}, Side::Left}, {{"c7-t1"}, Side::Right}, {{"c7-t1"}, Side::Midline}, {{"l5-s1"}, Side::Left}});
     EXPECT_DOUBLE_EQ(near[0], constants()["near-supplied-skin"]); // C8 serves the little finger, and leaves below C7
     EXPECT_LT(near[1], near[0]);
     EXPECT_EQ(near[2], near[0]);
