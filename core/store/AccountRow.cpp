@@ -7,24 +7,6 @@
 
 namespace raphe {
 
-namespace {
-
-template <class Array> Array arrayOf(const Blob &blob, const char *what)
-{
-    Array out{};
-    if (blob.size() != out.size())
-        throw Error{ErrorCode::Tampered, "account", std::string(what) + " has the wrong size"};
-    std::copy(blob.begin(), blob.end(), out.begin());
-    return out;
-}
-
-template <class Array> Blob blobOf(const Array &bytes)
-{
-    return {bytes.begin(), bytes.end()};
-}
-
-} // namespace
-
 std::string seedPlace(const PracticeId &practice, std::int64_t id, std::int64_t changes)
 {
     return boxPlace(practice, "account", id, "seed", changes);
@@ -80,10 +62,10 @@ AccountRow readAccount(const Database &db, const std::string &signIn)
     row.id = rows.number(0);
     row.changes = rows.number(1);
     row.signIn = signIn;
-    row.locked.salt = arrayOf<Salt>(rows.blob(2), "the salt");
+    row.locked.salt = arrayOf<Salt>(rows.blob(2), "account " + signIn);
     row.locked.cost = {static_cast<std::uint64_t>(rows.number(3)), static_cast<std::uint64_t>(rows.number(4))};
-    row.signs = arrayOf<PublicKey>(rows.blob(5), "a public key");
-    row.box = arrayOf<BoxKey>(rows.blob(6), "a public key");
+    row.signs = arrayOf<PublicKey>(rows.blob(5), "account " + signIn);
+    row.box = arrayOf<BoxKey>(rows.blob(6), "account " + signIn);
     row.locked.seed = rows.blob(7);
     row.fileKey = rows.blob(8);
     row.card = rows.blob(9);

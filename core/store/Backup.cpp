@@ -41,23 +41,13 @@ void removeWithLog(const std::filesystem::path &file)
         std::filesystem::remove(file.string() + end);
 }
 
-PracticeId idOf(const Database &db)
-{
-    const Blob ident = db.single("SELECT ident FROM practice WHERE id = 1").blob(0);
-    PracticeId id{};
-    if (ident.size() != id.size())
-        throw Error{ErrorCode::Tampered, db.file(), "the practice's number has the wrong size"};
-    std::copy(ident.begin(), ident.end(), id.begin());
-    return id;
-}
-
 std::int64_t checked(const std::string &file, const EntryProgress &progress)
 {
     const Database db(file);
     expectPractice(db);
     if (const std::string answer = db.single("PRAGMA integrity_check(1)").text(0); answer != "ok")
         throw Error{ErrorCode::Tampered, file, answer};
-    return checkChain(db, idOf(db), 1, progress).entries;
+    return checkChain(db, readPracticeId(db), 1, progress).entries;
 }
 
 std::set<std::int64_t> erasedIn(const std::string &file)

@@ -6,6 +6,7 @@
 
 #include "core/base/Result.h"
 
+#include <algorithm>
 #include <cstdint>
 #include <initializer_list>
 #include <memory>
@@ -41,6 +42,21 @@ public:
 private:
     std::unique_ptr<Query> m_query;
 };
+
+/// The bytes of a column that has one size. Throws Error with Tampered, place as given.
+template <class Array> [[nodiscard]] Array arrayOf(const Blob &blob, const std::string &place)
+{
+    Array out{};
+    if (blob.size() != out.size())
+        throw Error{ErrorCode::Tampered, place, "a value of the wrong size"};
+    std::copy(blob.begin(), blob.end(), out.begin());
+    return out;
+}
+
+template <class Array> [[nodiscard]] Blob blobOf(const Array &bytes)
+{
+    return {bytes.begin(), bytes.end()};
+}
 
 class Database {
 public:

@@ -18,20 +18,6 @@ std::string named(std::int64_t number)
     return "entry " + std::to_string(number);
 }
 
-template <class Array> Array arrayOf(const Blob &blob, const std::string &place)
-{
-    Array out{};
-    if (blob.size() != out.size())
-        throw Error{ErrorCode::Tampered, place, "a value of the wrong size"};
-    std::copy(blob.begin(), blob.end(), out.begin());
-    return out;
-}
-
-template <class Array> Blob blobOf(const Array &bytes)
-{
-    return {bytes.begin(), bytes.end()};
-}
-
 std::string numberOrDash(const std::optional<std::int64_t> &number)
 {
     return number ? std::to_string(*number) : "-";

@@ -81,6 +81,11 @@ void expectPractice(const Database &db)
         throw Error{ErrorCode::NotAPractice, db.file(), "version " + std::to_string(version)};
 }
 
+PracticeId readPracticeId(const Database &db)
+{
+    return arrayOf<PracticeId>(db.single("SELECT ident FROM practice WHERE id = 1").blob(0), db.file());
+}
+
 std::string boxPlace(
     const PracticeId &practice, std::string_view table, std::int64_t row, std::string_view column, std::int64_t changes)
 {

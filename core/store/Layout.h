@@ -16,6 +16,9 @@ using PracticeId = std::array<std::uint8_t, 16>; // random, made with the file
 /// The tables, in a database without any content; inside a transaction of the caller.
 void createTables(const Database &db);
 
+/// The practice's own number. Throws Error with Tampered when it has the wrong size.
+[[nodiscard]] PracticeId readPracticeId(const Database &db);
+
 /// Throws NotAPractice for a foreign or half-made database, NewerVersion for a later one.
 void expectPractice(const Database &db);
 

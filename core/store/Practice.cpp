@@ -16,16 +16,6 @@ namespace {
 
 constexpr std::int64_t recentEntries = 100; // checked at every opening; our choice, a few milliseconds
 
-PracticeId readPracticeId(const Database &db)
-{
-    const Blob ident = db.single("SELECT ident FROM practice WHERE id = 1").blob(0);
-    PracticeId id{};
-    if (ident.size() != id.size())
-        throw Error{ErrorCode::Tampered, db.file(), "the practice's number has the wrong size"};
-    std::copy(ident.begin(), ident.end(), id.begin());
-    return id;
-}
-
 void prepare(const Database &db)
 {
     expectPractice(db);

@@ -107,24 +107,18 @@ Result<Done> Practice::removeAccount(std::int64_t id)
 
         Rows practice = m_db.run("SELECT changes, recovery_box, settings, journal_key FROM practice WHERE id = 1");
         static_cast<void>(practice.next());
-        const auto boxKey = [](const Blob &blob) {
-            BoxKey key{};
-            if (blob.size() != key.size())
-                throw Error{ErrorCode::Tampered, "box key", "has the wrong size"};
-            std::copy(blob.begin(), blob.end(), key.begin());
-            return key;
-        };
         const std::string settingsPlace = place("practice", 1, "settings", practice.number(0));
         m_db.run("UPDATE practice SET settings = ?, recovery = ?, journal_key = ? WHERE id = 1",
             {sealText(keys->fileKey, unsealText(m_keys->fileKey, practice.blob(2), settingsPlace), settingsPlace),
-                closedFor(boxKey(practice.blob(1)), keys->fileKey),
+                closedFor(arrayOf<BoxKey>(practice.blob(1), "recovery box"), keys->fileKey),
                 sealedAnew(practice.blob(3), place("practice", 1, "journal_key", 0))});
         m_db.run("UPDATE account SET file_key = NULL, sign_in = ? WHERE id = ?", {retired(*gone), id});
         Rows others = m_db.run("SELECT id, box, file_key IS NULL FROM account");
         while (others.next())
             if (others.number(2) == 0)
                 m_db.run("UPDATE account SET file_key = ? WHERE id = ?",
-                    {closedFor(boxKey(others.blob(1)), keys->fileKey), others.number(0)});
+                    {closedFor(arrayOf<BoxKey>(others.blob(1), "account " + std::to_string(others.number(0))), keys->fileKey),
+                        others.number(0)});
         for (const AccountCard &card : cards.value())
             m_db.run("UPDATE account SET card = ? WHERE id = ?",
                 {sealText(keys->fileKey, card.name, cardPlace(keys->practice, card.id)), card.id});
@@ -157,11 +151,7 @@ Result<std::unique_ptr<Practice>> Practice::recover(const std::string &file, con
             const Database db(file);
             expectPractice(db);
             db.makeDurable();
-            PracticeId practice{};
-            const Blob ident = db.single("SELECT ident FROM practice WHERE id = 1").blob(0);
-            if (ident.size() != practice.size())
-                throw Error{ErrorCode::Tampered, file, "the practice's number has the wrong size"};
-            std::copy(ident.begin(), ident.end(), practice.begin());
+            const PracticeId practice = readPracticeId(db);
             const auto fileKey = boxOf(key).open(db.single("SELECT recovery FROM practice WHERE id = 1").blob(0));
             if (!fileKey)
                 throw Error{ErrorCode::WrongPassphrase, "recovery key", {}};
