@@ -113,6 +113,11 @@ int Rows::affected() const
     return m_query->query.numRowsAffected();
 }
 
+std::int64_t Rows::newId() const
+{
+    return m_query->query.lastInsertId().toLongLong();
+}
+
 Database::Database(std::string file) : m_file(std::move(file))
 {
     static std::atomic<int> count{0};

@@ -38,6 +38,8 @@ public:
     [[nodiscard]] bool isNull(int column) const;
     /// How many rows the statement changed.
     [[nodiscard]] int affected() const;
+    /// Of the row that the statement inserted.
+    [[nodiscard]] std::int64_t newId() const;
 
 private:
     std::unique_ptr<Query> m_query;

@@ -4,6 +4,7 @@
 // A file that is not ours, newer than us or damaged is refused and left as it is.
 #pragma once
 
+#include "core/store/Database.h"
 #include "core/store/PracticeStore.h"
 
 #include <string>
@@ -18,10 +19,6 @@ public:
     /// Opens the file, or creates it where there is none (or an empty one). The folder must exist.
     [[nodiscard]] static Result<std::unique_ptr<PracticeStore>> open(const std::string &file);
 
-    ~SqlitePractice() override;
-    SqlitePractice(const SqlitePractice &) = delete;
-    SqlitePractice &operator=(const SqlitePractice &) = delete;
-
     [[nodiscard]] Result<std::vector<PatientRow>> patients() override;
     [[nodiscard]] Result<std::int64_t> addPatient(const std::string &name, const std::string &born) override;
     [[nodiscard]] Result<std::vector<VisitRow>> visits(std::int64_t patient) override;
@@ -31,14 +28,12 @@ public:
     [[nodiscard]] Result<Done> saveVisit(std::int64_t id, const std::string &document) override;
 
 private:
-    SqlitePractice(std::string file, std::string connection);
+    explicit SqlitePractice(const std::string &file);
 
-    void connect();
     void prepareFile();
     void createSchema();
 
-    std::string m_file;
-    std::string m_connection; // name of the Qt Sql connection; QSqlDatabase itself must not be a member
+    Database m_db;
 };
 
 } // namespace raphe
