@@ -12,6 +12,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace raphe {
@@ -59,6 +60,14 @@ template <class F> [[nodiscard]] auto guarded(F read) -> Result<decltype(read())
     } catch (const Error &error) {
         return error;
     }
+}
+
+/// The reverse, inside guarded(): the value, or the error is thrown.
+template <class T> [[nodiscard]] T valueOrThrow(Result<T> result)
+{
+    if (!result)
+        throw result.error();
+    return std::move(result).value();
 }
 
 } // namespace raphe

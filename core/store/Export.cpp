@@ -16,13 +16,6 @@ std::string isoTime(std::int64_t milliseconds)
     return QDateTime::fromMSecsSinceEpoch(milliseconds, Qt::UTC).toString(Qt::ISODate).toStdString();
 }
 
-template <class T> T valueOrThrow(Result<T> result)
-{
-    if (!result)
-        throw result.error();
-    return std::move(result).value();
-}
-
 // A document that is JSON stands as such, another as text.
 nlohmann::ordered_json asJson(const std::string &document)
 {

@@ -38,13 +38,6 @@ Plain readPlain(const std::string &file)
     return out;
 }
 
-template <class T> T valueOrThrow(Result<T> result)
-{
-    if (!result)
-        throw result.error();
-    return std::move(result).value();
-}
-
 void expectSame(const Practice &practice, const Plain &plain, const std::map<std::int64_t, std::int64_t> &ids)
 {
     std::map<std::int64_t, std::vector<std::string>> documents; // by the new patient, oldest first
