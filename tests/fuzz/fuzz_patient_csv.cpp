@@ -29,7 +29,7 @@ void expectRow(const CsvRow &row)
     const auto again = readPatient(text, "written.json");
     expect(again.ok(), "a row's record can be written and read", text);
     expect(again.value() == row.record(), "a row's record reads back equal", text);
-    expect(matches(searchText(row.record()), row.record().name), "a row is found by its name", text);
+    expect(PatientQuery(row.record().name).matches(searchText(row.record())), "a row is found by its name", text);
 }
 
 void expectPreview(const CsvPreview &preview)
