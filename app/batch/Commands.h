@@ -21,14 +21,17 @@ namespace raphe::batch {
 [[nodiscard]] Result<Done> printExtent(const std::string &visitFile);
 [[nodiscard]] Result<Done> writeMap(
     const std::string &visitFile, const std::string &out, const std::string &paper, const std::string &language);
-/// Adds visit files to a practice file (made when it is missing); patients are told apart by name and birth date.
-[[nodiscard]] Result<Done> importVisits(const std::string &practiceFile, const std::vector<std::string> &visitFiles);
-
 /// Who opens a practice file; the passphrase is asked for, or read from the descriptor.
 struct Key {
     std::string signIn;
     std::optional<int> descriptor;
 };
+/// Makes a practice file with its first user, and prints the recovery key: the only time that it is seen.
+[[nodiscard]] Result<Done> makePractice(
+    const std::string &practiceFile, const std::string &name, const std::string &userName, const Key &key);
+/// Adds visit files as drafts; patients are told apart by name and birth date.
+[[nodiscard]] Result<Done> importVisits(
+    const std::string &practiceFile, const Key &key, const std::vector<std::string> &visitFiles);
 /// With a sign-in name everything, without one the chain of signed entries.
 [[nodiscard]] Result<Done> verifyPractice(const std::string &practiceFile, const Key &key);
 [[nodiscard]] Result<Done> backUpPractice(const std::string &practiceFile, const std::string &out);

@@ -1,10 +1,10 @@
 // raphe-batch import: visit files into a practice file.
 #include "app/batch/Commands.h"
 
+#include "app/batch/Unlocked.h"
 #include "app/batch/VisitFile.h"
 #include "core/reasoning/Knowledge.h"
 #include "core/record/VisitJson.h"
-#include "core/store/PracticeStore.h"
 
 #include <nlohmann/json.hpp>
 
@@ -13,7 +13,7 @@
 
 namespace raphe::batch {
 
-Result<Done> importVisits(const std::string &practiceFile, const std::vector<std::string> &visitFiles)
+Result<Done> importVisits(const std::string &practiceFile, const Key &key, const std::vector<std::string> &visitFiles)
 {
     const auto read = readKnowledge();
     if (!read)
@@ -27,21 +27,24 @@ Result<Done> importVisits(const std::string &practiceFile, const std::vector<std
             return Error{ErrorCode::MissingField, file + "#/", visit.value().patient ? "date" : "patient"};
         visits.push_back(std::move(visit).value());
     }
-    auto store = openPractice(practiceFile);
-    if (!store)
-        return store.error();
+    const auto practice = unlocked(practiceFile, key);
+    if (!practice)
+        return practice.error();
     auto out = nlohmann::ordered_json::array();
     for (const Visit &visit : visits) {
-        const auto patients = store.value()->patients();
+        const auto patients = practice.value()->patients();
         if (!patients)
             return patients.error();
         const auto same = std::find_if(patients.value().begin(), patients.value().end(),
-            [&](const PatientRow &row) { return row.name == visit.patient->name && row.born == visit.patient->born; });
-        const auto patient = same != patients.value().end() ? Result<std::int64_t>(same->id)
-                                                            : store.value()->addPatient(visit.patient->name, visit.patient->born);
+            [&](const PatientCard &card) { return card.name == visit.patient->name && card.born == visit.patient->born; });
+        PatientRecord record;
+        record.name = visit.patient->name;
+        record.born = visit.patient->born;
+        const auto patient =
+            same != patients.value().end() ? Result<std::int64_t>(same->id) : practice.value()->addPatient(record);
         if (!patient)
             return patient.error();
-        const auto id = store.value()->addVisit(patient.value(), visit.date, writeVisit(visit));
+        const auto id = practice.value()->addVisit(patient.value(), writeVisit(visit));
         if (!id)
             return id.error();
         out.push_back({{"patient", patient.value()}, {"visit", id.value()}});

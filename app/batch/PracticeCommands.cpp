@@ -2,15 +2,15 @@
 #include "app/batch/Commands.h"
 #include "app/batch/Output.h"
 #include "app/batch/Passphrase.h"
+#include "app/batch/Unlocked.h"
 #include "core/store/Backup.h"
 #include "core/store/Export.h"
+#include "core/store/PracticeInUse.h"
 
 #include <filesystem>
 #include <iostream>
 
 namespace raphe::batch {
-
-namespace {
 
 Result<std::unique_ptr<Practice>> unlocked(const std::string &practiceFile, const Key &key)
 {
@@ -20,7 +20,21 @@ Result<std::unique_ptr<Practice>> unlocked(const std::string &practiceFile, cons
     return Practice::unlock(practiceFile, key.signIn, words.value());
 }
 
-} // namespace
+Result<Done> makePractice(const std::string &practiceFile, const std::string &name, const std::string &userName, const Key &key)
+{
+    if (std::filesystem::exists(practiceFile))
+        return Error{ErrorCode::CannotWrite, practiceFile, "exists already"};
+    const auto words = passphrase(key.descriptor);
+    if (!words)
+        return words.error();
+    PracticeSettings settings;
+    settings.name = name;
+    const auto made = Practice::make(practiceFile, settings, {key.signIn, userName, words.value()});
+    if (!made)
+        return made.error();
+    std::cout << Json{{"practice", practiceFile}, {"recovery_key", made.value().recovery.text()}}.dump(1) << '\n';
+    return Done{};
+}
 
 Result<Done> verifyPractice(const std::string &practiceFile, const Key &key)
 {
@@ -59,6 +73,9 @@ Result<Done> backUpPractice(const std::string &practiceFile, const std::string &
 
 Result<Done> restorePractice(const std::string &backup, const std::string &practiceFile, const Key &key)
 {
+    const auto held = PracticeInUse::hold(practiceFile); // not under a window that has it open
+    if (!held)
+        return held.error();
     const auto erased = restore(backup, practiceFile);
     if (!erased)
         return erased.error();

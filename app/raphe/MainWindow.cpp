@@ -10,6 +10,7 @@
 #include <QFileDialog>
 #include <QLabel>
 #include <QMenu>
+#include <QMessageBox>
 #include <QPushButton>
 #include <QScreen>
 #include <QShortcut>
@@ -53,6 +54,8 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
       m_search(new SearchBox(*session.knowledge().atlas)),
       m_hoverName(new QLabel),
       m_savedSign(new QLabel),
+      m_backups(new BackupRunner(session.practice(), this)),
+      m_stopCheck(std::make_shared<std::atomic<bool>>(false)),
       m_cautionSign(new QLabel)
 {
     setWindowTitle(tr("Raphe"));
@@ -86,6 +89,7 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     m_cautionSign->setAccessibleName(tr("Cautions of this patient"));
     statusBar()->addWidget(m_hoverName, 1);
     statusBar()->addPermanentWidget(m_cautionSign);
+    statusBar()->addPermanentWidget(m_backups->sign());
     statusBar()->addPermanentWidget(m_savedSign);
     m_savedSign->setText(tr("Saved"));
 
@@ -110,11 +114,11 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
         m_savedSign->setText(tr("Saved"));
         showCaution();
     });
-    connect(&session, &VisitSession::saveFailed, this, [this](const QString &message) {
-        m_savedSign->setText(tr("NOT SAVED"));
-        statusBar()->showMessage(message);
-    });
+    connect(&session, &VisitSession::saveFailed, this, &MainWindow::tellSaveFailed);
+    connect(&session, &VisitSession::refused, this, [this](const QString &message) { statusBar()->showMessage(message, 6000); });
     connect(m_visitPanel, &VisitPanel::failed, this, [this](const QString &message) { statusBar()->showMessage(message); });
+    connect(m_backups, &BackupRunner::done, this, [this](const QString &words) { statusBar()->showMessage(words, 8000); });
+    connect(m_backups, &BackupRunner::failed, this, [this](const QString &words) { statusBar()->showMessage(words); });
 
     makeShortcuts();
     restoreGeometry(m_settings.geometry());
@@ -123,23 +127,9 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     bodyView(View::Back).setFocus();
 }
 
-Result<Done> MainWindow::openFirstVisit()
+MainWindow::~MainWindow()
 {
-    const auto patients = m_session.store().patients();
-    if (!patients)
-        return patients.error();
-    for (const PatientRow &patient : patients.value()) {
-        const auto visits = m_session.store().visits(patient.id);
-        if (!visits)
-            return visits.error();
-        if (visits.value().empty())
-            continue;
-        if (const auto opened = m_session.open(visits.value().front().id); !opened)
-            return opened.error();
-        break;
-    }
-    m_visitPanel->readPractice();
-    return Done{};
+    m_stopCheck->store(true);
 }
 
 void MainWindow::setTheme(const Theme &theme)
@@ -239,6 +229,7 @@ void MainWindow::makeToolBar()
     space->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
     bar->addWidget(space);
 
+    makePracticeMenu(addButton(tr("Practice"), tr("Lock, back-up, settings, who opened what"), [] {}));
     auto *look = addButton(tr("Light or dark"), tr("Light, dark or as the system has it"), [] {});
     auto *menu = new QMenu(look);
     menu->addAction(tr("As the system"), this, [this] { tellTheme(Appearance::System); });
@@ -301,6 +292,7 @@ void MainWindow::makeShortcuts()
     on(QKeySequence(Qt::Key_PageUp), [this] { setLayer(static_cast<Layer>(std::max(0, m_layers->currentIndex() - 1))); });
     on(QKeySequence(Qt::Key_PageDown),
         [this] { setLayer(static_cast<Layer>(std::min(m_layers->count() - 1, m_layers->currentIndex() + 1))); });
+    on(QKeySequence(Qt::CTRL | Qt::Key_O), [this] { m_visitPanel->choosePatient(); });
     on(QKeySequence::Print, [this] { askForMap(); });
     on(QKeySequence::Find, [this] {
         m_search->setFocus(Qt::ShortcutFocusReason);
@@ -347,10 +339,26 @@ bool MainWindow::exportMap(const QString &file, Paper paper)
     return written.ok();
 }
 
+void MainWindow::tellSaveFailed(const QString &message)
+{
+    m_savedSign->setText(tr("NOT SAVED"));
+    statusBar()->showMessage(message);
+}
+
 void MainWindow::closeEvent(QCloseEvent *event)
 {
-    m_session.saveNow();
     m_settings.setGeometry(saveGeometry());
+    if (const auto saved = m_session.saveNow(); !saved) {
+        const auto answer = QMessageBox::warning(this, tr("Not saved"),
+            tr("The last words of this visit could not be saved.\n\n%1\n\nFree some space or mend the disk, then try again.")
+                .arg(errorText(saved.error())),
+            QMessageBox::Retry | QMessageBox::Discard, QMessageBox::Retry);
+        if (answer != QMessageBox::Discard) {
+            tellSaveFailed(errorText(saved.error()));
+            event->ignore();
+            return;
+        }
+    }
     event->accept();
 }
 

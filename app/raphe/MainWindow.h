@@ -10,13 +10,18 @@
 #include "app/raphe/Settings.h"
 #include "app/raphe/TracePanel.h"
 #include "app/raphe/VisitPanel.h"
+#include "app/raphe/practice/BackupRunner.h"
 
 #include <QMainWindow>
+
+#include <atomic>
+#include <memory>
 
 class QComboBox;
 class QLabel;
 class QTabWidget;
 class QToolBar;
+class QToolButton;
 
 namespace raphe {
 
@@ -25,6 +30,7 @@ class MainWindow : public QMainWindow {
 
 public:
     explicit MainWindow(VisitSession &session, QWidget *parent = nullptr);
+    ~MainWindow() override;
 
     void setTheme(const Theme &theme);
     void setLayer(Layer layer);
@@ -32,17 +38,26 @@ public:
     [[nodiscard]] BodyPanes &bodies() { return *m_bodies; }
     /// Writes the visit map of the open visit; says in the status line what happened.
     bool exportMap(const QString &file, Paper paper);
-    /// Opens the newest visit of the first patient; an empty practice waits for its first patient.
-    [[nodiscard]] Result<Done> openFirstVisit();
+    [[nodiscard]] BackupRunner &backups() { return *m_backups; }
+    [[nodiscard]] VisitPanel &visitPanel() { return *m_visitPanel; }
+
+Q_SIGNALS:
+    void lockWanted();
+    void settingsChanged();
 
 protected:
     void closeEvent(QCloseEvent *event) override;
 
 private:
     void makeToolBar();
+    void makePracticeMenu(QToolButton *button);
     void makeShortcuts();
+    void changeSettings();
+    void showAccesses();
+    void checkPractice();
     void showMarks();
     void showCaution();
+    void tellSaveFailed(const QString &message);
     void askForMap();
     void goTo(const Place &place);
     void showReason(const Place &place, const std::vector<LitPlace> &lit, const std::vector<PathStep> &path);
@@ -62,6 +77,8 @@ private:
     SearchBox *m_search;
     QLabel *m_hoverName;
     QLabel *m_savedSign;
+    BackupRunner *m_backups;
+    std::shared_ptr<std::atomic<bool>> m_stopCheck; // of the whole file
     QLabel *m_cautionSign;
 };
 

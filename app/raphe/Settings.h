@@ -25,6 +25,11 @@ public:
         m_settings.setValue(QStringLiteral("complaint-first"), value.complaintFirst);
         m_settings.setValue(QStringLiteral("joint-first"), value.jointFirst);
     }
+    /// Who signed in last, and how often a passphrase was wrong since somebody got in: the next try waits accordingly.
+    [[nodiscard]] QString signIn() const { return m_settings.value(QStringLiteral("sign-in")).toString(); }
+    void setSignIn(const QString &value) { m_settings.setValue(QStringLiteral("sign-in"), value); }
+    [[nodiscard]] int failedUnlocks() const { return m_settings.value(QStringLiteral("failed-unlocks"), 0).toInt(); }
+    void setFailedUnlocks(int value) { m_settings.setValue(QStringLiteral("failed-unlocks"), value); }
     [[nodiscard]] QByteArray geometry() const { return m_settings.value(QStringLiteral("geometry")).toByteArray(); }
     void setGeometry(const QByteArray &value) { m_settings.setValue(QStringLiteral("geometry"), value); }
 

@@ -1,18 +1,23 @@
 #include "app/raphe/VisitPanel.h"
 
 #include "app/raphe/Style.h"
+#include "app/raphe/practice/PatientEditor.h"
+#include "app/raphe/practice/PatientsDialog.h"
+#include "app/raphe/practice/PersonWords.h"
 #include "app/words/ErrorText.h"
+#include "core/record/VisitJson.h"
 
 #include <QComboBox>
-#include <QDate>
 #include <QHBoxLayout>
-#include <QInputDialog>
 #include <QLabel>
 #include <QListView>
-#include <QLocale>
+#include <QMenu>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QToolButton>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace raphe {
 
@@ -44,26 +49,15 @@ VisitPanel::VisitPanel(VisitSession &session, QWidget *parent) : QWidget(parent)
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(6);
 
-    m_patients = new QComboBox;
-    m_patients->setAccessibleName(tr("Patient"));
-    auto *addPatient = new QPushButton(tr("New"));
-    addPatient->setAccessibleName(tr("New patient"));
-    m_visits = new QComboBox;
-    m_visits->setAccessibleName(tr("Visit"));
-    auto *addVisit = new QPushButton(tr("New"));
-    addVisit->setAccessibleName(tr("New visit for this patient"));
-    for (QWidget *widget : {static_cast<QWidget *>(m_patients), static_cast<QWidget *>(addPatient),
-             static_cast<QWidget *>(m_visits), static_cast<QWidget *>(addVisit)})
-        widget->setMinimumHeight(touchTarget);
-    const auto addRow = [&](QComboBox *box, QPushButton *button) {
-        auto *row = new QHBoxLayout;
-        row->addWidget(box, 1);
-        row->addWidget(button);
-        column->addLayout(row);
-    };
-    column->addWidget(heading(tr("Patient and visit")));
-    addRow(m_patients, addPatient);
-    addRow(m_visits, addVisit);
+    column->addWidget(makePatientRow());
+    m_visitRow = makeVisitRow();
+    column->addWidget(m_visitRow);
+    m_episodes = new QComboBox;
+    m_episodes->setAccessibleName(tr("Which of the patient's complaints it is about"));
+    m_episodes->setToolTip(tr("Visits about the same complaint belong together"));
+    m_episodes->setMinimumHeight(touchTarget);
+    m_episodes->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    column->addWidget(m_episodes);
 
     m_complaint = smallText(tr("Complaint, in the patient's words"), tr("What brings the patient, in their words"), 3);
     column->addWidget(heading(tr("Complaint")));
@@ -89,13 +83,10 @@ VisitPanel::VisitPanel(VisitSession &session, QWidget *parent) : QWidget(parent)
     m_list->setItemDelegate(m_delegate);
     column->addWidget(m_list, 1);
 
-    connect(m_patients, &QComboBox::activated, this, [this] {
-        readVisits();
-        openChosenVisit();
-    });
     connect(m_visits, &QComboBox::activated, this, &VisitPanel::openChosenVisit);
-    connect(addPatient, &QPushButton::clicked, this, &VisitPanel::newPatient);
-    connect(addVisit, &QPushButton::clicked, this, &VisitPanel::newVisit);
+    connect(m_newVisit, &QPushButton::clicked, this, &VisitPanel::newVisit);
+    connect(m_record, &QPushButton::clicked, this, &VisitPanel::editRecord);
+    connect(m_episodes, &QComboBox::activated, this, &VisitPanel::chooseEpisode);
     connect(m_complaint, &QPlainTextEdit::textChanged, this, [this] {
         if (!m_filling)
             m_session.setComplaint(m_complaint->toPlainText().toStdString());
@@ -116,6 +107,7 @@ VisitPanel::VisitPanel(VisitSession &session, QWidget *parent) : QWidget(parent)
     connect(&session, &VisitSession::visitOpened, this, &VisitPanel::showVisit);
     connect(&session, &VisitSession::findingsChanged, this, &VisitPanel::showSelection);
     connect(&session, &VisitSession::aimChanged, this, &VisitPanel::showSelection);
+    showVisit();
     showSelection();
 }
 
@@ -125,93 +117,211 @@ void VisitPanel::setTheme(const Theme &theme)
     m_list->viewport()->update();
 }
 
-void VisitPanel::readPractice()
+QWidget *VisitPanel::makePatientRow()
 {
-    const auto patients = m_session.store().patients();
-    if (!patients) {
-        Q_EMIT failed(errorText(patients.error()));
-        return;
+    auto *box = new QWidget;
+    auto *column = new QVBoxLayout(box);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(2);
+    m_name = heading({});
+    m_person = new QLabel;
+    m_person->setProperty("role", QStringLiteral("quiet"));
+    for (QLabel *label : {m_name, m_person}) { // what is too long is cut, and whole in the tip
+        label->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+        column->addWidget(label);
     }
-    m_patients->clear();
-    for (const PatientRow &row : patients.value())
-        m_patients->addItem(QString::fromStdString(row.name), QVariant::fromValue<qlonglong>(row.id));
-    const auto open = m_session.store().visit(m_session.visitId());
-    if (open)
-        m_patients->setCurrentIndex(m_patients->findData(QVariant::fromValue<qlonglong>(open.value().patient)));
-    readVisits();
+    auto *row = new QHBoxLayout;
+    row->setContentsMargins(0, 4, 0, 0);
+    auto *patients = new QPushButton(tr("Patients"));
+    patients->setAccessibleName(tr("Find a patient"));
+    patients->setToolTip(tr("Find a patient, or begin a record (Ctrl+O)"));
+    m_record = new QPushButton(tr("Record"));
+    m_record->setAccessibleName(tr("The patient's record"));
+    m_record->setToolTip(tr("Change what the record says of this patient"));
+    for (QPushButton *button : {patients, m_record}) {
+        button->setMinimumHeight(touchTarget);
+        row->addWidget(button, 1);
+    }
+    column->addLayout(row);
+    connect(patients, &QPushButton::clicked, this, &VisitPanel::choosePatient);
+    return box;
 }
+
+QWidget *VisitPanel::makeVisitRow()
+{
+    auto *box = new QWidget;
+    auto *row = new QHBoxLayout(box);
+    row->setContentsMargins(0, 0, 0, 0);
+    m_visits = new QComboBox;
+    m_visits->setAccessibleName(tr("Visit"));
+    m_visits->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    m_newVisit = new QPushButton(tr("New"));
+    m_newVisit->setAccessibleName(tr("New visit for this patient"));
+    m_acts = new QToolButton;
+    m_acts->setPopupMode(QToolButton::MenuButtonPopup);
+    m_acts->setFocusPolicy(Qt::StrongFocus);
+    m_actsMenu = new QMenu(m_acts);
+    m_acts->setMenu(m_actsMenu);
+    makeActs();
+    row->addWidget(m_visits, 1);
+    for (QWidget *widget : {static_cast<QWidget *>(m_newVisit), static_cast<QWidget *>(m_acts)})
+        row->addWidget(widget);
+    for (QWidget *widget : {static_cast<QWidget *>(m_visits), static_cast<QWidget *>(m_newVisit), static_cast<QWidget *>(m_acts)})
+        widget->setMinimumHeight(touchTarget);
+    return box;
+}
+
+void VisitPanel::tell(const Result<Done> &result)
+{
+    if (!result)
+        Q_EMIT failed(errorText(result.error()));
+}
+
+namespace {
+
+QString stateWords(VisitState state)
+{
+    switch (state) {
+    case VisitState::Draft: return VisitPanel::tr("draft");
+    case VisitState::Signed: return VisitPanel::tr("signed");
+    case VisitState::Amending: return VisitPanel::tr("being amended");
+    case VisitState::InError: return VisitPanel::tr("in error");
+    }
+    return {};
+}
+
+std::string dateOf(const StoredVisit &visit, const Atlas &atlas)
+{
+    const auto read = readVisit(visit.document, "visit", atlas);
+    return read ? read.value().date : std::string();
+}
+
+} // namespace
 
 void VisitPanel::readVisits()
 {
     m_visits->clear();
-    if (m_patients->currentIndex() < 0)
+    if (m_session.patientId() == 0)
         return;
-    const auto visits = m_session.store().visits(m_patients->currentData().toLongLong());
+    const auto visits = m_session.practice().visits(m_session.patientId());
     if (!visits) {
         Q_EMIT failed(errorText(visits.error()));
         return;
     }
-    for (const VisitRow &row : visits.value()) {
-        const QDate date = QDate::fromString(QString::fromStdString(row.date), Qt::ISODate);
-        m_visits->addItem(tr("Visit of %1").arg(QLocale().toString(date, QStringLiteral("d MMMM yyyy"))),
-            QVariant::fromValue<qlonglong>(row.id));
-    }
+    std::vector<std::pair<std::string, const StoredVisit *>> byDate;
+    for (const StoredVisit &visit : visits.value())
+        byDate.emplace_back(dateOf(visit, *m_session.knowledge().atlas), &visit);
+    std::stable_sort(byDate.begin(), byDate.end(), [](const auto &a, const auto &b) { return a.first > b.first; });
+    for (const auto &[date, visit] : byDate)
+        m_visits->addItem(tr("%1, %2", "date of a visit, its state").arg(dayWords(date), stateWords(visit->state)),
+            QVariant::fromValue<qlonglong>(visit->id));
     if (const int open = m_visits->findData(QVariant::fromValue<qlonglong>(m_session.visitId())); open >= 0)
         m_visits->setCurrentIndex(open);
 }
 
 void VisitPanel::openChosenVisit()
 {
-    if (m_visits->currentIndex() < 0) { // a patient without a visit yet
-        newVisit();
-        return;
-    }
     const qlonglong id = m_visits->currentData().toLongLong();
-    if (id == m_session.visitId())
+    if (id == 0 || id == m_session.visitId())
         return;
-    if (const auto opened = m_session.open(id); !opened)
-        Q_EMIT failed(errorText(opened.error()));
+    tell(m_session.open(id));
+    readVisits(); // names what is open, also when the other could not be
 }
 
-void VisitPanel::newPatient()
+void VisitPanel::openPatient(std::int64_t patient)
 {
-    bool ok = false;
-    const QString name = QInputDialog::getText(this, tr("New patient"), tr("Name"), QLineEdit::Normal, {}, &ok).trimmed();
-    if (!ok || name.isEmpty())
-        return;
-    const auto id = m_session.store().addPatient(name.toStdString(), {});
-    if (!id) {
-        Q_EMIT failed(errorText(id.error()));
+    const auto visits = m_session.practice().visits(patient);
+    if (!visits) {
+        Q_EMIT failed(errorText(visits.error()));
         return;
     }
-    readPractice();
-    m_patients->setCurrentIndex(m_patients->findData(QVariant::fromValue<qlonglong>(id.value())));
-    readVisits();
-    newVisit();
+    const auto newest = std::find_if(visits.value().begin(), visits.value().end(),
+        [](const StoredVisit &visit) { return visit.state != VisitState::InError; });
+    const auto id = newest != visits.value().end() ? Result<std::int64_t>(newest->id) : m_session.startVisit(patient);
+    if (!id)
+        Q_EMIT failed(errorText(id.error()));
+    else
+        tell(m_session.open(id.value()));
+}
+
+void VisitPanel::choosePatient()
+{
+    PatientsDialog dialog(m_session.practice(), m_session.adviser().rules(), PatientsDialog::Purpose::Open, this);
+    dialog.exec();
+    if (dialog.chosen() != 0 && dialog.chosen() != m_session.patientId()) {
+        openPatient(dialog.chosen());
+        return;
+    }
+    // The record that is open may have been changed, joined to another or erased meanwhile.
+    if (m_session.patientId() != 0 && !m_session.rereadRecord())
+        m_session.close();
 }
 
 void VisitPanel::newVisit()
 {
-    if (m_patients->currentIndex() < 0)
+    if (m_session.patientId() == 0)
         return;
-    const auto id = m_session.startVisit(m_patients->currentData().toLongLong());
-    if (!id) {
+    const auto id = m_session.startVisit(m_session.patientId(), m_session.visit().episode);
+    if (!id)
         Q_EMIT failed(errorText(id.error()));
+    else
+        tell(m_session.open(id.value()));
+}
+
+void VisitPanel::editRecord()
+{
+    if (m_session.patientId() == 0)
         return;
-    }
-    if (const auto opened = m_session.open(id.value()); !opened)
-        Q_EMIT failed(errorText(opened.error()));
+    PatientEditor editor(m_session.record(), m_session.adviser().rules(), this);
+    if (editor.exec() != QDialog::Accepted)
+        return;
+    if (const auto saved = m_session.practice().savePatient(m_session.patientId(), editor.record()); !saved)
+        tell(saved);
+    else
+        tell(m_session.rereadRecord());
+}
+
+void VisitPanel::chooseEpisode(int index)
+{
+    const int id = m_episodes->itemData(index).toInt();
+    m_session.setEpisode(id == 0 ? std::nullopt : std::optional(id));
 }
 
 void VisitPanel::showVisit()
 {
-    readPractice(); // the lists always name the visit that is open
     m_filling = true;
-    m_complaint->setPlainText(QString::fromStdString(m_session.visit().complaint));
+    const bool isOpen = m_session.patientId() != 0;
+    const PatientRecord &record = m_session.record();
+    m_name->setText(isOpen ? QString::fromStdString(record.name) : tr("No patient"));
+    m_name->setToolTip(m_name->text());
+    QString person = isOpen ? bornWords(record.born) : tr("Choose one, or begin a record");
+    if (!record.mark.empty())
+        person += tr(" - %1", "mark of a patient").arg(QString::fromStdString(record.mark));
+    m_person->setText(person);
+    m_person->setToolTip(person);
+    m_record->setEnabled(isOpen);
+    m_visitRow->setVisible(isOpen);
+    readVisits();
+    showActs();
+
+    m_episodes->clear();
+    m_episodes->addItem(tr("About no complaint of the record"), 0);
+    for (const PatientComplaint &complaint : record.complaints)
+        if (!complaint.closed || complaint.id == m_session.visit().episode)
+            m_episodes->addItem(tr("About: %1").arg(QString::fromStdString(complaint.text)), complaint.id);
+    m_episodes->setCurrentIndex(std::max(0, m_episodes->findData(m_session.visit().episode.value_or(0))));
+    m_episodes->setVisible(m_episodes->count() > 1);
+
+    const auto fill = [&](QPlainTextEdit *edit, const QString &text) {
+        if (edit->toPlainText() != text)
+            edit->setPlainText(text);
+        edit->setReadOnly(m_session.isReadOnly() || !isOpen);
+    };
+    fill(m_complaint, QString::fromStdString(m_session.visit().complaint));
     QStringList lines;
     for (const std::string &caution : m_session.visit().cautions)
         lines << QString::fromStdString(caution);
-    m_cautions->setPlainText(lines.join(QLatin1Char('\n')));
+    fill(m_cautions, lines.join(QLatin1Char('\n')));
     m_filling = false;
 }
 

@@ -1,4 +1,4 @@
-// Whose visit it is: patient and visit, complaint, cautions, and the list of findings.
+// Whose visit it is: patient and visit, what can be done with it, complaint, cautions, and the list of findings.
 #pragma once
 
 #include "app/raphe/CardDelegate.h"
@@ -6,10 +6,14 @@
 
 #include <QWidget>
 
+class QAction;
 class QComboBox;
 class QLabel;
 class QListView;
+class QMenu;
 class QPlainTextEdit;
+class QPushButton;
+class QToolButton;
 
 namespace raphe {
 
@@ -20,25 +24,55 @@ public:
     explicit VisitPanel(VisitSession &session, QWidget *parent = nullptr);
 
     void setTheme(const Theme &theme);
-    /// Fills the patient and visit lists from the practice file and shows the open visit in them.
-    void readPractice();
+    /// Opens the patient's newest visit, or their first one, today.
+    void openPatient(std::int64_t patient);
+    /// Shows the dialog in which a patient is found and identity confirmed, and opens who was chosen.
+    void choosePatient();
 
 Q_SIGNALS:
     void failed(const QString &message);
 
 private:
+    QWidget *makePatientRow();
+    QWidget *makeVisitRow();
     void readVisits();
     void openChosenVisit();
-    void newPatient();
     void newVisit();
+    void editRecord();
+    void chooseEpisode(int index);
     void showVisit();
     void showSelection();
+    void tell(const Result<Done> &result);
+
+    // The acts of the visit's menu, in VisitActs.cpp.
+    void makeActs();
+    void showActs();
+    void sign();
+    void amend();
+    void dropAmendment();
+    void markInError();
+    void move();
+    void showHistory();
+    [[nodiscard]] std::string askReason(const QString &title, const QString &question);
 
     VisitSession &m_session;
     FindingsModel m_model;
     CardDelegate *m_delegate;
-    QComboBox *m_patients;
-    QComboBox *m_visits;
+    QLabel *m_name = nullptr;
+    QLabel *m_person = nullptr; // birth date and mark
+    QPushButton *m_record = nullptr;
+    QWidget *m_visitRow = nullptr;
+    QComboBox *m_visits = nullptr;
+    QPushButton *m_newVisit = nullptr;
+    QToolButton *m_acts = nullptr; // does the next one; the others are in its menu
+    QMenu *m_actsMenu = nullptr;
+    QAction *m_sign = nullptr;
+    QAction *m_amend = nullptr;
+    QAction *m_dropAmendment = nullptr;
+    QAction *m_move = nullptr;
+    QAction *m_inError = nullptr;
+    QAction *m_history = nullptr;
+    QComboBox *m_episodes;
     QPlainTextEdit *m_complaint;
     QPlainTextEdit *m_cautions;
     QLabel *m_count;

@@ -37,11 +37,11 @@ private:
     Recorded m_after;
 };
 
-VisitSession::VisitSession(
-    const Knowledge &knowledge, const Adviser &adviser, std::unique_ptr<PracticeStore> store, const StoreOpener &openForSaving)
-    : m_knowledge(&knowledge), m_adviser(&adviser), m_store(std::move(store))
+VisitSession::VisitSession(const Knowledge &knowledge, const Adviser &adviser, std::unique_ptr<Practice> practice)
+    : m_knowledge(&knowledge), m_adviser(&adviser), m_practice(std::move(practice))
 {
-    m_saver = std::make_unique<VisitSaver>(openForSaving, [this](const Result<Done> &result) {
+    const auto open = [file = m_practice->file(), keys = m_practice->keys()] { return Practice::open(file, keys); };
+    m_saver = std::make_unique<VisitSaver>(open, [this](const Result<Done> &result) {
         const QString message = result ? QString() : errorText(result.error());
         QMetaObject::invokeMethod(this, [this, message] {
             if (message.isEmpty())
@@ -59,18 +59,29 @@ VisitSession::~VisitSession()
 
 Result<Done> VisitSession::open(std::int64_t visitId)
 {
-    m_saver->flush();
-    const auto row = m_store->visit(visitId);
-    if (!row)
-        return row.error();
-    auto visit = readVisit(row.value().document, "visit " + std::to_string(visitId), *m_knowledge->atlas);
+    if (const auto before = saveNow(); !before)
+        return before.error();
+    const auto stored = m_practice->visit(visitId);
+    if (!stored)
+        return stored.error();
+    auto visit = readVisit(stored.value().document, "visit " + std::to_string(visitId), *m_knowledge->atlas);
     if (!visit)
         return visit.error();
-    auto past = readPast(row.value());
+    auto record = m_practice->patient(stored.value().patient);
+    if (!record)
+        return record.error();
+    auto past = readPast(stored.value());
     if (!past)
         return past.error();
+    if (stored.value().patient != m_patientId) {
+        if (const auto noted = m_practice->noteOpened(stored.value().patient); !noted)
+            return noted.error();
+    }
     m_undo.clear();
     m_visitId = visitId;
+    m_patientId = stored.value().patient;
+    m_record = std::move(record).value();
+    m_state = stored.value().state;
     m_visit = std::move(visit).value();
     m_past = std::move(past).value();
     m_aim.reset();
@@ -80,14 +91,41 @@ Result<Done> VisitSession::open(std::int64_t visitId)
     return Done{};
 }
 
-Result<std::vector<PastFinding>> VisitSession::readPast(const VisitRow &current)
+void VisitSession::close()
 {
-    const auto rows = m_store->visits(current.patient);
+    m_undo.clear();
+    m_visitId = 0;
+    m_patientId = 0;
+    m_record = {};
+    m_state = {};
+    m_visit = {};
+    m_past.clear();
+    m_aim.reset();
+    Q_EMIT visitOpened();
+    Q_EMIT findingsChanged();
+    Q_EMIT aimChanged();
+}
+
+Result<Done> VisitSession::rereadRecord()
+{
+    if (m_patientId == 0)
+        return Done{};
+    auto record = m_practice->patient(m_patientId);
+    if (!record)
+        return record.error();
+    m_record = std::move(record).value();
+    Q_EMIT visitOpened();
+    return Done{};
+}
+
+Result<std::vector<PastFinding>> VisitSession::readPast(const StoredVisit &current)
+{
+    const auto rows = m_practice->visits(current.patient);
     if (!rows)
         return rows.error();
     std::vector<PastFinding> past;
-    for (const VisitRow &row : rows.value()) {
-        if (row.id == current.id)
+    for (const StoredVisit &row : rows.value()) {
+        if (row.id == current.id || row.state == VisitState::InError)
             continue;
         const auto visit = readVisit(row.document, "visit " + std::to_string(row.id), *m_knowledge->atlas);
         if (!visit)
@@ -95,42 +133,121 @@ Result<std::vector<PastFinding>> VisitSession::readPast(const VisitRow &current)
         for (const Finding &finding : visit.value().findings)
             past.push_back({visit.value().date, finding});
     }
+    std::stable_sort(past.begin(), past.end(), [](const PastFinding &a, const PastFinding &b) { return a.date > b.date; });
     return past;
 }
 
-Result<std::int64_t> VisitSession::startVisit(std::int64_t patientId)
+Result<std::int64_t> VisitSession::startVisit(std::int64_t patientId, std::optional<int> episode)
 {
-    const auto patients = m_store->patients();
-    if (!patients)
-        return patients.error();
-    const auto patient =
-        std::find_if(patients.value().begin(), patients.value().end(), [&](const PatientRow &p) { return p.id == patientId; });
-    if (patient == patients.value().end())
-        return Error{ErrorCode::UnknownId, "patient", std::to_string(patientId)};
-    Visit visit;
-    visit.patient = Patient{patient->name, patient->born};
-    visit.date = QDate::currentDate().toString(Qt::ISODate).toStdString();
-    const auto earlier = m_store->visits(patientId);
+    const auto record = m_practice->patient(patientId);
+    if (!record)
+        return record.error();
+    const auto earlier = m_practice->visits(patientId);
     if (!earlier)
         return earlier.error();
-    if (!earlier.value().empty()) { // cautions stay with the patient until someone takes them away
-        const auto last = readVisit(earlier.value().front().document, "last visit", *m_knowledge->atlas);
-        if (!last)
-            return last.error();
-        visit.cautions = last.value().cautions;
-        visit.practitioner = last.value().practitioner;
+    Visit visit;
+    visit.patient = Patient{record.value().name, record.value().born};
+    visit.date = QDate::currentDate().toString(Qt::ISODate).toStdString();
+    visit.episode = episode;
+    for (const PatientComplaint &complaint : record.value().complaints)
+        if (complaint.id == episode)
+            visit.complaint = complaint.text;
+    for (const StandingCondition &condition : record.value().conditions)
+        visit.conditions.push_back({condition.id, {}});
+    const auto last = std::find_if(earlier.value().begin(), earlier.value().end(),
+        [](const StoredVisit &stored) { return stored.state != VisitState::InError; });
+    if (last != earlier.value().end()) { // cautions stay with the patient until someone takes them away
+        const auto read = readVisit(last->document, "last visit", *m_knowledge->atlas);
+        if (!read)
+            return read.error();
+        visit.cautions = read.value().cautions;
+        visit.practitioner = read.value().practitioner;
     }
-    return m_store->addVisit(patientId, visit.date, writeVisit(visit));
+    return m_practice->addVisit(patientId, writeVisit(visit));
 }
 
-void VisitSession::saveNow()
+Result<Done> VisitSession::saveNow()
 {
-    m_saver->flush();
+    if (m_saver->flush() || m_visitId == 0 || isReadOnly())
+        return Done{};
+    return m_practice->saveVisit(m_visitId, writeVisit(m_visit)); // the saver's attempt failed; this one succeeds or says why
+}
+
+bool VisitSession::isLate() const
+{
+    return m_visit.date < QDate::currentDate().toString(Qt::ISODate).toStdString();
+}
+
+Result<Done> VisitSession::afterSaving(const std::function<Result<Done>()> &act)
+{
+    if (const auto before = saveNow(); !before)
+        return before.error();
+    if (const auto done = act(); !done)
+        return done.error();
+    return open(m_visitId);
+}
+
+Result<Done> VisitSession::sign(const std::string &reason)
+{
+    return afterSaving([&]() -> Result<Done> {
+        if (m_state == VisitState::Amending)
+            return m_practice->signAmendment(m_visitId, reason, m_visit.date);
+        if (isLate() && reason.empty())
+            return Error{ErrorCode::MissingField, "visit", "reason of the late entry"};
+        return isLate() ? m_practice->sign(m_visitId, m_visit.date, reason) : m_practice->sign(m_visitId);
+    });
+}
+
+Result<Done> VisitSession::beginAmendment()
+{
+    return afterSaving([&] { return m_practice->beginAmendment(m_visitId); });
+}
+
+Result<Done> VisitSession::dropAmendment()
+{
+    return afterSaving([&] { return m_practice->dropAmendment(m_visitId); });
+}
+
+Result<Done> VisitSession::markInError(const std::string &reason)
+{
+    return afterSaving([&] { return m_practice->markInError(m_visitId, reason); });
+}
+
+Result<Done> VisitSession::moveTo(std::int64_t patient, const std::string &reason)
+{
+    return afterSaving([&]() -> Result<Done> {
+        const auto record = m_practice->patient(patient);
+        if (!record)
+            return record.error();
+        Visit moved = m_visit; // it names its patient
+        moved.patient = Patient{record.value().name, record.value().born};
+        moved.episode.reset(); // that was a complaint of the other one
+        return m_practice->move(m_visitId, patient, reason, writeVisit(moved));
+    });
+}
+
+bool VisitSession::mayChange()
+{
+    if (m_visitId == 0)
+        return false;
+    if (!isReadOnly())
+        return true;
+    Q_EMIT refused(m_state == VisitState::Signed ? tr("This visit is signed. To change it, amend it.")
+                                                 : tr("This visit was entered in error and stays as it is."));
+    return false;
+}
+
+void VisitSession::setEpisode(std::optional<int> complaintId)
+{
+    if (complaintId == m_visit.episode || !mayChange())
+        return;
+    m_visit.episode = complaintId;
+    save();
 }
 
 void VisitSession::setComplaint(const std::string &text)
 {
-    if (m_visitId == 0 || text == m_visit.complaint)
+    if (text == m_visit.complaint || !mayChange())
         return;
     m_visit.complaint = text;
     save();
@@ -138,7 +255,7 @@ void VisitSession::setComplaint(const std::string &text)
 
 void VisitSession::setCautions(const std::vector<std::string> &lines)
 {
-    if (m_visitId == 0 || lines == m_visit.cautions)
+    if (lines == m_visit.cautions || !mayChange())
         return;
     m_visit.cautions = lines;
     save();
@@ -275,7 +392,8 @@ void VisitSession::setSpot(std::optional<Spot> spot)
     const bool taken = std::any_of(m_visit.findings.begin(), m_visit.findings.end(), standsAt);
     const int index = currentFinding();
     // An unplaced finding gets its spot; a placed one stays where it is.
-    const bool moves = index >= 0 && !m_aim->spot && !m_visit.findings[static_cast<std::size_t>(index)].at && !taken;
+    const bool moves =
+        index >= 0 && !isReadOnly() && !m_aim->spot && !m_visit.findings[static_cast<std::size_t>(index)].at && !taken;
     Aim aim = *m_aim;
     aim.spot = spot;
     if (moves) {
@@ -322,7 +440,7 @@ void VisitSession::apply(std::vector<Finding> findings, const QString &what)
 
 void VisitSession::apply(Recorded after, const QString &name)
 {
-    if (m_visitId != 0 && after != recorded())
+    if (after != recorded() && mayChange())
         m_undo.push(new Change(*this, std::move(after), name)); // the stack owns it and calls redo()
 }
 

@@ -6,12 +6,13 @@
 #include "core/plan/Advice.h"
 #include "core/reasoning/Knowledge.h"
 #include "core/record/Visit.h"
-#include "core/store/PracticeStore.h"
+#include "core/store/Practice.h"
 #include "core/store/VisitSaver.h"
 
 #include <QObject>
 #include <QUndoStack>
 
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -30,25 +31,47 @@ class VisitSession : public QObject {
     Q_OBJECT
 
 public:
-    VisitSession(const Knowledge &knowledge, const Adviser &adviser, std::unique_ptr<PracticeStore> store,
-        const StoreOpener &openForSaving);
+    VisitSession(const Knowledge &knowledge, const Adviser &adviser, std::unique_ptr<Practice> practice);
     ~VisitSession() override;
 
     [[nodiscard]] const Knowledge &knowledge() const { return *m_knowledge; }
     [[nodiscard]] const Adviser &adviser() const { return *m_adviser; }
-    [[nodiscard]] PracticeStore &store() { return *m_store; }
+    [[nodiscard]] Practice &practice() { return *m_practice; }
     [[nodiscard]] QUndoStack &undoStack() { return m_undo; }
 
-    /// Opens a visit of the practice file; what was open before is saved first.
+    /// Opens a visit of the practice file; what was open before is saved first. That the patient's record was opened is noted.
     [[nodiscard]] Result<Done> open(std::int64_t visitId);
-    [[nodiscard]] Result<std::int64_t> startVisit(std::int64_t patientId);
+    /// A new visit today. `episode`: the patient's complaint that it is about.
+    [[nodiscard]] Result<std::int64_t> startVisit(std::int64_t patientId, std::optional<int> episode = {});
+    /// Nothing is open any more.
+    void close();
     /// 0 while no visit is open; then nothing can be recorded.
     [[nodiscard]] std::int64_t visitId() const { return m_visitId; }
+    /// Whose visit is open, and what their record says.
+    [[nodiscard]] std::int64_t patientId() const { return m_patientId; }
+    [[nodiscard]] const PatientRecord &record() const { return m_record; }
+    /// Reads the record again, after it was changed.
+    [[nodiscard]] Result<Done> rereadRecord();
+    [[nodiscard]] VisitState state() const { return m_state; }
+    /// A signed visit and one in error cannot be changed; who tries is told by refused().
+    [[nodiscard]] bool isReadOnly() const { return m_state == VisitState::Signed || m_state == VisitState::InError; }
+
+    // What can be done with a whole visit; each saves first, and shows the visit as it then is.
+    /// Whether it was written down after the day of care: then signing needs a reason.
+    [[nodiscard]] bool isLate() const;
+    /// A draft or an amendment. The reason is that of a late entry or of the amendment.
+    [[nodiscard]] Result<Done> sign(const std::string &reason);
+    [[nodiscard]] Result<Done> beginAmendment();
+    [[nodiscard]] Result<Done> dropAmendment();
+    [[nodiscard]] Result<Done> markInError(const std::string &reason);
+    [[nodiscard]] Result<Done> moveTo(std::int64_t patient, const std::string &reason);
     [[nodiscard]] const Visit &visit() const { return m_visit; }
     /// What was found at this patient's other visits, newest first.
     [[nodiscard]] const std::vector<PastFinding> &pastFindings() const { return m_past; }
-    void saveNow();
+    /// Everything is on disk when it succeeds.
+    [[nodiscard]] Result<Done> saveNow();
 
+    void setEpisode(std::optional<int> complaintId);
     void setComplaint(const std::string &text);
     void setCautions(const std::vector<std::string> &lines);
 
@@ -84,11 +107,15 @@ Q_SIGNALS:
     void saving();
     void saved();
     void saveFailed(const QString &message);
+    /// Nothing was changed, and why.
+    void refused(const QString &message);
 
 private:
     class Change;
     [[nodiscard]] Finding startingPoint() const;
-    [[nodiscard]] Result<std::vector<PastFinding>> readPast(const VisitRow &current);
+    [[nodiscard]] Result<std::vector<PastFinding>> readPast(const StoredVisit &current);
+    [[nodiscard]] Result<Done> afterSaving(const std::function<Result<Done>()> &act);
+    [[nodiscard]] bool mayChange();
     // What undo and redo bring back.
     struct Recorded {
         std::vector<Finding> findings;
@@ -105,10 +132,13 @@ private:
 
     const Knowledge *m_knowledge;
     const Adviser *m_adviser;
-    std::unique_ptr<PracticeStore> m_store;
+    std::unique_ptr<Practice> m_practice;
     std::unique_ptr<VisitSaver> m_saver;
     QUndoStack m_undo;
     std::int64_t m_visitId = 0;
+    std::int64_t m_patientId = 0;
+    PatientRecord m_record;
+    VisitState m_state{};
     Visit m_visit;
     std::vector<PastFinding> m_past;
     std::optional<Aim> m_aim;

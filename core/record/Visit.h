@@ -102,6 +102,7 @@ struct Visit {
     std::optional<Patient> patient;
     std::string date; // ISO 8601 date or empty
     std::string practitioner; // name on the printed page
+    std::optional<int> episode; // the patient's complaint that it is about, by its id in the patient's record
     std::string complaint; // in the patient's words
     std::vector<Place> complaintAt; // where it hurts
     std::vector<std::string> cautions; // what must be respected, one line each

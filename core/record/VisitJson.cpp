@@ -2,6 +2,8 @@
 // it; the same rules stand in resources/schema/visit.schema.json. Errors leave as Result; no state, any thread.
 #include "core/record/VisitJson.h"
 
+#include "core/record/PatientRecord.h"
+
 #include "core/anatomy/Atlas.h"
 #include "core/base/JsonReader.h"
 
@@ -42,13 +44,15 @@ public:
     Visit readVisit(const JsonReader &root)
     {
         checkFormat(root);
-        root.expectObject({"format", "version", "patient", "date", "practitioner", "complaint", "complaint_at", "cautions",
-            "conditions", "findings", "judgements"});
+        root.expectObject({"format", "version", "patient", "date", "practitioner", "episode", "complaint", "complaint_at",
+            "cautions", "conditions", "findings", "judgements"});
         Visit visit;
         if (root.has("patient"))
             visit.patient = readPatient(root.field("patient"));
         visit.date = readDate(root, "date");
         visit.practitioner = root.stringOr("practitioner", {});
+        if (root.has("episode"))
+            visit.episode = root.field("episode").asInt(1, PatientComplaint::highestId);
         visit.complaint = root.stringOr("complaint", {});
         visit.cautions = root.stringsOr("cautions");
         if (root.has("complaint_at"))
@@ -400,6 +404,8 @@ std::string writeVisit(const Visit &visit)
     }
     putText(json, "date", visit.date);
     putText(json, "practitioner", visit.practitioner);
+    if (visit.episode)
+        json["episode"] = *visit.episode;
     putText(json, "complaint", visit.complaint);
     if (!visit.complaintAt.empty())
         json["complaint_at"] = placesJson(visit.complaintAt);

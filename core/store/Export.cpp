@@ -7,6 +7,8 @@
 
 #include <QDateTime>
 
+#include <algorithm>
+
 namespace raphe {
 
 namespace {
@@ -23,6 +25,33 @@ nlohmann::ordered_json asJson(const std::string &document)
     return json.is_discarded() ? nlohmann::ordered_json(document) : json;
 }
 
+// JSON as indented lines, for people: "name: value", a list's entries with a dash; without the file's own head.
+void putLines(std::string &out, const nlohmann::ordered_json &json, const std::string &indent)
+{
+    const auto put = [&](const std::string &lead, const nlohmann::ordered_json &value) {
+        if (value.is_structured()) {
+            out += indent + lead + "\n";
+            putLines(out, value, indent + "  ");
+        } else {
+            const std::string words = value.is_string() ? value.get<std::string>() : value.dump();
+            out += indent + lead + (lead.empty() ? "" : " ") + words + "\n";
+        }
+    };
+    if (json.is_object()) {
+        for (const auto &[key, value] : json.items()) {
+            std::string name = key;
+            std::replace(name.begin(), name.end(), '_', ' ');
+            if (key != "format" && key != "version")
+                put(name + ":", value);
+        }
+    } else if (json.is_array()) {
+        for (const auto &value : json)
+            put("-", value);
+    } else {
+        put("", json);
+    }
+}
+
 constexpr const char *stateWords[] = {"draft", "signed", "being amended", "entered in error"};
 
 } // namespace
@@ -35,12 +64,14 @@ Result<PatientExport> exportPatient(Practice &practice, std::int64_t patient)
         static_cast<void>(valueOrThrow(practice.noteExported(patient)));
         nlohmann::ordered_json out{{"format", "raphe-export"}, {"version", 1}};
         out["patient"] = asJson(writePatient(record));
-        std::string text = record.name + (record.born.empty() ? "" : ", born " + record.born) + "\n";
+        std::string text;
+        putLines(text, out["patient"], {});
         out["visits"] = nlohmann::ordered_json::array();
         for (auto visit = visits.rbegin(); visit != visits.rend(); ++visit) { // oldest first
             const char *state = stateWords[static_cast<std::size_t>(visit->state)];
             nlohmann::ordered_json one{{"state", state}, {"document", asJson(visit->document)}};
-            text += "\nVisit, " + std::string(state) + "\n" + asJson(visit->document).dump(2) + "\n";
+            text += "\nVisit, " + std::string(state) + "\n";
+            putLines(text, one["document"], "  ");
             for (const VisitVersion &version : valueOrThrow(practice.history(visit->id))) {
                 nlohmann::ordered_json act{{"act", wordOf(entryWords, version.kind)}, {"author", version.author},
                     {"entered_at", isoTime(version.madeAt)}};
@@ -54,9 +85,12 @@ Result<PatientExport> exportPatient(Practice &practice, std::int64_t patient)
                     act["reason"] = version.reason;
                     text += ": " + version.reason;
                 }
-                if (!version.document.empty())
-                    act["document"] = asJson(version.document);
                 text += "\n";
+                if (!version.document.empty()) {
+                    act["document"] = asJson(version.document);
+                    if (version.document != visit->document) // what it said then
+                        putLines(text, act["document"], "    ");
+                }
                 one["history"].push_back(std::move(act));
             }
             out["visits"].push_back(std::move(one));

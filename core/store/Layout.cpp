@@ -77,7 +77,7 @@ void expectPractice(const Database &db)
     const auto version = db.number("PRAGMA user_version");
     if (version > practiceVersion)
         throw Error{ErrorCode::NewerVersion, db.file(), std::to_string(version)};
-    if (version != practiceVersion)
+    if (version < firstSealedVersion)
         throw Error{ErrorCode::NotAPractice, db.file(), "version " + std::to_string(version)};
 }
 

@@ -9,7 +9,8 @@
 namespace raphe {
 
 inline constexpr int practiceApplicationId = 0x52617068; // "Raph" in ASCII
-inline constexpr int practiceVersion = 2; // SQLite's user_version; 1 was the plain file
+inline constexpr int firstSealedVersion = 2; // SQLite's user_version; 1 was the plain file
+inline constexpr int practiceVersion = 2; // of today; older ones are brought to it, see Migrations.h
 
 using PracticeId = std::array<std::uint8_t, 16>; // random, made with the file
 

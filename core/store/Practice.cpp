@@ -5,6 +5,7 @@
 #include "core/base/JsonReader.h"
 #include "core/record/PatientRecordJson.h"
 #include "core/store/AccountRow.h"
+#include "core/store/Migrations.h"
 #include "core/store/crypto/Seal.h"
 
 #include <algorithm>
@@ -16,9 +17,10 @@ namespace {
 
 constexpr std::int64_t recentEntries = 100; // checked at every opening; our choice, a few milliseconds
 
-void prepare(const Database &db)
+void prepare(const Database &db, const Keyring &keys)
 {
     expectPractice(db);
+    migrateToPresent(db, keys); // before foreign keys are enforced
     db.makeDurable();
     db.run("PRAGMA secure_delete = ON"); // what is deleted is overwritten
     // SQLite opens a write-protected file for reading without a word, so try a write and take it back.
@@ -76,7 +78,7 @@ Result<MadePractice> Practice::make(const std::string &file, const PracticeSetti
             writeHead(db, *keys, head);
             transaction.commit();
         }
-        prepare(db);
+        prepare(db, *keys);
         return {std::move(practice), recovery};
     });
 }
@@ -114,7 +116,7 @@ Result<std::unique_ptr<Practice>> Practice::open(const std::string &file, std::s
         if (!std::filesystem::exists(file)) // else an empty one would be made
             throw Error{ErrorCode::CannotRead, file, "no such file"};
         std::unique_ptr<Practice> practice(new Practice(file, std::move(keys)));
-        prepare(practice->m_db);
+        prepare(practice->m_db, *practice->m_keys);
         practice->checkRecent();
         return practice;
     });

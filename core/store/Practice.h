@@ -83,13 +83,17 @@ public:
         const std::string &file, const std::string &signIn, std::span<const char> passphrase);
     /// Another connection with keys that are known.
     [[nodiscard]] static Result<std::unique_ptr<Practice>> open(const std::string &file, std::shared_ptr<const Keyring> keys);
+    /// The sign-in names of those who can unlock the file, in order; readable without a key.
+    [[nodiscard]] static Result<std::vector<std::string>> signInNames(const std::string &file);
     /// Lets a user whose passphrase is lost set a new one. They get new keys: what they sign from now on names the new public
-    /// key.
+    /// key. Their name stays; `user.name` is for a sign-in name that the file does not have.
     [[nodiscard]] static Result<std::unique_ptr<Practice>> recover(
         const std::string &file, const RecoveryKey &key, const NewAccount &user);
 
     [[nodiscard]] const std::string &file() const { return m_db.file(); }
     [[nodiscard]] const std::shared_ptr<const Keyring> &keys() const { return m_keys; }
+    /// After removeAccount() through another connection to the same file: the keys that it left there.
+    void renewKeys(std::shared_ptr<const Keyring> keys) { m_keys = std::move(keys); }
 
     [[nodiscard]] Result<PracticeSettings> settings() const;
     [[nodiscard]] Result<Done> saveSettings(const PracticeSettings &settings);
@@ -125,8 +129,9 @@ public:
     [[nodiscard]] Result<Done> dropAmendment(std::int64_t id);
     [[nodiscard]] Result<Done> signAmendment(std::int64_t id, const std::string &reason, const std::string &careAt = {});
     [[nodiscard]] Result<Done> markInError(std::int64_t id, const std::string &reason);
-    /// A draft that was written under the wrong patient.
-    [[nodiscard]] Result<Done> move(std::int64_t id, std::int64_t toPatient, const std::string &reason);
+    /// A draft that was written under the wrong patient. `document`: as it reads under the right one; empty: as it is.
+    [[nodiscard]] Result<Done> move(
+        std::int64_t id, std::int64_t toPatient, const std::string &reason, const std::string &document = {});
     [[nodiscard]] Result<std::vector<VisitVersion>> history(std::int64_t visit) const;
 
     // Users.
@@ -134,7 +139,7 @@ public:
     [[nodiscard]] Result<std::int64_t> addAccount(const NewAccount &account);
     /// Makes a new file key and seals all patients' keys with it: the removed user's passphrase opens nothing any more, also in a
     /// later copy of the file. What they had read, or taken out of a running program, cannot be taken back. Nobody can remove
-    /// themselves. Other connections have to be opened anew.
+    /// themselves. Other connections have to be opened anew, or told with renewKeys().
     [[nodiscard]] Result<Done> removeAccount(std::int64_t id);
     [[nodiscard]] Result<Done> changePassphrase(
         std::span<const char> old, std::span<const char> next, const DerivationCost &cost = usualCost());

@@ -140,6 +140,21 @@ Result<Done> Practice::removeAccount(std::int64_t id)
     });
 }
 
+Result<std::vector<std::string>> Practice::signInNames(const std::string &file)
+{
+    return guarded([&] {
+        if (!std::filesystem::exists(file)) // else an empty one would be made
+            throw Error{ErrorCode::CannotRead, file, "no such file"};
+        const Database db(file);
+        expectPractice(db);
+        Rows rows = db.run("SELECT sign_in FROM account WHERE file_key IS NOT NULL ORDER BY sign_in");
+        std::vector<std::string> names;
+        while (rows.next())
+            names.push_back(rows.text(0));
+        return names;
+    });
+}
+
 Result<std::unique_ptr<Practice>> Practice::recover(const std::string &file, const RecoveryKey &key, const NewAccount &user)
 {
     return guarded([&]() -> std::unique_ptr<Practice> {
@@ -156,10 +171,14 @@ Result<std::unique_ptr<Practice>> Practice::recover(const std::string &file, con
             if (!fileKey)
                 throw Error{ErrorCode::WrongPassphrase, "recovery key", {}};
             id = db.number("SELECT MAX(id) FROM account") + 1;
-            const AccountRow row = accountRow(practice, id, 0, user, *fileKey);
+            const auto old = guarded([&] { return readAccount(db, user.signIn); });
+            AccountRow row = accountRow(practice, id, 0, user, *fileKey);
+            if (old)
+                row.card = sealText(*fileKey, unsealText(*fileKey, old.value().card, cardPlace(practice, old.value().id)),
+                    cardPlace(practice, id));
             keys = std::make_shared<const Keyring>(practice, fileKey->clone(), id, signingOf(row.plainSeed));
             Change change(db, *keys);
-            if (const auto old = guarded([&] { return readAccount(db, user.signIn); }); old)
+            if (old)
                 change.row("account", old.value().id, [&] {
                     db.run("UPDATE account SET file_key = NULL, sign_in = ? WHERE id = ?",
                         {retired({old.value().id, user.signIn, {}, true}), old.value().id});

@@ -200,7 +200,7 @@ Result<Done> Practice::markInError(std::int64_t id, const std::string &reason)
     });
 }
 
-Result<Done> Practice::move(std::int64_t id, std::int64_t toPatient, const std::string &reason)
+Result<Done> Practice::move(std::int64_t id, std::int64_t toPatient, const std::string &reason, const std::string &document)
 {
     return guarded([&]() -> Done {
         expectReason(reason);
@@ -213,6 +213,8 @@ Result<Done> Practice::move(std::int64_t id, std::int64_t toPatient, const std::
             throw Error{ErrorCode::NotAllowed, "visit " + std::to_string(id), "it is there already"};
         const std::int64_t from = visit.patient;
         visit.patient = toPatient;
+        if (!document.empty())
+            visit.document = document;
         putVisit(change, visit);
         change.entry(EntryKind::Moved, toPatient, id, key, nlohmann::ordered_json{{"reason", reason}, {"from", from}}.dump());
         change.commit();

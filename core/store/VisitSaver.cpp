@@ -1,7 +1,7 @@
 // The saver's thread: it waits for a change, lets the window pass, then writes the newest document of each visit. The
 // window starts with the first change and is not drawn out by later ones, so that steady work is saved as well.
 // What could not be written stays and is tried again, unless a newer document has come or the visit does not exist.
-// Everything in Worker below the mutex is guarded by it; the store is touched by the thread only.
+// Everything in Worker below the mutex is guarded by it; the practice is touched by the thread only.
 #include "core/store/VisitSaver.h"
 
 #include <algorithm>
@@ -24,7 +24,7 @@ constexpr std::chrono::milliseconds retryAfter{1000}; // from a failed write to 
 struct VisitSaver::Worker {
     using Documents = std::map<std::int64_t, std::string>;
 
-    Worker(StoreOpener opener, std::function<void(const Result<Done> &)> callback)
+    Worker(PracticeOpener opener, std::function<void(const Result<Done> &)> callback)
         : open(std::move(opener)), onResult(std::move(callback)), thread([this] { run(); })
     {
     }
@@ -53,17 +53,18 @@ struct VisitSaver::Worker {
         changed.notify_all();
     }
 
-    void flush()
+    bool flush()
     {
         std::unique_lock lock(mutex);
         const std::uint64_t mine = ++flushesAsked;
         changed.notify_all();
         written.wait(lock, [&] { return flushesDone >= mine; });
+        return pending.empty();
     }
 
     void run()
     {
-        Result<std::unique_ptr<PracticeStore>> store = open();
+        Result<std::unique_ptr<Practice>> practice = open();
         std::unique_lock lock(mutex);
         while (true) {
             changed.wait(lock, [this] { return urgent() || !pending.empty(); });
@@ -74,7 +75,7 @@ struct VisitSaver::Worker {
             const bool last = stopping;
 
             lock.unlock();
-            const Documents failed = write(store, batch);
+            const Documents failed = write(practice, batch);
             lock.lock();
 
             if (!failed.empty()) {
@@ -92,13 +93,13 @@ struct VisitSaver::Worker {
     bool urgent() const { return stopping || flushesAsked > flushesDone; }
 
     // Returns what should be tried again.
-    Documents write(Result<std::unique_ptr<PracticeStore>> &store, const Documents &batch) const
+    Documents write(Result<std::unique_ptr<Practice>> &practice, const Documents &batch) const
     {
         Documents failed;
         for (const auto &[visit, document] : batch) {
-            if (!store)
-                store = open();
-            const Result<Done> result = store ? store.value()->saveVisit(visit, document) : Result<Done>(store.error());
+            if (!practice)
+                practice = open();
+            const Result<Done> result = practice ? practice.value()->saveVisit(visit, document) : Result<Done>(practice.error());
             if (!result && result.error().code != ErrorCode::UnknownId)
                 failed.emplace(visit, document);
             if (onResult)
@@ -107,7 +108,7 @@ struct VisitSaver::Worker {
         return failed;
     }
 
-    const StoreOpener open;
+    const PracticeOpener open;
     const std::function<void(const Result<Done> &)> onResult;
 
     std::mutex mutex;
@@ -122,7 +123,7 @@ struct VisitSaver::Worker {
     std::thread thread; // last: it starts when everything above is there
 };
 
-VisitSaver::VisitSaver(StoreOpener open, std::function<void(const Result<Done> &)> onResult)
+VisitSaver::VisitSaver(PracticeOpener open, std::function<void(const Result<Done> &)> onResult)
     : m_worker(std::make_unique<Worker>(std::move(open), std::move(onResult)))
 {
 }
@@ -134,9 +135,9 @@ void VisitSaver::save(std::int64_t visit, std::string document)
     m_worker->save(visit, std::move(document));
 }
 
-void VisitSaver::flush()
+bool VisitSaver::flush()
 {
-    m_worker->flush();
+    return m_worker->flush();
 }
 
 } // namespace raphe

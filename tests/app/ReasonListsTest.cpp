@@ -130,9 +130,7 @@ protected:
     /// Opens this visit as a new one of the patient.
     void open(const Visit &visit)
     {
-        const auto patients = session().store().patients();
-        ASSERT_TRUE(patients.ok());
-        const auto id = session().store().addVisit(patients.value().front().id, "2026-11-26", writeVisit(visit));
+        const auto id = session().practice().addVisit(session().patientId(), writeVisit(visit));
         ASSERT_TRUE(id.ok());
         ASSERT_TRUE(session().open(id.value()).ok());
     }
@@ -524,13 +522,13 @@ TEST_F(ReasonLists, AVisitFromThePracticeFileShowsTheSameRows)
     session().toggleComplaint();
     session().judge({AdviceList::Treat, right("piriformis"), "too sore"});
     session().judge({AdviceList::Treat, left("latissimus-dorsi"), {}});
-    session().saveNow();
+    ASSERT_TRUE(session().saveNow().ok());
 
-    auto store = openPractice(practice());
-    ASSERT_TRUE(store.ok());
-    VisitSession restored(knowledge(), adviser(), std::move(store).value(), existingPractice(practice()));
+    auto file = Practice::open(practice(), session().practice().keys());
+    ASSERT_TRUE(file.ok());
+    VisitSession restored(knowledge(), adviser(), std::move(file).value());
     MainWindow another(restored);
-    ASSERT_TRUE(another.openFirstVisit().ok());
+    another.visitPanel().openPatient(session().patientId());
     EXPECT_EQ(restored.visit(), session().visit());
     for (const AdviceList list : allLists) {
         EXPECT_GT(rows(list).size(), 2);
@@ -585,9 +583,7 @@ TEST_F(ReasonLists, ANewVisitStartsAnew)
     Visit visit = rich();
     visit.judgements.push_back({AdviceList::Treat, right("piriformis"), "too sore"});
     open(visit);
-    const auto patients = session().store().patients();
-    ASSERT_TRUE(patients.ok());
-    const auto id = session().startVisit(patients.value().front().id);
+    const auto id = session().startVisit(session().patientId());
     ASSERT_TRUE(id.ok());
     ASSERT_TRUE(session().open(id.value()).ok());
     EXPECT_TRUE(session().visit().conditions.empty()) << "those of the day are asked anew";

@@ -8,6 +8,7 @@
 #include <gtest/gtest.h>
 
 #include <QApplication>
+#include <QDate>
 #include <QListView>
 #include <QListWidget>
 #include <QPushButton>
@@ -30,21 +31,26 @@ protected:
     void SetUp() override
     {
         ASSERT_TRUE(m_folder.isValid());
-        auto store = openPractice(practice());
-        ASSERT_TRUE(store.ok());
+        auto made = Practice::make(practice(), {}, {"test", "Test Hand", "for the test only", leastCost});
+        ASSERT_TRUE(made.ok()) << inWords(made.error());
+        Practice &file = *made.value().practice;
+        m_keys = file.keys();
         Visit visit;
         visit.patient = Patient{"Test Patient", "1980-01-01"};
-        visit.date = "2026-11-25";
+        visit.date = QDate::currentDate().toString(Qt::ISODate).toStdString();
         visit.cautions = {"Takes a blood thinner"};
-        const auto patient = store.value()->addPatient(visit.patient->name, visit.patient->born);
+        PatientRecord record;
+        record.name = visit.patient->name;
+        record.born = visit.patient->born;
+        const auto patient = file.addPatient(record);
         ASSERT_TRUE(patient.ok());
-        ASSERT_TRUE(store.value()->addVisit(patient.value(), visit.date, writeVisit(visit)).ok());
+        ASSERT_TRUE(file.addVisit(patient.value(), writeVisit(visit)).ok());
         dress(*qobject_cast<QApplication *>(QCoreApplication::instance()), Theme::light());
-        m_session =
-            std::make_unique<VisitSession>(knowledge(), adviser(), std::move(store).value(), existingPractice(practice()));
+        m_session = std::make_unique<VisitSession>(knowledge(), adviser(), std::move(made.value().practice));
         m_window = std::make_unique<MainWindow>(*m_session);
         m_window->resize(1440, 900);
-        ASSERT_TRUE(m_window->openFirstVisit().ok());
+        m_window->visitPanel().openPatient(patient.value());
+        ASSERT_NE(m_session->visitId(), 0);
         m_window->show();
         ASSERT_TRUE(QTest::qWaitForWindowExposed(m_window.get()));
         QApplication::setActiveWindow(m_window.get());
@@ -81,13 +87,13 @@ protected:
         return nullptr;
     }
 
-    /// What the practice file holds, read through a store of its own.
+    /// What the practice file holds, read through a connection of its own.
     [[nodiscard]] Visit stored()
     {
-        m_session->saveNow();
-        auto store = openPractice(practice());
-        EXPECT_TRUE(store.ok());
-        const auto row = store.value()->visit(m_session->visitId());
+        EXPECT_TRUE(m_session->saveNow().ok());
+        auto file = Practice::open(practice(), m_keys);
+        EXPECT_TRUE(file.ok());
+        const auto row = file.value()->visit(m_session->visitId());
         EXPECT_TRUE(row.ok());
         auto visit = readVisit(row.value().document, "stored", *knowledge().atlas);
         EXPECT_TRUE(visit.ok());
@@ -96,6 +102,7 @@ protected:
 
 private:
     QTemporaryDir m_folder;
+    std::shared_ptr<const Keyring> m_keys;
     std::unique_ptr<VisitSession> m_session;
     std::unique_ptr<MainWindow> m_window;
 };

@@ -258,6 +258,13 @@ def check_refusals_by_schema(tally):
         tally.check(f"{schema} schema refuses: {name}", [] if any(problems(schema, document)) else ["it was let through"])
 
 
+PASSPHRASE = b"for the test only\n"  # on standard input, for the verbs that are told to read it there
+
+
+def key(*arguments):
+    return [*arguments, "--sign-in", "ada", "--passphrase-fd", "0"]
+
+
 class Batch:
     """Runs raphe-batch in a folder of its own."""
 
@@ -270,7 +277,7 @@ class Batch:
 
     def run(self, *arguments):
         return subprocess.run([self.program, *map(str, arguments)], capture_output=True, timeout=300, check=False,
-                              cwd=self.folder, env=self.environment)
+                              cwd=self.folder, env=self.environment, input=PASSPHRASE)
 
     def write(self, name, content):
         """A file in the folder: text as it is, anything else as JSON. Returns its name."""
@@ -520,13 +527,24 @@ def check_map(tally, batch):
         tally.check(f"raphe-batch map to .{ending}", complaints)
 
 
-def check_import(tally, batch):
-    first = batch.answer(tally, "import", "import", "import", "--practice", "practice.raphe", "--visit", OWN_VISIT)
-    again = batch.answer(tally, "import (again)", "import", "import", "--practice", "practice.raphe", "--visit", OWN_VISIT, OWN_VISIT)
+def check_practice(tally, batch):
+    made = batch.answer(tally, "make", "make", *key("make", "--practice", "practice.raphe", "--name", "Test", "--user-name", "Ada Brook"))
+    first = batch.answer(tally, "import", "import", *key("import", "--practice", "practice.raphe", "--visit", OWN_VISIT))
+    again = batch.answer(tally, "import (again)", "import", *key("import", "--practice", "practice.raphe", "--visit", OWN_VISIT, OWN_VISIT))
     if first is not None and again is not None:
         entries = first + again
         tally.check("one patient", [] if len({e["patient"] for e in entries}) == 1 else [f"{entries}"])
         tally.check("three visits", [] if len({e["visit"] for e in entries}) == 3 else [f"{entries}"])
+    chain = batch.answer(tally, "verify", "verify", "verify", "--practice", "practice.raphe")
+    whole = batch.answer(tally, "verify (with the key)", "verify", *key("verify", "--practice", "practice.raphe"))
+    if chain and whole:
+        tally.check("what verify says it checked", [] if (chain["checked"], whole["checked"]) == ("chain", "all") else [f"{chain}, {whole}"])
+    batch.answer(tally, "backup", "backup", "backup", "--practice", "practice.raphe", "--out", "practice.raphe-backup")
+    batch.answer(tally, "restore", "restore", "restore", "--practice", "elsewhere.raphe", "--from", "practice.raphe-backup")
+    batch.answer(tally, "export", "export", *key("export", "--practice", "elsewhere.raphe", "--patient", "1"))
+    if made:
+        held = (batch.folder / "practice.raphe").read_bytes()
+        tally.check("the recovery key is not in the file", [] if made["recovery_key"].encode() not in held else ["it is"])
 
 
 def check_refusals(tally, batch):
@@ -572,8 +590,8 @@ def check_refusals(tally, batch):
          ["visit.json#/conditions/0", "at"]),
         ("cautions of an unknown condition", lambda: ["cautions", "--visit", batch.write("visit.json", {**visit, "conditions": [{"condition": "hiccups"}]})],
          ["visit.json#/conditions/0/condition", "hiccups"]),
-        ("import of an unknown condition", lambda: ["import", "--practice", "new.raphe", "--visit",
-                                                    batch.write("visit.json", {**visit, "conditions": [{"condition": "hiccups"}]})],
+        ("import of an unknown condition", lambda: key("import", "--practice", "new.raphe", "--visit",
+                                                    batch.write("visit.json", {**visit, "conditions": [{"condition": "hiccups"}]})),
          ["visit.json#/conditions/0/condition", "hiccups"]),
         ("missing file", lambda: ["reason", "--visit", "nowhere.json"], ["nowhere.json"]),
         ("a folder for a file", lambda: ["reason", "--visit", "locked"], ["locked"]),
@@ -597,10 +615,16 @@ def check_refusals(tally, batch):
         ("no ending", lambda: drawn("--out", "map"), ["map", ".pdf"]),
         ("folder for the map missing", lambda: drawn("--out", "nowhere/map.pdf"), ["nowhere/map.pdf"]),
         ("map of a broken visit", lambda: ["map", "--visit", batch.write("broken.json", "{"), "--out", "map.pdf"], ["broken.json, line 1, column 2"]),
-        ("import of a nameless visit", lambda: ["import", "--practice", "new.raphe", "--visit", batch.write("nameless.json", spoilt(visit, patient=None))],
+        ("import of a nameless visit", lambda: key("import", "--practice", "new.raphe", "--visit", batch.write("nameless.json", spoilt(visit, patient=None))),
          ["nameless.json", "patient"]),
-        ("import into some other file", lambda: ["import", "--practice", "not-a-practice.raphe", "--visit", OWN_VISIT], ["not-a-practice.raphe"]),
-        ("import into a missing folder", lambda: ["import", "--practice", "nowhere/p.raphe", "--visit", OWN_VISIT], ["nowhere/p.raphe"]),
+        ("import into some other file", lambda: key("import", "--practice", "not-a-practice.raphe", "--visit", OWN_VISIT), ["not-a-practice.raphe"]),
+        ("import into a missing file", lambda: key("import", "--practice", "nowhere/p.raphe", "--visit", OWN_VISIT), ["nowhere/p.raphe"]),
+        ("import by someone unknown", lambda: ["import", "--practice", "practice.raphe", "--visit", OWN_VISIT, "--sign-in", "bo", "--passphrase-fd", "0"],
+         ["sign-in name"]),
+        ("a practice made over another", lambda: key("make", "--practice", "practice.raphe", "--name", "Test", "--user-name", "Ada"), ["practice.raphe", "exists"]),
+        ("a practice in a missing folder", lambda: key("make", "--practice", "nowhere/p.raphe", "--name", "Test", "--user-name", "Ada"), ["nowhere/p.raphe"]),
+        ("verify of a missing file", lambda: ["verify", "--practice", "nowhere.raphe"], ["nowhere.raphe"]),
+        ("export of nobody", lambda: key("export", "--practice", "practice.raphe", "--patient", "77"), ["77"]),
     ]
     for name, arguments, words in cases:
         for left in batch.folder.glob("map*"):
@@ -641,7 +665,7 @@ def main():
         check_reason(tally, batch)
         check_cautions(tally, batch)
         check_map(tally, batch)
-        check_import(tally, batch)
+        check_practice(tally, batch)
         check_refusals(tally, batch)
     print(f"{tally.passed} passed, {tally.failed} failed")
     return 1 if tally.failed else 0

@@ -53,36 +53,40 @@ private:
     {
         const QTemporaryDir home;
         const std::string practice = home.filePath(QStringLiteral("practice.raphe")).toStdString();
-        auto store = openPractice(practice);
-        if (!store)
-            return fail(store.error());
+        PracticeSettings settings;
+        settings.name = "Lowbridge Practice (demo)";
+        auto made = Practice::make(practice, settings, {"kestrel", "A. Kestrel", "for the pictures", leastCost});
+        if (!made)
+            return fail(made.error());
+        Practice &file = *made.value().practice;
         const auto files = QDir(m_demo).entryInfoList({QStringLiteral("*.json")}, QDir::Files, QDir::Name);
         for (const QFileInfo &info : files) {
-            QFile file(info.filePath());
-            if (!file.open(QIODevice::ReadOnly))
-                return fail({ErrorCode::CannotRead, info.filePath().toStdString(), file.errorString().toStdString()});
-            auto read = readVisit(file.readAll().toStdString(), info.fileName().toStdString(), *m_knowledge.atlas);
+            QFile document(info.filePath());
+            if (!document.open(QIODevice::ReadOnly))
+                return fail({ErrorCode::CannotRead, info.filePath().toStdString(), document.errorString().toStdString()});
+            auto read = readVisit(document.readAll().toStdString(), info.fileName().toStdString(), *m_knowledge.atlas);
             if (!read)
                 return fail(read.error());
             Visit visit = read.value();
             if (info.fileName().startsWith(QStringLiteral("tarrant")))
                 visit.findings.clear(); // found again below, with mouse and keys
-            const auto patient = store.value()->addPatient(visit.patient->name, visit.patient->born);
+            PatientRecord record;
+            record.name = visit.patient->name;
+            record.born = visit.patient->born;
+            const auto patient = file.addPatient(record);
             if (!patient)
                 return fail(patient.error());
-            if (const auto added = store.value()->addVisit(patient.value(), visit.date, writeVisit(visit)); !added)
+            if (const auto added = file.addVisit(patient.value(), writeVisit(visit)); !added)
                 return fail(added.error());
         }
 
         const Theme theme = themeFor(appearance);
         dress(*qobject_cast<QApplication *>(QCoreApplication::instance()), theme);
-        VisitSession session(m_knowledge, m_adviser, std::move(store).value(), existingPractice(practice));
+        VisitSession session(m_knowledge, m_adviser, std::move(made.value().practice));
         MainWindow window(session);
         window.setTheme(theme);
         window.resize(1440, 900);
         m_look = appearance == Appearance::Light ? QStringLiteral("light") : QStringLiteral("dark");
-        if (const auto opened = window.openFirstVisit(); !opened)
-            return fail(opened.error());
         window.show();
         if (!QTest::qWaitForWindowExposed(&window))
             return false;
@@ -169,10 +173,10 @@ private:
 
     void openVisitOf(VisitSession &session, const std::string &name)
     {
-        const auto patients = session.store().patients();
-        for (const PatientRow &row : patients.value())
-            if (row.name.starts_with(name)) {
-                const auto visits = session.store().visits(row.id);
+        const auto patients = session.practice().patients();
+        for (const PatientCard &card : patients.value())
+            if (card.name.starts_with(name)) {
+                const auto visits = session.practice().visits(card.id);
                 if (const auto opened = session.open(visits.value().front().id); !opened)
                     fail(opened.error());
             }

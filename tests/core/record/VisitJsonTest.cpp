@@ -140,6 +140,7 @@ TEST(VisitJson, ReadsEveryFieldOfTheVisit)
     input["patient"] = {{"name", "Ana Müller"}, {"born", "1971-12-31"}};
     input["date"] = "2024-02-29";
     input["practitioner"] = "B. Okoye";
+    input["episode"] = 2;
     input["complaint"] = "my back";
     input["cautions"] = {"thin bones", "new scar"};
     input["complaint_at"] = {{{"structure", "gluteus"}, {"side", "left"}}, {{"structure", "sacrum"}}};
@@ -153,6 +154,7 @@ TEST(VisitJson, ReadsEveryFieldOfTheVisit)
     EXPECT_EQ(visit.value().patient, (Patient{"Ana Müller", "1971-12-31"}));
     EXPECT_EQ(visit.value().date, "2024-02-29");
     EXPECT_EQ(visit.value().practitioner, "B. Okoye");
+    EXPECT_EQ(visit.value().episode, 2);
     EXPECT_EQ(visit.value().complaint, "my back");
     EXPECT_EQ(visit.value().cautions, (std::vector<std::string>{"thin bones", "new scar"}));
     EXPECT_EQ(visit.value().complaintAt, (std::vector<Place>{{{"gluteus"}, Side::Left}, {{"sacrum"}, Side::Midline}}));
@@ -576,6 +578,8 @@ public:
         if (chance())
             visit.practitioner = words();
         if (chance())
+            visit.episode = 7;
+        if (chance())
             visit.complaint = words();
         for (int i = below(3); i > 0; --i)
             visit.cautions.push_back(words());
@@ -874,7 +878,7 @@ TEST_F(VisitSchema, NamesTheFieldsThatTheReaderKnows)
         EXPECT_NE(read.error().code, ErrorCode::UnknownField) << field;
     }
     const json full = json::parse(
-        R"({"format":0,"version":0,"patient":0,"date":0,"practitioner":0,"complaint":0,"complaint_at":0,"cautions":0,"conditions":0,
+        R"({"format":0,"version":0,"patient":0,"date":0,"practitioner":0,"episode":0,"complaint":0,"complaint_at":0,"cautions":0,"conditions":0,
             "findings":0,"judgements":0})");
     for (const auto &[field, unused] : full.items())
         EXPECT_TRUE(schema["properties"].contains(field)) << field;

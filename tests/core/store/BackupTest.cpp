@@ -1,7 +1,7 @@
 // Back-ups: made while the practice is in use, checked without a key, opened on another machine, rotated; erasures outlive them.
 #include "tests/core/store/PracticeTesting.h"
 
-#include "core/store/Backup.h"
+#include "core/store/BackupFolder.h"
 
 #include <QDate>
 
@@ -114,6 +114,32 @@ TEST(BackupRotation, KeepsSevenDaysFiveWeeksTwelveMonths)
             "p-2026-11-21T1700.raphe-backup", "p-2026-11-22T1700.raphe-backup", "p-2026-11-23T1700.raphe-backup",
             "p-2026-11-24T1700.raphe-backup", "p-2026-11-25T1700.raphe-backup", "p-2026-11-26T1700.raphe-backup",
             "p-2026-11-27T1700.raphe-backup", "p-notes.raphe-backup", "letter.txt"}));
+}
+
+TEST_F(Backups, AFolderKeepsThemAndTheirRotation)
+{
+    ASSERT_TRUE(made());
+    const std::string into = folder() + "/backups";
+    std::filesystem::create_directory(into);
+    EXPECT_EQ(lastBackupDay(into, file()), "");
+    for (int day = 10; day <= 20; ++day) {
+        const auto done = backUpInto(into, file(), "2026-11-" + std::to_string(day) + "T0930");
+        ASSERT_TRUE(done.ok()) << inWords(done.error());
+        EXPECT_TRUE(std::filesystem::exists(done.value().file));
+    }
+    std::ofstream(into + "/test-notes-2026-11-01T0930.raphe-backup") << "of a practice called test-notes";
+    EXPECT_EQ(lastBackupDay(into, file()), "2026-11-20");
+    ASSERT_TRUE(backUpInto(into, file(), "2026-11-21T0930").ok());
+    std::set<std::string> left;
+    for (const auto &entry : std::filesystem::directory_iterator(into))
+        left.insert(entry.path().filename().string());
+    // Seven days back from the 21st, the newest of each week (ISO weeks end on the 15th and 22nd), the month's newest, and what
+    // is not ours.
+    EXPECT_EQ(left.size(), 9U) << testing::PrintToString(left);
+    EXPECT_TRUE(left.contains("test-2026-11-15T0930.raphe-backup"));
+    EXPECT_FALSE(left.contains("test-2026-11-14T0930.raphe-backup"));
+    EXPECT_TRUE(left.contains("test-notes-2026-11-01T0930.raphe-backup"));
+    EXPECT_EQ(backUpInto(folder() + "/none", file(), "2026-11-22T0930").error().code, ErrorCode::CannotWrite);
 }
 
 } // namespace raphe::test

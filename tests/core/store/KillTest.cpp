@@ -2,7 +2,7 @@
 // was handed to the saver 200 ms before the kill. RAPHE_KILLS says how many kills, 50 when it is not set.
 // A kill (SIGKILL) loses what the program held; it does not lose what the system had not yet brought to the disk, so
 // this says nothing about a power cut.
-#include "core/store/SealedStore.h"
+#include "core/store/Practice.h"
 
 #include "tests/core/store/StoreTesting.h"
 
@@ -42,7 +42,7 @@ struct HandedOver {
 // The writer as a child process.
 class Writer {
 public:
-    Writer(const std::string &kind, const std::string &file, long first)
+    Writer(const std::string &file, long first)
     {
         int ends[2];
         if (pipe2(ends, O_CLOEXEC) != 0)
@@ -52,10 +52,9 @@ public:
         posix_spawn_file_actions_init(&actions);
         posix_spawn_file_actions_adddup2(&actions, ends[1], STDOUT_FILENO);
         std::string program = RAPHE_KILL_WRITER;
-        std::string format = kind;
         std::string path = file;
         std::string counter = std::to_string(first);
-        char *arguments[] = {program.data(), format.data(), path.data(), counter.data(), nullptr};
+        char *arguments[] = {program.data(), path.data(), counter.data(), nullptr};
         if (posix_spawn(&m_process, program.c_str(), &actions, nullptr, arguments, environ) != 0)
             m_process = -1;
         posix_spawn_file_actions_destroy(&actions);
@@ -157,23 +156,18 @@ protected:
     const std::string file = path("kill.practice");
 };
 
-// The store of a kind, opened as by its owner; null and a failed test when it does not open or does not verify.
-std::unique_ptr<PracticeStore> opened(const std::string &kind, const std::string &file)
+// Opened as by its owner; null and a failed test when it does not open or does not verify.
+std::unique_ptr<Practice> opened(const std::string &file)
 {
-    if (kind == "plain")
-        return valueOf(openPractice(file));
     auto practice = valueOf(Practice::unlock(file, "ana", std::string_view("for the test only")));
     if (!practice)
         return nullptr;
     const auto verified = practice->verify();
     EXPECT_TRUE(verified) << testing::PrintToString(verified.error());
-    return std::make_unique<SealedStore>(std::move(practice));
+    return practice;
 }
 
-class KillTestOf : public KillTest, public testing::WithParamInterface<const char *> { };
-INSTANTIATE_TEST_SUITE_P(KillTest, KillTestOf, testing::Values("plain", "sealed"), [](const auto &kind) { return kind.param; });
-
-TEST_P(KillTestOf, LosesAtMostTheLastMoment)
+TEST_F(KillTest, LosesAtMostTheLastMoment)
 {
     ASSERT_GT(kills(), 0);
     std::mt19937 random(seed);
@@ -182,7 +176,7 @@ TEST_P(KillTestOf, LosesAtMostTheLastMoment)
     int telling = 0;
     for (int i = 0; i < kills(); ++i) {
         SCOPED_TRACE("kill " + std::to_string(i) + ", seed " + std::to_string(seed));
-        Writer writer(GetParam(), file, (i + 1) * 10000L);
+        Writer writer(file, (i + 1) * 10000L);
         ASSERT_TRUE(writer.started());
         ASSERT_TRUE(writer.readUntil(nowMs() + 10000, true)) << "the writer ended by itself";
         ASSERT_TRUE(writer.readUntil(nowMs() + moment(random))) << "the writer ended by itself";
@@ -192,9 +186,9 @@ TEST_P(KillTestOf, LosesAtMostTheLastMoment)
         ASSERT_FALSE(handedOver.empty());
 
         expectWhole();
-        const auto store = opened(GetParam(), file);
-        ASSERT_TRUE(store);
-        const auto visits = valueOf(store->visits(1));
+        const auto practice = opened(file);
+        ASSERT_TRUE(practice);
+        const auto visits = valueOf(practice->visits(1));
         ASSERT_EQ(visits.size(), 1U);
         const long stored = counterOf(visits[0].document);
 
@@ -216,7 +210,7 @@ TEST_P(KillTestOf, LosesAtMostTheLastMoment)
 }
 
 // Killed while it makes the file: what is left either opens or can be made anew, never a half practice.
-TEST_P(KillTestOf, AKillWhileTheFileIsMadeLeavesAllOrNothing)
+TEST_F(KillTest, AKillWhileTheFileIsMadeLeavesAllOrNothing)
 {
     std::mt19937 random(seed + 1);
     double longest = 60;
@@ -225,7 +219,7 @@ TEST_P(KillTestOf, AKillWhileTheFileIsMadeLeavesAllOrNothing)
         SCOPED_TRACE("kill " + std::to_string(i) + ", seed " + std::to_string(seed + 1));
         for (const char *suffix : {"", "-wal", "-shm", "-journal"})
             unlink((file + suffix).c_str());
-        Writer writer(GetParam(), file, 1);
+        Writer writer(file, 1);
         ASSERT_TRUE(writer.started());
         const double start = nowMs();
         if (i == 0) { // how long this machine takes to the first change
@@ -237,15 +231,15 @@ TEST_P(KillTestOf, AKillWhileTheFileIsMadeLeavesAllOrNothing)
         ASSERT_TRUE(writer.kill().second) << "the writer ended by itself";
         const bool started = !writer.lines().empty();
         unfinished += started ? 0 : 1;
-        if (GetParam() == std::string("sealed") && !started) { // it may not be there yet: then it can be made anew
-            const auto practice = Practice::unlock(file, "ana", std::string_view("for the test only"));
-            if (!practice) {
+        if (!started) { // it may not be there yet: then it can be made anew
+            const auto made = Practice::unlock(file, "ana", std::string_view("for the test only"));
+            if (!made) {
                 ASSERT_TRUE(Practice::make(file, {}, {"ana", "Ana", "for the test only", leastCost}));
             }
         }
-        const auto store = opened(GetParam(), file);
-        ASSERT_TRUE(store);
-        EXPECT_TRUE(store->patients());
+        const auto practice = opened(file);
+        ASSERT_TRUE(practice);
+        EXPECT_TRUE(practice->patients());
         expectWhole();
     }
     EXPECT_TRUE(unfinished > 0 || kills() < 10) << "no kill came early enough to tell anything";

@@ -3,7 +3,6 @@
 
 #include "core/store/Export.h"
 #include "core/store/PlainPractice.h"
-#include "core/store/PracticeStore.h"
 
 #include <nlohmann/json.hpp>
 
@@ -16,15 +15,18 @@ namespace {
 
 class PlainFile : public PracticeFileTest {
 protected:
+    // As the first versions wrote it.
     void makePlain() const
     {
-        auto plain = openPractice(file());
-        ASSERT_TRUE(plain.ok());
-        const auto ada = plain.value()->addPatient("Ada Quill", "1980-02-03").value();
-        const auto bo = plain.value()->addPatient("Bo Stone", "").value();
-        ASSERT_TRUE(plain.value()->addVisit(ada, "2026-11-02", "later").ok());
-        ASSERT_TRUE(plain.value()->addVisit(bo, "2026-11-01", "of the other").ok());
-        ASSERT_TRUE(plain.value()->addVisit(ada, "2026-10-01", "earlier").ok());
+        const Database db(file());
+        db.run("CREATE TABLE patient (id INTEGER PRIMARY KEY, name TEXT NOT NULL, born TEXT NOT NULL)");
+        db.run("CREATE TABLE visit (id INTEGER PRIMARY KEY, patient INTEGER NOT NULL REFERENCES patient (id),"
+               " held_on TEXT NOT NULL, document TEXT NOT NULL)");
+        db.run("INSERT INTO patient VALUES (1, 'Ada Quill', '1980-02-03'), (2, 'Bo Stone', '')");
+        db.run("INSERT INTO visit VALUES (1, 1, '2026-11-02', 'later'), (2, 2, '2026-11-01', 'of the other'),"
+               " (3, 1, '2026-10-01', 'earlier')");
+        db.run("PRAGMA application_id = " + std::to_string(practiceApplicationId));
+        db.run("PRAGMA user_version = 1");
     }
 };
 

@@ -1,8 +1,7 @@
 // The saver: returns at once, joins what comes together, writes everything else, and says what failed.
 #include "core/store/VisitSaver.h"
 
-#include "core/store/PracticeStore.h"
-#include "tests/core/store/StoreTesting.h"
+#include "tests/core/store/PracticeTesting.h"
 
 #include <QFile>
 
@@ -11,7 +10,7 @@
 #include <mutex>
 #include <thread>
 
-namespace raphe {
+namespace raphe::test {
 namespace {
 
 using Clock = std::chrono::steady_clock;
@@ -57,22 +56,28 @@ private:
     std::thread::id m_thread;
 };
 
-class VisitSaverTest : public StoreTest {
+class VisitSaverTest : public PracticeFileTest {
 protected:
     void SetUp() override
     {
-        StoreTest::SetUp();
-        store = valueOf(openPractice(file));
-        ASSERT_TRUE(store);
-        patient = valueOf(store->addPatient("Ana", ""));
+        PracticeFileTest::SetUp();
+        practice = made();
+        ASSERT_TRUE(practice);
+        keys = practice->keys();
+        patient = practice->addPatient(person("Ana", "")).value();
         visit = addVisit();
     }
 
-    std::int64_t addVisit() { return valueOf(store->addVisit(patient, "2024-01-01", "as it was")); }
-    std::string stored(std::int64_t id) { return valueOf(store->visit(id)).document; }
+    std::int64_t addVisit() { return practice->addVisit(patient, "as it was").value(); }
+    std::string stored(std::int64_t id) { return practice->visit(id).value().document; }
+    PracticeOpener opener() const { return opener(file()); }
+    PracticeOpener opener(const std::string &file) const
+    {
+        return [file, keys = keys] { return Practice::open(file, keys); };
+    }
 
-    const std::string file = path("saver.practice");
-    std::unique_ptr<PracticeStore> store;
+    std::unique_ptr<Practice> practice;
+    std::shared_ptr<const Keyring> keys;
     std::int64_t patient = 0;
     std::int64_t visit = 0;
     Reports reports;
@@ -80,8 +85,8 @@ protected:
 
 TEST_F(VisitSaverTest, SavesByItselfInItsOwnThread)
 {
-    VisitSaver saver(existingPractice(file), reports.callback());
-    saver.flush(); // now the thread is asleep and must be woken
+    VisitSaver saver(opener(), reports.callback());
+    static_cast<void>(saver.flush()); // now the thread is asleep and must be woken
     const auto start = Clock::now();
     saver.save(visit, "new");
     ASSERT_TRUE(reports.waitFor(1));
@@ -93,27 +98,27 @@ TEST_F(VisitSaverTest, SavesByItselfInItsOwnThread)
 
 TEST_F(VisitSaverTest, FlushDoesNotReturnBeforeItIsWritten)
 {
-    VisitSaver saver(existingPractice(file), reports.callback());
+    VisitSaver saver(opener(), reports.callback());
     for (int i = 0; i < 20; ++i) {
         const std::string document = "number " + std::to_string(i);
         saver.save(visit, document);
-        saver.flush();
+        static_cast<void>(saver.flush());
         ASSERT_EQ(stored(visit), document);
         ASSERT_EQ(reports.all().size(), static_cast<std::size_t>(i) + 1);
     }
-    saver.flush(); // nothing to do
+    static_cast<void>(saver.flush()); // nothing to do
     EXPECT_EQ(reports.all().size(), 20U);
 }
 
 TEST_F(VisitSaverTest, FlushDoesNotWaitForTheWindow)
 {
-    VisitSaver saver(existingPractice(file), reports.callback());
-    saver.flush(); // the thread has opened its store
+    VisitSaver saver(opener(), reports.callback());
+    static_cast<void>(saver.flush()); // the thread has opened its store
     auto best = Clock::duration::max();
     for (int i = 0; i < 10; ++i) {
         const auto start = Clock::now();
         saver.save(visit, std::to_string(i));
-        saver.flush();
+        static_cast<void>(saver.flush());
         best = std::min(best, Clock::now() - start);
     }
     EXPECT_LT(best, VisitSaver::coalesce);
@@ -121,11 +126,11 @@ TEST_F(VisitSaverTest, FlushDoesNotWaitForTheWindow)
 
 TEST_F(VisitSaverTest, JoinsChangesThatComeTogether)
 {
-    VisitSaver saver(existingPractice(file), reports.callback());
+    VisitSaver saver(opener(), reports.callback());
     const auto start = Clock::now();
     for (int i = 0; i < 1000; ++i)
         saver.save(visit, "change " + std::to_string(i));
-    saver.flush();
+    static_cast<void>(saver.flush());
     const auto windows = (Clock::now() - start) / VisitSaver::coalesce;
     EXPECT_LE(reports.all().size(), static_cast<std::size_t>(windows) + 2);
     EXPECT_EQ(stored(visit), "change 999");
@@ -133,7 +138,7 @@ TEST_F(VisitSaverTest, JoinsChangesThatComeTogether)
 
 TEST_F(VisitSaverTest, SteadyChangesDoNotPutOffTheWrite)
 {
-    VisitSaver saver(existingPractice(file), reports.callback());
+    VisitSaver saver(opener(), reports.callback());
     const auto giveUp = Clock::now() + 10s;
     int i = 0;
     do
@@ -148,11 +153,11 @@ TEST_F(VisitSaverTest, WritesEveryVisit)
     std::vector<std::int64_t> visits;
     for (int i = 0; i < 10; ++i)
         visits.push_back(addVisit());
-    VisitSaver saver(existingPractice(file), reports.callback());
+    VisitSaver saver(opener(), reports.callback());
     for (int round = 0; round < 3; ++round)
         for (const auto id : visits)
             saver.save(id, std::to_string(round) + " of " + std::to_string(id));
-    saver.flush();
+    static_cast<void>(saver.flush());
     for (const auto id : visits)
         EXPECT_EQ(stored(id), "2 of " + std::to_string(id));
     EXPECT_EQ(stored(visit), "as it was");
@@ -162,7 +167,7 @@ TEST_F(VisitSaverTest, TheDestructorSavesWhatIsPending)
 {
     const auto other = addVisit();
     {
-        VisitSaver saver(existingPractice(file), reports.callback());
+        VisitSaver saver(opener(), reports.callback());
         saver.save(visit, "last words");
         saver.save(other, "and these");
     }
@@ -170,41 +175,41 @@ TEST_F(VisitSaverTest, TheDestructorSavesWhatIsPending)
     EXPECT_EQ(stored(visit), "last words");
     EXPECT_EQ(stored(other), "and these");
     {
-        const VisitSaver unused(existingPractice(file), {});
+        const VisitSaver unused(opener(), {});
     }
 }
 
 TEST_F(VisitSaverTest, WorksWithoutAListener)
 {
-    VisitSaver saver(existingPractice(file), {});
+    VisitSaver saver(opener(), {});
     saver.save(visit, "unheard");
-    saver.flush();
+    static_cast<void>(saver.flush());
     EXPECT_EQ(stored(visit), "unheard");
 }
 
 TEST_F(VisitSaverTest, SaveReturnsAtOnceWhileTheFileIsBusy)
 {
-    VisitSaver saver(existingPractice(file), reports.callback());
-    saver.flush();
-    PlainSql sql(file);
-    sql.run("BEGIN IMMEDIATE");
+    VisitSaver saver(opener(), reports.callback());
+    static_cast<void>(saver.flush());
+    const Database other(file());
+    other.run("BEGIN IMMEDIATE");
     const auto start = Clock::now();
     for (int i = 0; i < 100; ++i) {
         saver.save(visit, "while busy " + std::to_string(i));
         ASSERT_LT(Clock::now() - start, 1s) << "the driver waits five seconds for a busy file";
     }
-    sql.run("COMMIT");
-    saver.flush();
+    other.run("COMMIT");
+    static_cast<void>(saver.flush());
     EXPECT_EQ(stored(visit), "while busy 99");
 }
 
 TEST_F(VisitSaverTest, ReportsAVisitThatDoesNotExistOnce)
 {
-    VisitSaver saver(existingPractice(file), reports.callback());
+    VisitSaver saver(opener(), reports.callback());
     saver.save(77, "nowhere");
     saver.save(visit, "somewhere");
-    saver.flush();
-    saver.flush();
+    static_cast<void>(saver.flush());
+    static_cast<void>(saver.flush());
     const auto results = reports.all();
     ASSERT_EQ(results.size(), 2U);
     EXPECT_TRUE(results[0]);
@@ -216,10 +221,10 @@ TEST_F(VisitSaverTest, ReportsAVisitThatDoesNotExistOnce)
 
 TEST_F(VisitSaverTest, AMissingFileIsReportedAndNotMadeAnew)
 {
-    const std::string missing = path("unplugged.practice");
-    VisitSaver saver(existingPractice(missing), reports.callback());
+    const std::string missing = folder() + "/unplugged.raphe";
+    VisitSaver saver(opener(missing), reports.callback());
     saver.save(visit, "x");
-    saver.flush();
+    static_cast<void>(saver.flush());
     ASSERT_EQ(reports.all().size(), 1U);
     ASSERT_FALSE(reports.all()[0]);
     EXPECT_EQ(reports.all()[0].error().code, ErrorCode::CannotRead);
@@ -229,16 +234,17 @@ TEST_F(VisitSaverTest, AMissingFileIsReportedAndNotMadeAnew)
 
 TEST_F(VisitSaverTest, WhatFailedIsTriedAgain)
 {
-    store.reset();
-    const QString here = QString::fromStdString(file);
+    practice.reset();
+    const QString here = QString::fromStdString(file());
     const QString away = here + QStringLiteral(".away");
     ASSERT_TRUE(QFile::rename(here, away));
     const auto flushed = [&](VisitSaver &saver) {
-        saver.flush();
-        return reports.all().back().ok();
+        const bool all = saver.flush();
+        EXPECT_EQ(all, reports.all().back().ok());
+        return all;
     };
     {
-        VisitSaver saver(existingPractice(file), reports.callback());
+        VisitSaver saver(opener(), reports.callback());
         saver.save(visit, "kept by itself");
         EXPECT_FALSE(flushed(saver));
         ASSERT_TRUE(QFile::rename(away, here));
@@ -247,38 +253,38 @@ TEST_F(VisitSaverTest, WhatFailedIsTriedAgain)
     }
     ASSERT_TRUE(QFile::rename(here, away));
     {
-        VisitSaver saver(existingPractice(file), reports.callback());
+        VisitSaver saver(opener(), reports.callback());
         saver.save(visit, "old");
         EXPECT_FALSE(flushed(saver));
         saver.save(visit, "newer");
         ASSERT_TRUE(QFile::rename(away, here));
         EXPECT_TRUE(flushed(saver));
     }
-    store = valueOf(openPractice(file));
-    ASSERT_TRUE(store);
+    practice = unlocked();
+    ASSERT_TRUE(practice);
     EXPECT_EQ(stored(visit), "newer");
 }
 
 TEST_F(VisitSaverTest, WhatFailedDoesNotReplaceANewerDocument)
 {
-    store.reset();
-    const QString here = QString::fromStdString(file);
+    practice.reset();
+    const QString here = QString::fromStdString(file());
     const QString away = here + QStringLiteral(".away");
     ASSERT_TRUE(QFile::rename(here, away));
     VisitSaver *handle = nullptr;
-    VisitSaver saver(existingPractice(file), [&](const Result<Done> &result) {
+    VisitSaver saver(opener(), [&](const Result<Done> &result) {
         if (!result) // while this write is still going on
             handle->save(visit, "newer");
     });
     handle = &saver;
     saver.save(visit, "older");
-    saver.flush();
+    static_cast<void>(saver.flush());
     ASSERT_TRUE(QFile::rename(away, here));
-    saver.flush();
-    store = valueOf(openPractice(file));
-    ASSERT_TRUE(store);
+    static_cast<void>(saver.flush());
+    practice = unlocked();
+    ASSERT_TRUE(practice);
     EXPECT_EQ(stored(visit), "newer");
 }
 
 } // namespace
-} // namespace raphe
+} // namespace raphe::test

@@ -1,8 +1,6 @@
 // A program to be killed: hands a new document to the saver every few milliseconds and says so on standard output,
 // one line "counter milliseconds" each (steady clock, which on Linux all programs share), written after the hand-over.
-// Arguments: "plain" or "sealed", practice file, first counter. Makes the practice, its patient and its visit when they are
-// missing.
-#include "core/store/SealedStore.h"
+// Arguments: practice file, first counter. Makes the practice, its patient and its visit when they are missing.
 #include "core/store/VisitSaver.h"
 
 #include <QCoreApplication>
@@ -33,7 +31,7 @@ std::string document(long counter)
 }
 
 // Of a sealed practice with a cheap passphrase, which is made when it is missing.
-raphe::StoreOpener sealedOpener(const std::string &file)
+raphe::PracticeOpener sealedOpener(const std::string &file)
 {
     constexpr std::string_view words = "for the test only";
     auto practice = raphe::Practice::unlock(file, "ana", words);
@@ -41,25 +39,27 @@ raphe::StoreOpener sealedOpener(const std::string &file)
         auto made = raphe::Practice::make(file, {}, {"ana", "Ana", std::string(words), raphe::leastCost});
         if (!made)
             std::exit(complain(made.error()));
-        return raphe::sealedPractice(file, made.value().practice->keys());
+        practice = std::move(made.value().practice);
     }
-    return raphe::sealedPractice(file, practice.value()->keys());
+    return [file, keys = practice.value()->keys()] { return raphe::Practice::open(file, keys); };
 }
 
 // The visit to write to: the first of the first patient.
-raphe::Result<std::int64_t> theVisit(raphe::PracticeStore &store)
+raphe::Result<std::int64_t> theVisit(raphe::Practice &practice)
 {
-    const auto patients = store.patients();
+    const auto patients = practice.patients();
     if (!patients)
         return patients.error();
+    raphe::PatientRecord ana;
+    ana.name = "Ana";
     const auto patient =
-        patients.value().empty() ? store.addPatient("Ana", "") : raphe::Result<std::int64_t>(patients.value()[0].id);
+        patients.value().empty() ? practice.addPatient(ana) : raphe::Result<std::int64_t>(patients.value()[0].id);
     if (!patient)
         return patient.error();
-    const auto visits = store.visits(patient.value());
+    const auto visits = practice.visits(patient.value());
     if (!visits)
         return visits.error();
-    return visits.value().empty() ? store.addVisit(patient.value(), "2024-01-01", document(0)) : visits.value().back().id;
+    return visits.value().empty() ? practice.addVisit(patient.value(), document(0)) : visits.value().back().id;
 }
 
 } // namespace
@@ -67,20 +67,15 @@ raphe::Result<std::int64_t> theVisit(raphe::PracticeStore &store)
 int main(int argc, char **argv)
 {
     const QCoreApplication application(argc, argv);
-    if (argc != 4) {
-        std::cerr << "usage: kill_writer plain|sealed PRACTICE FIRST\n";
+    if (argc != 3) {
+        std::cerr << "usage: kill_writer PRACTICE FIRST\n";
         return exitFailure;
     }
-    const std::string file = argv[2];
-    const auto opener = argv[1] == std::string("sealed") ? sealedOpener(file) : raphe::existingPractice(file);
-    if (argv[1] == std::string("plain")) {
-        if (const auto made = raphe::openPractice(file); !made)
-            return complain(made.error());
-    }
-    auto store = opener();
-    if (!store)
-        return complain(store.error());
-    const auto visit = theVisit(*store.value());
+    const auto opener = sealedOpener(argv[1]);
+    auto practice = opener();
+    if (!practice)
+        return complain(practice.error());
+    const auto visit = theVisit(*practice.value());
     if (!visit)
         return complain(visit.error());
 
@@ -89,7 +84,7 @@ int main(int argc, char **argv)
             std::exit(complain(result.error()));
     });
     auto next = Clock::now();
-    for (long counter = std::strtol(argv[3], nullptr, 10);; ++counter) {
+    for (long counter = std::strtol(argv[2], nullptr, 10);; ++counter) {
         saver.save(visit.value(), document(counter));
         const auto now = std::chrono::duration<double, std::milli>(Clock::now().time_since_epoch());
         std::printf("%ld %.3f\n", counter, now.count());

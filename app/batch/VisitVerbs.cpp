@@ -1,0 +1,63 @@
+#include "app/batch/Commands.h"
+#include "app/batch/Verbs.h"
+
+#include <memory>
+
+namespace raphe::batch {
+
+namespace {
+
+struct Given {
+    std::string view;
+    std::string facing = "right";
+    double x = 0;
+    double y = 0;
+    std::string visit;
+    std::string out;
+    std::string paper = "a4";
+    std::string language = "en";
+    std::string structure;
+    double stature = 0;
+};
+
+} // namespace
+
+void addVisitVerbs(CLI::App &cli, Result<Done> &result)
+{
+    const auto given = std::make_shared<Given>(); // lives in the callbacks
+    cli.add_subcommand("atlas", "print the atlas")->callback([&result] { result = printAtlas(); });
+
+    auto *under = cli.add_subcommand("under", "print what lies under a point, outside in");
+    under->add_option("--view", given->view, "front, back, side, sole, palm or head")->required();
+    under->add_option("--facing", given->facing, "side and head: which side of the patient is seen, right or left");
+    under
+        ->add_option("--x", given->x,
+            "units of 1/1000 stature (insets: their own) from the middle of the view; in the back view x > 0 is the patient's "
+            "right, in the side view facing right x > 0 is forward")
+        ->required();
+    under->add_option("--y", given->y, "units of 1/1000 stature below the crown")->required();
+    under->callback([&result, given] { result = printUnder(given->view, given->facing, given->x, given->y); });
+
+    const auto ofVisit = [&](const char *name, const char *words, Result<Done> (*print)(const std::string &)) {
+        auto *verb = cli.add_subcommand(name, words);
+        verb->add_option("--visit", given->visit, "visit file")->required();
+        verb->callback([&result, given, print] { result = print(given->visit); });
+    };
+    ofVisit("reason", "print what to explain, check and treat", printReasons);
+    ofVisit("cautions", "print what must be respected in a visit, and why", printCautions);
+    ofVisit("extent", "print how much of the body's surface the findings on the skin take", printExtent);
+
+    auto *map = cli.add_subcommand("map", "write the visit map");
+    map->add_option("--visit", given->visit, "visit file")->required();
+    map->add_option("--out", given->out, "file ending in .pdf, .svg or .png")->required();
+    map->add_option("--paper", given->paper, "a4 or letter");
+    map->add_option("--language", given->language, "language of the plain names: en, de or es");
+    map->callback([&result, given] { result = writeMap(given->visit, given->out, given->paper, given->language); });
+
+    auto *edges = cli.add_subcommand("edge", "print how long an edge is and who attaches along it");
+    edges->add_option("--structure", given->structure, "id of the edge, such as iliac-crest")->required();
+    edges->add_option("--stature", given->stature, "stature of the patient in millimetres")->required();
+    edges->callback([&result, given] { result = printEdge(given->structure, given->stature); });
+}
+
+} // namespace raphe::batch

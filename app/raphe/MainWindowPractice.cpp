@@ -1,0 +1,74 @@
+// What the window offers for the practice as a whole: locking, back-up, settings, the log of accesses, checking the file.
+#include "app/raphe/MainWindow.h"
+
+#include "app/raphe/InBackground.h"
+#include "app/raphe/practice/AccessLogDialog.h"
+#include "app/raphe/practice/SettingsDialog.h"
+#include "app/words/ErrorText.h"
+
+#include <QMenu>
+#include <QMessageBox>
+#include <QStatusBar>
+#include <QToolButton>
+
+namespace raphe {
+
+void MainWindow::makePracticeMenu(QToolButton *button)
+{
+    auto *menu = new QMenu(button);
+    QAction *lock = menu->addAction(tr("Lock"), this, &MainWindow::lockWanted);
+    lock->setShortcut(Qt::CTRL | Qt::Key_L);
+    addAction(lock); // the key works while the menu is closed
+    menu->addSeparator();
+    menu->addAction(tr("Back up now"), m_backups, &BackupRunner::run);
+    menu->addAction(tr("Check the whole file"), this, &MainWindow::checkPractice);
+    menu->addAction(tr("Who opened what ..."), this, &MainWindow::showAccesses);
+    menu->addSeparator();
+    menu->addAction(tr("Settings and users ..."), this, &MainWindow::changeSettings);
+    button->setMenu(menu);
+    button->setPopupMode(QToolButton::InstantPopup);
+}
+
+void MainWindow::changeSettings()
+{
+    if (const auto saved = m_session.saveNow(); !saved) {
+        tellSaveFailed(errorText(saved.error()));
+        return;
+    }
+    SettingsDialog dialog(m_session.practice(), this);
+    bool locks = false; // a new file key: all connections have to be opened anew
+    connect(&dialog, &SettingsDialog::keysChanged, this, [&] {
+        locks = true;
+        dialog.accept();
+    });
+    dialog.exec();
+    if (locks)
+        Q_EMIT lockWanted();
+    else
+        Q_EMIT settingsChanged();
+}
+
+void MainWindow::showAccesses()
+{
+    AccessLogDialog(m_session.practice(), {}, this).exec();
+}
+
+void MainWindow::checkPractice()
+{
+    statusBar()->showMessage(tr("Checking the whole file ..."));
+    inBackground(
+        this,
+        [file = m_session.practice().file(), keys = m_session.practice().keys(), stop = m_stopCheck]() -> Result<Done> {
+            const auto practice = Practice::open(file, keys);
+            if (!practice)
+                return practice.error();
+            return practice.value()->verify([&](std::int64_t) { return !stop->load(); });
+        },
+        [this](const Result<Done> &checked) {
+            statusBar()->showMessage(checked ? tr("The whole file was checked: it is as it was written.") : QString(), 8000);
+            if (!checked)
+                QMessageBox::critical(this, tr("The file is not in order"), errorText(checked.error()));
+        });
+}
+
+} // namespace raphe

@@ -1,0 +1,205 @@
+#include "app/raphe/Program.h"
+
+#include "app/raphe/Lock.h"
+#include "app/raphe/practice/RestoreDialog.h"
+#include "app/raphe/practice/SetUpDialog.h"
+#include "app/raphe/practice/UnlockDialog.h"
+#include "app/words/ErrorText.h"
+#include "core/store/PlainPractice.h"
+#include "core/store/PracticeInUse.h"
+
+#include <CLI/CLI.hpp>
+
+#include <QApplication>
+#include <QDir>
+#include <QMessageBox>
+#include <QStandardPaths>
+
+#include <fcntl.h>
+#include <unistd.h>
+
+#include <filesystem>
+#include <future>
+#include <iostream>
+
+namespace raphe {
+
+namespace {
+
+struct Given {
+    std::string practice;
+    // Where a lock left off: by whom, and which visit was open.
+    std::int64_t account = 0;
+    std::int64_t visit = 0;
+};
+
+constexpr int badInput = 2;
+
+int fail(const QString &message)
+{
+    std::cerr << message.toStdString() << '\n';
+    QMessageBox::critical(nullptr, QStringLiteral("Raphe"), message);
+    return badInput;
+}
+
+std::string usualPractice()
+{
+    const QDir home(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation));
+    home.mkpath(QStringLiteral("."));
+    return home.filePath(QStringLiteral("practice.raphe")).toStdString();
+}
+
+// What the program knows of the body and of caution; read while the passphrase is typed.
+struct Learned {
+    Knowledge knowledge;
+    Adviser adviser;
+};
+
+Result<std::shared_ptr<const Learned>> learn()
+{
+    auto knowledge = readKnowledge();
+    if (!knowledge)
+        return knowledge.error();
+    auto adviser = Adviser::of(knowledge.value());
+    if (!adviser)
+        return adviser.error();
+    return std::make_shared<const Learned>(std::move(knowledge).value(), std::move(adviser).value());
+}
+
+Result<Done> eraseAgain(
+    const std::string &file, const std::shared_ptr<const Keyring> &keys, const std::vector<std::int64_t> &patients)
+{
+    if (patients.empty())
+        return Done{};
+    const auto practice = Practice::open(file, keys);
+    if (!practice)
+        return practice.error();
+    for (const std::int64_t patient : patients)
+        if (const auto erased = practice.value()->erase(patient, "erased before the restore"); !erased)
+            return erased.error();
+    return Done{};
+}
+
+// Set-up for a practice that is not there yet or not sealed yet, else unlocking. Nothing when the person left; an error that
+// cannot be mended here is shown and ends the program as well.
+std::shared_ptr<const Keyring> keysFor(const std::string &practice)
+{
+    const bool isThere = std::filesystem::exists(practice) && std::filesystem::file_size(practice) > 0;
+    const auto isPlain = isThere ? isPlainPractice(practice) : Result<bool>(false);
+    if (!isPlain) {
+        fail(errorText(isPlain.error()));
+        return {};
+    }
+    if (!isThere || isPlain.value()) {
+        SetUpDialog dialog(practice);
+        return dialog.exec() == QDialog::Accepted ? dialog.keys() : nullptr;
+    }
+    Settings settings;
+    std::vector<std::int64_t> erasedSince; // when a back-up was put in its place
+    UnlockDialog dialog(practice, settings.signIn(), settings.failedUnlocks());
+    QObject::connect(&dialog, &UnlockDialog::restoreWanted, [&] {
+        RestoreDialog restoring(practice, &dialog);
+        if (restoring.exec() == QDialog::Accepted)
+            erasedSince = restoring.erasedSince();
+    });
+    QObject::connect(&dialog, &UnlockDialog::failuresChanged, [&](int failures) { settings.setFailedUnlocks(failures); });
+    if (dialog.exec() != QDialog::Accepted)
+        return {};
+    settings.setSignIn(dialog.signIn());
+    if (const auto erased = eraseAgain(practice, dialog.keys(), erasedSince); !erased) {
+        fail(errorText(erased.error()));
+        return {};
+    }
+    return dialog.keys();
+}
+
+struct Ended {
+    int status = 0;
+    Given left; // where to go on after a lock
+};
+
+// One round, from the locked file to the end of the window; everything that holds words or keys is gone when it returns.
+Ended workOn(const Given &given)
+{
+    const auto held = PracticeInUse::hold(given.practice);
+    if (!held)
+        return {fail(errorText(held.error())), {}};
+    auto learning = std::async(std::launch::async, learn);
+    const auto keys = keysFor(given.practice);
+    const auto learned = learning.get();
+    if (!learned)
+        return {fail(errorText(learned.error())), {}};
+    if (!keys)
+        return {};
+    auto practice = Practice::open(given.practice, keys);
+    if (!practice)
+        return {fail(errorText(practice.error())), {}};
+
+    VisitSession session(learned.value()->knowledge, learned.value()->adviser, std::move(practice).value());
+    MainWindow window(session);
+    Lock lock(session, window);
+    window.show();
+    // Who comes back to the visit that was open needs no list; another user must not fall into it.
+    if (given.visit != 0 && given.account == keys->account) {
+        static_cast<void>(session.open(given.visit));
+    } else {
+        QMetaObject::invokeMethod(&window.visitPanel(), &VisitPanel::choosePatient, Qt::QueuedConnection);
+    }
+    window.backups().runIfDue();
+    const int status = QApplication::exec();
+    return {status, {given.practice, keys->account, session.visitId()}};
+}
+
+// The same program anew. Nothing that is open goes over.
+[[noreturn]] void executeAnew(char *program, const Given &given)
+{
+    std::vector<std::string> arguments{program, "--practice", given.practice};
+    if (given.visit != 0)
+        arguments.insert(
+            arguments.end(), {"--resume-visit", std::to_string(given.visit), "--resume-account", std::to_string(given.account)});
+    std::vector<char *> pointers;
+    for (std::string &argument : arguments)
+        pointers.push_back(argument.data());
+    pointers.push_back(nullptr);
+    for (int descriptor = 3, end = static_cast<int>(sysconf(_SC_OPEN_MAX)); descriptor < std::min(end, 4096); ++descriptor)
+        fcntl(descriptor, F_SETFD, FD_CLOEXEC);
+    execv("/proc/self/exe", pointers.data());
+    std::cerr << "raphe: cannot be started again after locking; start it anew\n";
+    _exit(badInput); // locked is locked
+}
+
+} // namespace
+
+int runProgram(int argc, char **argv)
+{
+    CLI::App cli{"Raphe: assists a trained practitioner; follow local law, scope of practice and licensed care."};
+    Given given;
+    cli.add_option("--practice", given.practice, "practice file; set up when missing");
+    cli.add_option("--resume-visit", given.visit, "visit to open again")->group({});
+    cli.add_option("--resume-account", given.account, "for this account only")->group({});
+    try {
+        cli.parse(argc, argv);
+    } catch (const CLI::CallForHelp &help) {
+        return cli.exit(help);
+    } catch (const CLI::ParseError &error) {
+        std::cerr << errorText({ErrorCode::BadArgument, "raphe", error.what()}).toStdString() << '\n';
+        return badInput;
+    }
+
+    Ended ended;
+    {
+        QApplication::setOrganizationName(QStringLiteral("Raphe"));
+        QApplication::setApplicationName(QStringLiteral("Raphe"));
+        QApplication application(argc, argv);
+        QApplication::setQuitOnLastWindowClosed(true);
+        dress(application, themeFor(Settings().appearance()));
+        if (given.practice.empty())
+            given.practice = usualPractice();
+        ended = workOn(given);
+    }
+    if (ended.status == Lock::exitCode)
+        executeAnew(argv[0], ended.left);
+    return ended.status;
+}
+
+} // namespace raphe

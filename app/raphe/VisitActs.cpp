@@ -1,0 +1,103 @@
+// What can be done with a whole visit: signing, amending, marking as an error, moving, looking at its history.
+#include "app/raphe/VisitPanel.h"
+
+#include "app/raphe/practice/HistoryDialog.h"
+#include "app/raphe/practice/PatientsDialog.h"
+
+#include <QAction>
+#include <QInputDialog>
+#include <QMenu>
+#include <QToolButton>
+
+namespace raphe {
+
+void VisitPanel::makeActs()
+{
+    const auto add = [&](const QString &text, void (VisitPanel::*act)()) {
+        QAction *action = m_actsMenu->addAction(text);
+        connect(action, &QAction::triggered, this, act);
+        return action;
+    };
+    m_sign = add(tr("Sign"), &VisitPanel::sign);
+    m_amend = add(tr("Amend"), &VisitPanel::amend);
+    m_dropAmendment = add(tr("Give the amendment up"), &VisitPanel::dropAmendment);
+    m_move = add(tr("Move to another patient ..."), &VisitPanel::move);
+    m_inError = add(tr("Entered in error ..."), &VisitPanel::markInError);
+    m_history = add(tr("History ..."), &VisitPanel::showHistory);
+}
+
+void VisitPanel::showActs()
+{
+    const bool isOpen = m_session.visitId() != 0;
+    const VisitState state = m_session.state();
+    const bool isBeingWritten = isOpen && !m_session.isReadOnly();
+    m_sign->setVisible(isBeingWritten);
+    m_amend->setVisible(isOpen && state == VisitState::Signed);
+    m_dropAmendment->setVisible(isOpen && state == VisitState::Amending);
+    m_move->setVisible(isOpen && state == VisitState::Draft);
+    m_inError->setVisible(isOpen && state != VisitState::InError);
+    m_history->setVisible(isOpen);
+    QAction *next = isBeingWritten ? m_sign : state == VisitState::Signed ? m_amend : m_history;
+    m_acts->setDefaultAction(next);
+    m_acts->setEnabled(isOpen);
+    m_acts->setAccessibleName(tr("%1; the menu has more", "what a button does").arg(next->text()));
+}
+
+std::string VisitPanel::askReason(const QString &title, const QString &question)
+{
+    bool ok = false;
+    const QString reason = QInputDialog::getText(this, title, question, QLineEdit::Normal, {}, &ok).trimmed();
+    return ok ? reason.toStdString() : std::string();
+}
+
+void VisitPanel::sign()
+{
+    std::string reason;
+    if (m_session.state() == VisitState::Amending) {
+        reason = askReason(tr("Sign the amendment"), tr("Why was the signed visit changed? The reason stays in the record."));
+        if (reason.empty())
+            return;
+    } else if (m_session.isLate()) {
+        reason = askReason(tr("Sign a late entry"),
+            tr("The visit was on an earlier day. Why is it signed today? The reason stays in the record."));
+        if (reason.empty())
+            return;
+    }
+    tell(m_session.sign(reason));
+}
+
+void VisitPanel::amend()
+{
+    tell(m_session.beginAmendment());
+}
+
+void VisitPanel::dropAmendment()
+{
+    tell(m_session.dropAmendment());
+}
+
+void VisitPanel::markInError()
+{
+    const std::string reason =
+        askReason(tr("Entered in error"), tr("What is wrong with this visit? It stays in the record, marked as an error."));
+    if (!reason.empty())
+        tell(m_session.markInError(reason));
+}
+
+void VisitPanel::move()
+{
+    PatientsDialog dialog(m_session.practice(), m_session.adviser().rules(), PatientsDialog::Purpose::MoveTo, this);
+    if (dialog.exec() != QDialog::Accepted || dialog.chosen() == 0)
+        return;
+    const std::string reason =
+        askReason(tr("Move the visit"), tr("Why does it belong to the other patient? The reason stays in the record."));
+    if (!reason.empty())
+        tell(m_session.moveTo(dialog.chosen(), reason));
+}
+
+void VisitPanel::showHistory()
+{
+    HistoryDialog(m_session.practice(), m_session.visitId(), m_session.knowledge(), this).exec();
+}
+
+} // namespace raphe

@@ -1,0 +1,92 @@
+#include "app/raphe/practice/FormParts.h"
+
+#include "app/raphe/Style.h"
+#include "app/raphe/WrappedLabel.h"
+#include "app/words/ErrorText.h"
+
+#include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QVBoxLayout>
+
+namespace raphe {
+
+namespace {
+
+constexpr int nameGap = 4; // pixels between a name and its field
+constexpr int scrollGap = 10; // pixels between a page and its scroll bar
+
+QVBoxLayout *under(const QString &name, QWidget *buddy)
+{
+    buddy->setAccessibleName(name);
+    buddy->setMinimumHeight(touchTarget);
+    auto *label = new QLabel(name);
+    label->setBuddy(buddy);
+    auto *column = new QVBoxLayout;
+    column->setSpacing(nameGap);
+    column->addWidget(label);
+    return column;
+}
+
+} // namespace
+
+QVBoxLayout *labelled(const QString &name, QWidget *field)
+{
+    QVBoxLayout *column = under(name, field);
+    column->addWidget(field);
+    return column;
+}
+
+QVBoxLayout *labelled(const QString &name, QBoxLayout *row, QWidget *first)
+{
+    QVBoxLayout *column = under(name, first);
+    column->addLayout(row);
+    return column;
+}
+
+QLabel *heading(const QString &text)
+{
+    auto *label = new QLabel(text);
+    label->setProperty("role", QStringLiteral("head"));
+    return label;
+}
+
+WrappedLabel *hint(const QString &text)
+{
+    auto *label = new WrappedLabel(text);
+    label->setProperty("role", QStringLiteral("quiet"));
+    return label;
+}
+
+QPushButton *pushButton(const QString &text)
+{
+    auto *button = new QPushButton(text);
+    button->setMinimumHeight(touchTarget);
+    button->setAccessibleName(text);
+    return button;
+}
+
+QScrollArea *scrolled(QWidget *page)
+{
+    auto *area = new QScrollArea;
+    area->setWidget(page);
+    area->setWidgetResizable(true);
+    area->setFrameShape(QFrame::NoFrame);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    area->setFocusPolicy(Qt::NoFocus);
+    QObject::connect(area->verticalScrollBar(), &QScrollBar::rangeChanged, page,
+        [page](int, int most) { page->setContentsMargins(0, 0, most > 0 ? scrollGap : 0, 0); });
+    return area;
+}
+
+QString sentence(const Error &error)
+{
+    QString text = errorText(error);
+    if (error.place.empty() && !text.isEmpty())
+        text[0] = text[0].toUpper();
+    if (!text.endsWith(QLatin1Char('.')))
+        text += QLatin1Char('.');
+    return text;
+}
+
+} // namespace raphe

@@ -1,0 +1,30 @@
+// Puts a back-up in the place of a practice file that cannot be used any more. The file is kept beside it. accepted() when it is
+// done; then the practice has to be unlocked with a passphrase of the back-up's day, or the recovery key.
+#pragma once
+
+#include "app/raphe/practice/WorkDialog.h"
+
+#include <cstdint>
+#include <string>
+#include <vector>
+
+namespace raphe {
+
+class RestoreDialog : public WorkDialog {
+    Q_OBJECT
+
+public:
+    explicit RestoreDialog(const std::string &practiceFile, QWidget *parent = nullptr);
+
+    void restoreFrom(const QString &backup);
+    /// Patients that were erased after the back-up was made: to be erased again as soon as the file is unlocked.
+    [[nodiscard]] const std::vector<std::int64_t> &erasedSince() const { return m_erasedSince; }
+
+private:
+    void choose();
+
+    const std::string m_file;
+    std::vector<std::int64_t> m_erasedSince;
+};
+
+} // namespace raphe

@@ -1,0 +1,55 @@
+// The settings of a practice in four tabs. Practice, back-ups and keeping of records are written together by 'Save'; what is done
+// to users is done at once.
+#pragma once
+
+#include "app/raphe/practice/ChoiceFields.h"
+#include "app/raphe/practice/WorkDialog.h"
+#include "core/store/Practice.h"
+
+#include <memory>
+
+class QLineEdit;
+class QPlainTextEdit;
+class QSpinBox;
+class QTabWidget;
+
+namespace raphe {
+
+class UsersTab;
+
+class SettingsDialog : public WorkDialog {
+    Q_OBJECT
+
+public:
+    /// `practice` must outlive it. `scope`: groups of techniques to choose from, if there are any.
+    explicit SettingsDialog(Practice &practice, QWidget *parent = nullptr, const DerivationCost &cost = usualCost(),
+        const std::vector<ScopeGroup> &scope = {});
+    ~SettingsDialog() override;
+
+Q_SIGNALS:
+    /// A user was removed, and with them the old file key. `practice` has the new keys already; every other connection to the
+    /// file must be opened anew with these before it is used again.
+    void keysChanged(const std::shared_ptr<const raphe::Keyring> &keys);
+
+private:
+    QWidget *makePracticeTab(const std::vector<ScopeGroup> &scope);
+    QWidget *makeBackupTab();
+    QWidget *makeRecordsTab();
+    void save();
+
+    Practice &m_practice;
+    PracticeSettings m_settings; // as they were read
+    QTabWidget *m_tabs;
+    QLineEdit *m_name = nullptr;
+    QPlainTextEdit *m_letterhead = nullptr;
+    LanguageBox *m_language = nullptr;
+    UnitsBox *m_units = nullptr;
+    LockBox *m_lock = nullptr;
+    ScopeTicks *m_scope = nullptr; // only when there are groups
+    FolderEdit *m_folder = nullptr;
+    QLineEdit *m_jurisdiction = nullptr;
+    QSpinBox *m_years = nullptr;
+    UsersTab *m_users;
+};
+
+} // namespace raphe

@@ -1,0 +1,156 @@
+#include "app/raphe/practice/VisitChanges.h"
+
+#include "app/raphe/practice/PersonWords.h"
+#include "core/document/VisitMap.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace raphe {
+
+namespace {
+
+QString tr(const char *text)
+{
+    return QCoreApplication::translate("VisitChanges", text);
+}
+
+// What findingInWords does not say is said here: the landmark, the play of a joint, and how sure the examiner was.
+QString findingWords(const Atlas &atlas, const Finding &finding)
+{
+    QStringList words;
+    if (finding.at)
+        words << tr("at %1").arg(QString::fromStdString(atlas.spoken({*finding.at, finding.place.side})));
+    if (const std::string known = findingInWords(finding); !known.empty())
+        words << QString::fromStdString(known);
+    if (finding.play)
+        words << tr("joint play %1").arg(finding.play->grade);
+    if (finding.certain)
+        words << tr("sure of the motion");
+    return words.isEmpty() ? tr("noted") : words.join(QStringLiteral(", "));
+}
+
+using Pairs = std::vector<std::pair<Finding, Finding>>;
+
+// Takes out of both what agrees by `same`, each with the first that it meets.
+template <class Same> Pairs takePairs(std::vector<Finding> &before, std::vector<Finding> &after, Same same)
+{
+    Pairs pairs;
+    for (auto one = before.begin(); one != before.end();) {
+        const auto other = std::find_if(after.begin(), after.end(), [&](const Finding &f) { return same(*one, f); });
+        if (other == after.end()) {
+            ++one;
+            continue;
+        }
+        pairs.emplace_back(*one, *other);
+        one = before.erase(one);
+        after.erase(other);
+    }
+    return pairs;
+}
+
+void compareFindings(const Atlas &atlas, std::vector<Finding> before, std::vector<Finding> after, VisitChanges &changes)
+{
+    const bool differ = before != after;
+    takePairs(before, after, [](const Finding &a, const Finding &b) { return a == b; });
+    if (differ && before.empty() && after.empty())
+        changes.others << tr("The findings stand in another order.");
+    const auto sameSpot = [](const Finding &a, const Finding &b) {
+        return a.place == b.place && a.spot == b.spot && a.at == b.at;
+    };
+    const auto samePlace = [](const Finding &a, const Finding &b) { return a.place == b.place; };
+    for (const Pairs &pairs : {takePairs(before, after, sameSpot), takePairs(before, after, samePlace)})
+        for (const auto &[old, now] : pairs)
+            changes.changed << tr("%1: %2; now %3")
+                                   .arg(QString::fromStdString(atlas.spoken(old.place)), findingWords(atlas, old),
+                                       findingWords(atlas, now));
+    for (const Finding &finding : after)
+        changes.added << findingLine(atlas, finding);
+    for (const Finding &finding : before)
+        changes.gone << findingLine(atlas, finding);
+}
+
+QString quoted(const QString &text)
+{
+    return text.isEmpty() ? tr("nothing") : tr("'%1'").arg(text);
+}
+
+void compareText(const QString &what, const QString &before, const QString &after, QStringList &out)
+{
+    if (before != after)
+        out << tr("%1: %2; now %3").arg(what, quoted(before), quoted(after));
+}
+
+QString dayText(const std::string &isoDate)
+{
+    const QString words = dayWords(isoDate);
+    return words.isEmpty() ? QString::fromStdString(isoDate) : words;
+}
+
+QString personText(const std::optional<Patient> &patient)
+{
+    if (!patient)
+        return {};
+    const QString name = QString::fromStdString(patient->name);
+    return patient->born.empty() ? name : tr("%1, %2").arg(name, dayText(patient->born));
+}
+
+QString placesText(const Atlas &atlas, const std::vector<Place> &places)
+{
+    QStringList words;
+    for (const Place &place : places)
+        words << QString::fromStdString(atlas.spoken(place));
+    return words.join(QStringLiteral(", "));
+}
+
+QString cautionsText(const std::vector<std::string> &lines)
+{
+    QStringList words;
+    for (const std::string &line : lines)
+        words << QString::fromStdString(line);
+    return words.join(QStringLiteral("; "));
+}
+
+QString conditionsText(const Atlas &atlas, const SafetyRules &rules, const std::vector<Condition> &conditions)
+{
+    QStringList words;
+    for (const Condition &condition : conditions) {
+        const ConditionKind *kind = rules.findCondition(condition.id);
+        const QString name = QString::fromStdString(kind ? kind->name : condition.id);
+        words << (condition.at.empty() ? name : tr("%1 (%2)").arg(name, placesText(atlas, condition.at)));
+    }
+    return words.join(QStringLiteral("; "));
+}
+
+} // namespace
+
+QString findingLine(const Atlas &atlas, const Finding &finding)
+{
+    return tr("%1: %2").arg(QString::fromStdString(atlas.spoken(finding.place)), findingWords(atlas, finding));
+}
+
+VisitChanges visitChanges(const Atlas &atlas, const SafetyRules &rules, const Visit &before, const Visit &after)
+{
+    VisitChanges changes;
+    compareFindings(atlas, before.findings, after.findings, changes);
+    QStringList &others = changes.others;
+    compareText(tr("Patient"), personText(before.patient), personText(after.patient), others);
+    compareText(tr("Date"), dayText(before.date), dayText(after.date), others);
+    compareText(
+        tr("Practitioner"), QString::fromStdString(before.practitioner), QString::fromStdString(after.practitioner), others);
+    if (before.episode != after.episode)
+        others << tr("The visit is about another complaint of the record.");
+    compareText(tr("Complaint"), QString::fromStdString(before.complaint), QString::fromStdString(after.complaint), others);
+    compareText(tr("Where it hurts"), placesText(atlas, before.complaintAt), placesText(atlas, after.complaintAt), others);
+    compareText(tr("Cautions"), cautionsText(before.cautions), cautionsText(after.cautions), others);
+    compareText(tr("Conditions"), conditionsText(atlas, rules, before.conditions), conditionsText(atlas, rules, after.conditions),
+        others);
+    if (before.judgements != after.judgements)
+        others << tr("Other rows are pinned or put away.");
+    if (changes.areNone() && before != after)
+        others << tr("Something else was changed.");
+    return changes;
+}
+
+} // namespace raphe

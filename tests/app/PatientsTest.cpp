@@ -1,0 +1,154 @@
+// Finding a patient by a few letters, confirming that it is the right one, and what the file then says of it.
+#include "app/raphe/practice/PatientsDialog.h"
+#include "app/raphe/practice/PersonWords.h"
+#include "tests/app/Window.h"
+
+#include <QAbstractItemModelTester>
+#include <QLabel>
+#include <QLineEdit>
+
+namespace raphe::test {
+
+namespace {
+
+class Patients : public WindowTest {
+protected:
+    void SetUp() override
+    {
+        WindowTest::SetUp();
+        for (const auto &[name, born, mark] : {std::tuple{"Ilse Bramwell", "1951-03-30", "walks with an ash stick"},
+                 std::tuple{"Ilse Bramhall", "1990-12-02", ""}, std::tuple{"Tomasz Zoll", "", "tall, left-handed"}}) {
+            PatientRecord record;
+            record.name = name;
+            record.born = born;
+            record.mark = mark;
+            if (record.name == "Tomasz Zoll")
+                record.complaints.push_back({1, "heel pain in the morning", "", false});
+            ASSERT_TRUE(session().practice().addPatient(record).ok());
+        }
+        m_dialog = std::make_unique<PatientsDialog>(
+            session().practice(), session().adviser().rules(), PatientsDialog::Purpose::Open);
+        m_dialog->show();
+        ASSERT_TRUE(QTest::qWaitForWindowExposed(m_dialog.get()));
+        QApplication::setActiveWindow(m_dialog.get());
+    }
+
+    PatientsDialog &dialog() { return *m_dialog; }
+    void type(const QString &words) { QTest::keyClicks(m_dialog->findChild<QLineEdit *>(), words); }
+    QStringList shown()
+    {
+        QStringList out;
+        const auto *model = m_dialog->findChild<QListView *>()->model();
+        for (int row = 0; row < model->rowCount(); ++row)
+            out << model->index(row, 0).data().toString().section(QLatin1Char('\n'), 0, 0);
+        return out;
+    }
+    bool says(const QString &words)
+    {
+        for (const auto *label : m_dialog->findChildren<QLabel *>())
+            if (label->isVisible() && label->text().contains(words))
+                return true;
+        return false;
+    }
+    std::size_t openings(std::int64_t patient)
+    {
+        std::size_t count = 0;
+        const auto accesses = session().practice().accesses(patient).value();
+        for (const AccessRow &row : accesses)
+            count += row.kind == EntryKind::Opened ? 1 : 0;
+        return count;
+    }
+
+private:
+    std::unique_ptr<PatientsDialog> m_dialog;
+};
+
+} // namespace
+
+TEST_F(Patients, AreFoundByPartOfANameABirthDateOrAComplaint)
+{
+    EXPECT_EQ(shown().size(), 4);
+    type(QStringLiteral("bram ils"));
+    EXPECT_EQ(shown(), (QStringList{QStringLiteral("Ilse Bramhall"), QStringLiteral("Ilse Bramwell")}));
+    dialog().findChild<QLineEdit *>()->clear();
+    type(QStringLiteral("30.3.1951"));
+    EXPECT_EQ(shown(), QStringList{QStringLiteral("Ilse Bramwell")});
+    dialog().findChild<QLineEdit *>()->clear();
+    type(QStringLiteral("heel"));
+    EXPECT_EQ(shown(), QStringList{QStringLiteral("Tomasz Zoll")});
+    type(QStringLiteral("x"));
+    EXPECT_TRUE(shown().isEmpty());
+    EXPECT_TRUE(says(QStringLiteral("Nobody is found")));
+    QTest::keyClick(&dialog(), Qt::Key_Return);
+    EXPECT_EQ(dialog().chosen(), 0);
+    EXPECT_TRUE(dialog().isVisible());
+}
+
+TEST_F(Patients, IdentityIsAskedBeforeARecordOpens)
+{
+    type(QStringLiteral("ilse"));
+    QTest::keyClick(dialog().findChild<QLineEdit *>(), Qt::Key_Down);
+    QTest::keyClick(dialog().findChild<QLineEdit *>(), Qt::Key_Return);
+    EXPECT_EQ(dialog().chosen(), 0) << "not yet";
+    EXPECT_TRUE(says(QStringLiteral("Ilse Bramwell")));
+    EXPECT_TRUE(says(QStringLiteral("born 30 March 1951")));
+    EXPECT_TRUE(says(QStringLiteral("walks with an ash stick")));
+    QTest::keyClick(&dialog(), Qt::Key_Escape);
+    EXPECT_TRUE(dialog().isVisible()) << "back to the list, not out";
+    EXPECT_FALSE(says(QStringLiteral("walks with an ash stick")));
+    QTest::keyClick(dialog().findChild<QLineEdit *>(), Qt::Key_Return);
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    EXPECT_FALSE(dialog().isVisible());
+    ASSERT_NE(dialog().chosen(), 0);
+    EXPECT_EQ(session().practice().patient(dialog().chosen()).value().name, "Ilse Bramwell");
+}
+
+TEST_F(Patients, WhatIsMissingForTheComparisonIsSaid)
+{
+    type(QStringLiteral("zoll"));
+    QTest::keyClick(dialog().findChild<QLineEdit *>(), Qt::Key_Return);
+    EXPECT_TRUE(says(QStringLiteral("not written down")));
+    QTest::keyClick(&dialog(), Qt::Key_Escape);
+    dialog().findChild<QLineEdit *>()->clear();
+    type(QStringLiteral("bramhall"));
+    QTest::keyClick(dialog().findChild<QLineEdit *>(), Qt::Key_Return);
+    EXPECT_TRUE(says(QStringLiteral("none chosen yet")));
+}
+
+TEST_F(Patients, OpeningOneIsLoggedOnceAndStartsAVisit)
+{
+    const auto patients = session().practice().patients().value();
+    const auto zoll = std::find_if(patients.begin(), patients.end(), [](const PatientCard &c) { return c.name == "Tomasz Zoll"; });
+    window().visitPanel().openPatient(zoll->id);
+    EXPECT_EQ(session().patientId(), zoll->id);
+    EXPECT_EQ(session().visit().patient->name, "Tomasz Zoll");
+    EXPECT_EQ(openings(zoll->id), 1U);
+    const auto second = session().startVisit(zoll->id, 1);
+    ASSERT_TRUE(second.ok());
+    ASSERT_TRUE(session().open(second.value()).ok());
+    EXPECT_EQ(openings(zoll->id), 1U) << "another visit of the same patient is no other opening";
+    EXPECT_EQ(session().visit().episode, 1);
+    EXPECT_EQ(session().visit().complaint, "heel pain in the morning");
+}
+
+TEST(PatientsModelTest, IsAProperModel)
+{
+    PatientsModel model;
+    const QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal);
+    model.setPatients({{1, "Ada", "1980-01-02", "", "ada"}, {2, "Bo", "", "red cap", "bo"}});
+    EXPECT_EQ(model.rowCount(), 2);
+    model.setTyped(QStringLiteral("b"));
+    EXPECT_EQ(model.rowCount(), 1);
+    EXPECT_EQ(model.rowOf(2), 0);
+    EXPECT_EQ(model.rowOf(1), -1);
+}
+
+TEST(PersonWordsTest, AgesOnTheBirthday)
+{
+    EXPECT_EQ(bornWords("1980-03-05", QDate(2026, 3, 4)), QStringLiteral("born 5 March 1980, 45 years"));
+    EXPECT_EQ(bornWords("1980-03-05", QDate(2026, 3, 5)), QStringLiteral("born 5 March 1980, 46 years"));
+    EXPECT_EQ(bornWords("2024-02-29", QDate(2025, 2, 28)), QStringLiteral("born 29 February 2024, 1 years"));
+    EXPECT_EQ(bornWords("", QDate(2026, 3, 5)), QStringLiteral("no birth date"));
+}
+
+} // namespace raphe::test

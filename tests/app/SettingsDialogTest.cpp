@@ -1,0 +1,292 @@
+// The settings of a practice, and its users.
+#include "tests/app/PracticeDialogs.h"
+
+#include "app/raphe/practice/PassphraseEdit.h"
+#include "app/raphe/practice/SettingsDialog.h"
+#include "app/raphe/practice/UserDialogs.h"
+
+#include <QComboBox>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QPlainTextEdit>
+#include <QSpinBox>
+#include <QTabWidget>
+
+namespace raphe::test {
+
+namespace {
+
+class SettingsOfPractice : public PracticeDialogTest {
+protected:
+    void SetUp() override
+    {
+        PracticeDialogTest::SetUp();
+        m_practice = made();
+        ASSERT_TRUE(m_practice);
+    }
+
+    [[nodiscard]] Practice &practice() { return *m_practice; }
+    [[nodiscard]] PracticeSettings stored() { return Practice::open(file(), m_practice->keys()).value()->settings().value(); }
+    static void showTab(SettingsDialog &dialog, int tab) { dialog.findChild<QTabWidget *>()->setCurrentIndex(tab); }
+    static void fill(const QWidget &in, const char *name, const char *text)
+    {
+        auto *field = named<QLineEdit>(in, name);
+        field->setFocus();
+        field->selectAll();
+        type(text);
+    }
+    /// A dialog that the settings have opened.
+    template <class Dialog> static Dialog &opened(SettingsDialog &settings, const char *with)
+    {
+        press(settings, with);
+        auto *dialog = settings.findChild<Dialog *>();
+        if (!dialog)
+            throw std::runtime_error(std::string("nothing opened with ") + with);
+        open(*dialog);
+        return *dialog;
+    }
+    void addBo() { ASSERT_TRUE(practice().addAccount({"bo", "Bo Stone", "second of them", leastCost}).ok()); }
+
+private:
+    std::unique_ptr<Practice> m_practice;
+};
+
+constexpr int backups = 1;
+constexpr int records = 2;
+constexpr int users = 3;
+
+} // namespace
+
+TEST_F(SettingsOfPractice, AreShownAndSavedWhole)
+{
+    PracticeSettings before;
+    before.name = "Brook and Brook";
+    before.letterhead = "4 Mill Lane\nLower Harrow";
+    before.language = "sv"; // not offered
+    before.isMetric = false;
+    before.lockMinutes = 7; // not offered
+    before.backupFolder = "/no/such/drive"; // unplugged
+    before.jurisdiction = "here";
+    before.retentionYears = 10;
+    before.scope = {"of-a-later-program"};
+    ASSERT_TRUE(practice().saveSettings(before).ok());
+    {
+        SettingsDialog dialog(practice(), nullptr, leastCost);
+        open(dialog);
+        press(dialog, "Save");
+        EXPECT_EQ(dialog.result(), QDialog::Accepted) << notice(dialog).toStdString();
+    }
+    EXPECT_EQ(stored(), before) << "nothing is lost by looking";
+
+    SettingsDialog dialog(practice(), nullptr, leastCost);
+    open(dialog);
+    fill(dialog, "Name of the practice", " Brook & Daughter ");
+    named<QPlainTextEdit>(dialog, "Letterhead")->setPlainText(QStringLiteral("5 Mill Lane\n"));
+    auto *language = named<QComboBox>(dialog, "Language for patients");
+    language->setCurrentIndex(language->findData(QStringLiteral("de")));
+    named<QComboBox>(dialog, "Units")->setCurrentIndex(0);
+    auto *lock = named<QComboBox>(dialog, "Lock when left alone");
+    lock->setCurrentIndex(lock->findData(0));
+    showTab(dialog, backups);
+    fill(dialog, "Folder for back-ups", folder().c_str());
+    showTab(dialog, records);
+    fill(dialog, "Law that you go by", "elsewhere");
+    named<QSpinBox>(dialog, "Kept after the last visit")->setFocus();
+    key(Qt::Key_Up);
+    key(Qt::Key_Return);
+    EXPECT_EQ(dialog.result(), QDialog::Accepted) << notice(dialog).toStdString();
+    PracticeSettings after = before;
+    after.name = "Brook & Daughter";
+    after.letterhead = "5 Mill Lane";
+    after.language = "de";
+    after.isMetric = true;
+    after.lockMinutes = 0;
+    after.backupFolder = folder();
+    after.jurisdiction = "elsewhere";
+    after.retentionYears = 11;
+    EXPECT_EQ(stored(), after);
+}
+
+TEST_F(SettingsOfPractice, EscChangesNothing)
+{
+    const PracticeSettings before = stored();
+    SettingsDialog dialog(practice(), nullptr, leastCost);
+    open(dialog);
+    fill(dialog, "Name of the practice", "Another");
+    key(Qt::Key_Escape);
+    EXPECT_EQ(dialog.result(), QDialog::Rejected);
+    EXPECT_FALSE(dialog.isVisible());
+    EXPECT_EQ(stored(), before);
+}
+
+TEST_F(SettingsOfPractice, WhatCannotBeIsNamedOnItsTab)
+{
+    const PracticeSettings before = stored();
+    SettingsDialog dialog(practice(), nullptr, leastCost);
+    open(dialog);
+    showTab(dialog, backups);
+    fill(dialog, "Folder for back-ups", "/no/such/folder");
+    showTab(dialog, users);
+    press(dialog, "Save");
+    EXPECT_TRUE(dialog.isVisible());
+    EXPECT_EQ(dialog.findChild<QTabWidget *>()->currentIndex(), backups);
+    EXPECT_TRUE(noticeSays(dialog, "/no/such/folder")) << notice(dialog).toStdString();
+    EXPECT_EQ(QApplication::focusWidget()->accessibleName(), QStringLiteral("Folder for back-ups"));
+    named<QLineEdit>(dialog, "Folder for back-ups")->clear();
+    named<QLineEdit>(dialog, "Name of the practice")->setText(QStringLiteral("  "));
+    press(dialog, "Save");
+    EXPECT_EQ(dialog.findChild<QTabWidget *>()->currentIndex(), 0);
+    EXPECT_TRUE(noticeSays(dialog, "name"));
+    EXPECT_EQ(stored(), before);
+}
+
+TEST_F(SettingsOfPractice, AnAddedUserCanUnlock)
+{
+    SettingsDialog dialog(practice(), nullptr, leastCost);
+    open(dialog);
+    showTab(dialog, users);
+    auto &add = opened<AddUserDialog>(dialog, "Add ...");
+    type("Bo Stone");
+    EXPECT_EQ(add.signIn(), QStringLiteral("bo"));
+    fill(add, "Sign-in name", "ada");
+    fill(add, "Their passphrase", "second of them");
+    key(Qt::Key_Return);
+    EXPECT_TRUE(noticeSays(add, "once more")) << notice(add).toStdString();
+    fill(add, "The same once more", "second of them");
+    key(Qt::Key_Return);
+    await(add);
+    EXPECT_TRUE(noticeSays(add, "'ada' already")) << notice(add).toStdString();
+    EXPECT_TRUE(opensWith("ada", "right words here"));
+    type("bo"); // where the name is chosen anew
+    key(Qt::Key_Return);
+    await(add);
+    EXPECT_FALSE(add.isVisible()) << notice(add).toStdString();
+    EXPECT_TRUE(opensWith("bo", "second of them"));
+    EXPECT_EQ(dialog.findChild<QListWidget *>()->count(), 2);
+    EXPECT_EQ(practice().accounts().value().back().name, "Bo Stone");
+}
+
+TEST_F(SettingsOfPractice, ARemovedUserCannotUnlockAndTheOthersGoOn)
+{
+    addBo();
+    PatientRecord record;
+    record.name = "Ada Quill";
+    const auto patient = practice().addPatient(record).value();
+    const auto oldKeys = practice().keys();
+    SettingsDialog dialog(practice(), nullptr, leastCost);
+    std::shared_ptr<const Keyring> told;
+    QObject::connect(&dialog, &SettingsDialog::keysChanged, [&](const std::shared_ptr<const Keyring> &keys) { told = keys; });
+    open(dialog);
+    showTab(dialog, users);
+    auto *list = dialog.findChild<QListWidget *>();
+    EXPECT_FALSE(button(dialog, "Remove ...")->isEnabled()) << "nobody removes themselves";
+    list->setFocus();
+    key(Qt::Key_Down);
+
+    key(Qt::Key_Tab); // the first time with a change of mind
+    auto *first = &opened<RemoveUserDialog>(dialog, "Remove ...");
+    EXPECT_EQ(QApplication::focusWidget(), button(*first, "Cancel")) << "not by a slip";
+    key(Qt::Key_Return);
+    EXPECT_TRUE(opensWith("bo", "second of them"));
+    EXPECT_FALSE(told);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !dialog.findChild<RemoveUserDialog *>(); }, 10000));
+
+    auto &remove = opened<RemoveUserDialog>(dialog, "Remove ...");
+    press(remove, "Remove");
+    await(remove);
+    EXPECT_FALSE(remove.isVisible()) << notice(remove).toStdString();
+    EXPECT_FALSE(opensWith("bo", "second of them"));
+    EXPECT_TRUE(opensWith("ada", "right words here"));
+    ASSERT_TRUE(told);
+    EXPECT_NE(told, oldKeys);
+    EXPECT_EQ(practice().keys(), told);
+    EXPECT_EQ(practice().patient(patient).value().name, "Ada Quill") << "the open practice goes on";
+    EXPECT_FALSE(Practice::open(file(), oldKeys).ok());
+    EXPECT_TRUE(Practice::open(file(), told).ok());
+    ASSERT_EQ(list->count(), 2);
+    EXPECT_TRUE(list->item(1)->text().contains(QStringLiteral("removed")));
+    list->setCurrentRow(1);
+    EXPECT_FALSE(button(dialog, "Remove ...")->isEnabled()) << "once is enough";
+
+    named<QLineEdit>(dialog, "Name of the practice")->setText(QStringLiteral("After the removal"));
+    press(dialog, "Save");
+    EXPECT_EQ(stored().name, "After the removal");
+}
+
+TEST_F(SettingsOfPractice, AUserWhoCannotBeRemovedStaysAndItIsSaid)
+{
+    addBo();
+    SettingsDialog dialog(practice(), nullptr, leastCost);
+    open(dialog);
+    showTab(dialog, users);
+    dialog.findChild<QListWidget *>()->setCurrentRow(1);
+    auto &remove = opened<RemoveUserDialog>(dialog, "Remove ...");
+    ASSERT_TRUE(practice().removeAccount(2).ok()); // somebody else was faster; the dialog's keys are old ones now
+    press(remove, "Remove");
+    await(remove);
+    EXPECT_TRUE(remove.isVisible());
+    EXPECT_NE(notice(remove), QString());
+    EXPECT_FALSE(remove.keys());
+}
+
+TEST_F(SettingsOfPractice, TheOwnPassphraseIsChanged)
+{
+    SettingsDialog dialog(practice(), nullptr, leastCost);
+    open(dialog);
+    showTab(dialog, users);
+    auto &change = opened<ChangePassphraseDialog>(dialog, "Change your passphrase ...");
+    key(Qt::Key_Return);
+    EXPECT_TRUE(noticeSays(change, "present passphrase"));
+    type("not the right one");
+    fill(change, "New passphrase", "quite another");
+    fill(change, "The same once more", "quite another");
+    key(Qt::Key_Return);
+    await(change);
+    EXPECT_TRUE(noticeSays(change, "not your present passphrase")) << notice(change).toStdString();
+    EXPECT_TRUE(opensWith("ada", "right words here"));
+    type("right words here"); // over what was wrong
+    key(Qt::Key_Return);
+    await(change);
+    EXPECT_FALSE(change.isVisible()) << notice(change).toStdString();
+    EXPECT_FALSE(opensWith("ada", "right words here"));
+    EXPECT_TRUE(opensWith("ada", "quite another"));
+    EXPECT_TRUE(practice().settings().ok()) << "the open practice goes on";
+}
+
+TEST_F(SettingsOfPractice, EscInASmallDialogLeavesTheSettingsOpen)
+{
+    SettingsDialog dialog(practice(), nullptr, leastCost);
+    open(dialog);
+    showTab(dialog, users);
+    auto &add = opened<AddUserDialog>(dialog, "Add ...");
+    type("Bo Stone");
+    key(Qt::Key_Escape);
+    EXPECT_FALSE(add.isVisible());
+    EXPECT_TRUE(dialog.isVisible());
+    EXPECT_EQ(practice().accounts().value().size(), 1U);
+}
+
+TEST_F(SettingsOfPractice, KeysReachEverythingOnEveryTab)
+{
+    addBo();
+    SettingsDialog dialog(
+        practice(), nullptr, leastCost, {{"hands", QStringLiteral("By hand")}, {"thrust", QStringLiteral("Thrust")}});
+    open(dialog);
+    for (int tab = 0; tab <= users; ++tab) {
+        showTab(dialog, tab);
+        dialog.findChild<QTabWidget *>()->setFocus();
+        key(Qt::Key_Tab);
+        expectKeyboardReachesAll(dialog, "tab " + std::to_string(tab));
+        expectFitsSmallScreen(dialog, "tab " + std::to_string(tab));
+    }
+    auto &add = opened<AddUserDialog>(dialog, "Add ...");
+    expectKeyboardReachesAll(add, "adding");
+    add.reject();
+    auto &change = opened<ChangePassphraseDialog>(dialog, "Change your passphrase ...");
+    expectKeyboardReachesAll(change, "changing");
+    change.reject();
+    dialog.findChild<QListWidget *>()->setCurrentRow(1);
+    expectKeyboardReachesAll(opened<RemoveUserDialog>(dialog, "Remove ..."), "removing");
+}
+
+} // namespace raphe::test
