@@ -31,14 +31,14 @@ void VisitPanel::showActs()
     const bool isOpen = m_session.visitId() != 0;
     const VisitState state = m_session.state();
     const bool isBeingWritten = isOpen && !m_session.isReadOnly();
-    m_sign->setVisible(isBeingWritten);
-    m_amend->setVisible(isOpen && state == VisitState::Signed);
-    m_dropAmendment->setVisible(isOpen && state == VisitState::Amending);
-    m_move->setVisible(isOpen && state == VisitState::Draft);
-    m_inError->setVisible(isOpen && state != VisitState::InError);
-    m_history->setVisible(isOpen);
+    const std::pair<QAction *, bool> offered[] = {{m_sign, isBeingWritten}, {m_amend, isOpen && state == VisitState::Signed},
+        {m_dropAmendment, isOpen && state == VisitState::Amending}, {m_move, isOpen && state == VisitState::Draft},
+        {m_inError, isOpen && state != VisitState::InError}, {m_history, isOpen}};
     QAction *next = isBeingWritten ? m_sign : state == VisitState::Signed ? m_amend : m_history;
-    m_acts->setDefaultAction(next);
+    next->setVisible(true);
+    m_acts->setDefaultAction(next); // before the old one goes: a button whose action goes gives its focus away
+    for (const auto &[action, isOffered] : offered)
+        action->setVisible(isOffered);
     m_acts->setEnabled(isOpen);
     m_acts->setAccessibleName(tr("%1; the menu has more", "what a button does").arg(next->text()));
 }

@@ -7,20 +7,24 @@ namespace raphe {
 
 namespace {
 
+constexpr std::string_view ending = ".raphe-backup";
 constexpr std::size_t dayLength = std::string_view("2026-11-27").size();
 constexpr std::size_t minuteLength = std::string_view("2026-11-27T0930").size();
+
+std::string beginning(const std::string &practiceFile)
+{
+    return std::filesystem::path(practiceFile).stem().string() + "-";
+}
 
 // Names of back-ups of this practice, and of no other whose name begins in the same way.
 std::vector<std::string> namesIn(const std::string &folder, const std::string &practiceFile)
 {
-    const std::string before = backupName(practiceFile, {}); // "NAME-.raphe-backup"
-    const std::string start = before.substr(0, before.find_last_of('-') + 1);
-    const std::string end = before.substr(start.size());
+    const std::string start = beginning(practiceFile);
     std::vector<std::string> out;
     std::error_code none;
     for (const auto &entry : std::filesystem::directory_iterator(folder, none)) {
         const std::string name = entry.path().filename().string();
-        if (name.size() == start.size() + minuteLength + end.size() && name.starts_with(start) && name.ends_with(end))
+        if (name.size() == start.size() + minuteLength + ending.size() && name.starts_with(start) && name.ends_with(ending))
             out.push_back(name);
     }
     return out;
@@ -48,7 +52,7 @@ Result<FolderBackup> backUpInto(
 std::string lastBackupDay(const std::string &folder, const std::string &practiceFile)
 {
     std::string newest;
-    const std::size_t start = std::string(std::filesystem::path(practiceFile).stem().string() + "-").size();
+    const std::size_t start = beginning(practiceFile).size();
     for (const std::string &name : namesIn(folder, practiceFile))
         newest = std::max(newest, name.substr(start, dayLength));
     return newest;

@@ -10,6 +10,7 @@
 
 #include <QApplication>
 #include <QLabel>
+#include <QPointer>
 #include <QPushButton>
 #include <QTemporaryDir>
 #include <QTest>
@@ -70,6 +71,12 @@ protected:
     static void await(const WorkDialog &dialog)
     {
         ASSERT_TRUE(QTest::qWaitFor([&] { return !dialog.isWorking(); }, 60000));
+    }
+    /// Until a dialog that deletes itself has done so.
+    static void awaitEnd(const QPointer<WorkDialog> &dialog)
+    {
+        EXPECT_TRUE(QTest::qWaitFor([&] { return !dialog || (dialog->isVisible() && !dialog->isWorking()); }, 60000));
+        EXPECT_FALSE(dialog) << notice(*dialog).toStdString();
     }
     /// Of the buttons that can be seen; null when there is none.
     [[nodiscard]] static QPushButton *button(const QWidget &in, const char *text)

@@ -705,10 +705,21 @@ TEST_F(Duplicates, RowsAreAsHighAsTheirWords)
     DuplicatesDialog dialog(practice());
     show(dialog);
     const int mark = lineOf(dialog, "Mark");
-    const int wide = sides(dialog).rowHeight(mark);
-    EXPECT_GT(wide, sides(dialog).rowHeight(0));
-    dialog.resize(dialog.minimumSizeHint().width(), dialog.height());
-    ASSERT_TRUE(QTest::qWaitFor([&] { return sides(dialog).rowHeight(mark) > wide; }, patience)) << "narrower, so higher";
+    EXPECT_GT(sides(dialog).rowHeight(mark), sides(dialog).rowHeight(0));
+    const auto fits = [&] {
+        QCoreApplication::processEvents(); // what the new widths led to
+        const int height = sides(dialog).rowHeight(mark);
+        sides(dialog).resizeRowToContents(mark);
+        return height == sides(dialog).rowHeight(mark);
+    };
+    EXPECT_TRUE(fits());
+    int before = sides(dialog).columnWidth(1);
+    for (const int width : {smallScreenWidth, dialog.minimumSizeHint().width()}) {
+        dialog.resize(width, dialog.height());
+        ASSERT_TRUE(QTest::qWaitFor([&] { return sides(dialog).columnWidth(1) != before; }, patience));
+        EXPECT_TRUE(fits()) << width;
+        before = sides(dialog).columnWidth(1);
+    }
 }
 
 TEST_F(Duplicates, SaysWhenThereMayBeMore)

@@ -401,7 +401,10 @@ TEST(VisitChangesTest, NothingIsChangedWithoutAWord)
          },
             "others", "Conditions: 'diabetes'; now 'open wound (right gluteus maximus)'"},
         {[](Visit &v) {
-             v.judgements = {{AdviceList::Treat, {StructureId{"piriformis"}, Side::Left}, "sore"}};
+             v.judgements.emplace_back();
+             v.judgements.back().list = AdviceList::Treat;
+             v.judgements.back().place = {StructureId{"piriformis"}, Side::Left};
+             v.judgements.back().dismissed = "sore";
          },
             "others", "pinned or put away"},
         {[](Visit &v) { std::swap(v.findings[0], v.findings[2]); }, "others", "another order"},

@@ -159,8 +159,7 @@ TEST_F(SettingsOfPractice, AnAddedUserCanUnlock)
     EXPECT_TRUE(opensWith("ada", "right words here"));
     type("bo"); // where the name is chosen anew
     key(Qt::Key_Return);
-    await(add);
-    EXPECT_FALSE(add.isVisible()) << notice(add).toStdString();
+    awaitEnd(&add);
     EXPECT_TRUE(opensWith("bo", "second of them"));
     EXPECT_EQ(dialog.findChild<QListWidget *>()->count(), 2);
     EXPECT_EQ(practice().accounts().value().back().name, "Bo Stone");
@@ -183,18 +182,16 @@ TEST_F(SettingsOfPractice, ARemovedUserCannotUnlockAndTheOthersGoOn)
     list->setFocus();
     key(Qt::Key_Down);
 
-    key(Qt::Key_Tab); // the first time with a change of mind
-    auto *first = &opened<RemoveUserDialog>(dialog, "Remove ...");
-    EXPECT_EQ(QApplication::focusWidget(), button(*first, "Cancel")) << "not by a slip";
+    // The first time with a change of mind.
+    auto &first = opened<RemoveUserDialog>(dialog, "Remove ...");
+    EXPECT_EQ(QApplication::focusWidget(), button(first, "Cancel")) << "not by a slip";
     key(Qt::Key_Return);
+    awaitEnd(&first);
     EXPECT_TRUE(opensWith("bo", "second of them"));
     EXPECT_FALSE(told);
-    ASSERT_TRUE(QTest::qWaitFor([&] { return !dialog.findChild<RemoveUserDialog *>(); }, 10000));
-
     auto &remove = opened<RemoveUserDialog>(dialog, "Remove ...");
     press(remove, "Remove");
-    await(remove);
-    EXPECT_FALSE(remove.isVisible()) << notice(remove).toStdString();
+    awaitEnd(&remove);
     EXPECT_FALSE(opensWith("bo", "second of them"));
     EXPECT_TRUE(opensWith("ada", "right words here"));
     ASSERT_TRUE(told);
@@ -246,8 +243,7 @@ TEST_F(SettingsOfPractice, TheOwnPassphraseIsChanged)
     EXPECT_TRUE(opensWith("ada", "right words here"));
     type("right words here"); // over what was wrong
     key(Qt::Key_Return);
-    await(change);
-    EXPECT_FALSE(change.isVisible()) << notice(change).toStdString();
+    awaitEnd(&change);
     EXPECT_FALSE(opensWith("ada", "right words here"));
     EXPECT_TRUE(opensWith("ada", "quite another"));
     EXPECT_TRUE(practice().settings().ok()) << "the open practice goes on";
@@ -261,7 +257,7 @@ TEST_F(SettingsOfPractice, EscInASmallDialogLeavesTheSettingsOpen)
     auto &add = opened<AddUserDialog>(dialog, "Add ...");
     type("Bo Stone");
     key(Qt::Key_Escape);
-    EXPECT_FALSE(add.isVisible());
+    awaitEnd(&add);
     EXPECT_TRUE(dialog.isVisible());
     EXPECT_EQ(practice().accounts().value().size(), 1U);
 }
@@ -282,9 +278,11 @@ TEST_F(SettingsOfPractice, KeysReachEverythingOnEveryTab)
     auto &add = opened<AddUserDialog>(dialog, "Add ...");
     expectKeyboardReachesAll(add, "adding");
     add.reject();
+    awaitEnd(&add);
     auto &change = opened<ChangePassphraseDialog>(dialog, "Change your passphrase ...");
     expectKeyboardReachesAll(change, "changing");
     change.reject();
+    awaitEnd(&change);
     dialog.findChild<QListWidget *>()->setCurrentRow(1);
     expectKeyboardReachesAll(opened<RemoveUserDialog>(dialog, "Remove ..."), "removing");
 }

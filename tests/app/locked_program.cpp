@@ -61,7 +61,7 @@ void workIt()
         auto *field = patients->findChild<QLineEdit *>();
         typeInto(field);
         QTest::keyClick(field, Qt::Key_Return); // asks for the identity
-        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return); // confirms it
+        QTest::keyClick(patients->focusWidget(), Qt::Key_Return); // confirms it
     } else if (!top && step == 2) {
         for (QWidget *window : QApplication::topLevelWidgets()) {
             auto *main = qobject_cast<MainWindow *>(window);
@@ -71,6 +71,7 @@ void workIt()
             typeInto(main->visitPanel().findChild<QPlainTextEdit *>());
             say("open");
             static_cast<void>(line());
+            QApplication::setActiveWindow(main);
             QTest::keyClick(main, Qt::Key_L, Qt::ControlModifier);
         }
     }

@@ -195,13 +195,14 @@ void useFile(const std::string &file, bool ours)
             expect(checked.ok(), "what verifies can be checked without a key too");
             expect(!ours || read == whole, "what verifies reads as it was written", read);
         }
-        for (const std::int64_t patient : {1, 2, 3})
+        for (const std::int64_t patient : {1, 2}) // the second was joined to the first
             expectPlace(exportPatient(*practice.value(), patient));
     }
+    if (!checked)
+        return; // a restore begins with the same check
     const std::string restored = fuzz::workFolder() + "/watched/restored.raphe";
     fuzz::putFile(restored, fuzz::smallPractice().bytes);
-    const auto back = restore(file, restored);
-    expectPlace(back);
+    expectPlace(restore(file, restored));
     expect(std::filesystem::exists(restored), "a restore leaves a file in its place");
 }
 

@@ -110,6 +110,8 @@ def check_content(tally):
     tally.check("body-shares.json", problems("body-shares", load(ROOT / "resources" / "body-shares.json")))
     tally.check("unreachable.json", problems("unreachable", load(ROOT / "resources" / "drawing" / "unreachable.json")))
     tally.check("reasoning.json", problems("reasoning", load(ROOT / "resources" / "reasoning.json")))
+    tally.check("safety/scope.json", problems("scope", load(SAFETY / "scope.json")))
+    tally.check("retention.json", problems("retention", load(ROOT / "resources" / "retention.json")))
     for name in ["actions", "conditions", "rules"]:
         tally.check(f"safety/{name}.json", problems(f"safety-{name}", load(SAFETY / f"{name}.json")))
 
@@ -186,6 +188,7 @@ def check_refusals_by_schema(tally):
         ("reasoning", "number without a reason", spoilt(reasoning, "constants", "restart", reason=None)),
         ("reasoning", "number too large", spoilt(reasoning, "constants", "restart", value=11)),
         ("reasoning", "constant missing", spoilt(reasoning, "constants", restart=None)),
+        ("scope", "group without techniques", spoilt(load(SAFETY / "scope.json"), "groups", 0, techniques=[])),
         ("safety-actions", "unknown kind of action", spoilt(load(SAFETY / "actions.json"), "actions", 0, kind="cure")),
         ("safety-conditions", "unknown need of a place", spoilt(load(SAFETY / "conditions.json"), "conditions", 0, place="maybe")),
         ("safety-rules", "rule without a source", spoilt(rules, "rules", 0, source="")),

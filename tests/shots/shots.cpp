@@ -3,6 +3,7 @@
 #include "app/words/ErrorText.h"
 #include "core/anatomy/MarkPoint.h"
 #include "core/record/VisitJson.h"
+#include "tests/shots/PracticeScreens.h"
 
 #include <CLI/CLI.hpp>
 
@@ -168,7 +169,8 @@ private:
         openVisitOf(session, "Perpetua");
         session.selectFinding(1);
         save(window, "9-shoulder-blades");
-        return true;
+        return photographPractice(
+            m_knowledge, m_adviser, QStringLiteral("%2/screen-%1-%3%4.png").arg(QStringLiteral("%1"), m_out, m_look, m_suffix));
     }
 
     void openVisitOf(VisitSession &session, const std::string &name)

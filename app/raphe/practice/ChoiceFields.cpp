@@ -161,9 +161,10 @@ ScopeTicks::ScopeTicks(const std::vector<ScopeGroup> &groups, const std::vector<
     grid->setHorizontalSpacing(16);
     grid->setVerticalSpacing(0);
     for (const ScopeGroup &group : groups) {
-        auto *tick = new QCheckBox(group.name);
+        const QString name = group.name.left(1).toUpper() + group.name.mid(1);
+        auto *tick = new QCheckBox(name);
         tick->setMinimumHeight(touchTarget);
-        tick->setAccessibleName(group.name);
+        tick->setAccessibleName(name);
         tick->setChecked(chosen.empty() || std::find(chosen.begin(), chosen.end(), group.id) != chosen.end());
         const int at = static_cast<int>(m_ticks.size());
         grid->addWidget(tick, at / 2, at % 2);

@@ -75,7 +75,7 @@ private:
 /// A group of techniques that a practice may use or not.
 struct ScopeGroup {
     std::string id;
-    QString name;
+    QString name; // shown with a capital letter
 };
 
 /// Ticks for them.

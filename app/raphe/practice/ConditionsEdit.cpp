@@ -28,9 +28,7 @@ QString nameOf(const SafetyRules &rules, const std::string &id)
 } // namespace
 
 ConditionRow::ConditionRow(const QString &id, const QString &name, QWidget *parent)
-    : ListRow(name, parent),
-      m_id(id.toStdString()),
-      m_note(new TextLine(tr("Note about %1", "a condition").arg(name)))
+    : ListRow(name, parent), m_id(id.toStdString()), m_note(new TextLine(tr("Note about %1", "a condition").arg(name)))
 {
     auto *words = new WrappedLabel(name);
     words->setTextFormat(Qt::PlainText);

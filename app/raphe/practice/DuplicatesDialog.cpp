@@ -103,7 +103,8 @@ QWidget *DuplicatesDialog::makeSides()
     m_sides->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     for (const int fixed : {static_cast<int>(Field), static_cast<int>(Word)})
         m_sides->horizontalHeader()->setSectionResizeMode(fixed, QHeaderView::ResizeToContents);
-    connect(m_sides->horizontalHeader(), &QHeaderView::sectionResized, m_sides, &QTableWidget::resizeRowsToContents);
+    connect(m_sides->horizontalHeader(), &QHeaderView::sectionResized, m_sides, &QTableWidget::resizeRowsToContents,
+        Qt::QueuedConnection); // when all columns have their widths
     column->addWidget(m_sides, 1);
     m_steps = new QStackedWidget;
     m_steps->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);

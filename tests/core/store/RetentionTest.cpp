@@ -89,6 +89,8 @@ TEST(RetentionTest, TheLaterOfTheTwoTimesCounts)
 {
     EXPECT_EQ(dueFrom(seen("2016-01-10", "2000-06-15"), {20}), "2036-01-10");
     EXPECT_EQ(dueFrom(seen("2016-01-10", "2000-06-15"), {1}), "2025-06-15");
+    EXPECT_EQ(dueFrom(seen("2018-06-14", "2000-06-15"), {1}), "2026-06-15") << "17 for one more day";
+    EXPECT_EQ(dueFrom(seen("2018-06-15", "2000-06-15"), {1}), "2019-06-15") << "18, and no child";
 }
 
 TEST(RetentionTest, ChildrenAreLikeOthersWhereThereIsNoSuchRule)

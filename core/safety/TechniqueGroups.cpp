@@ -1,0 +1,70 @@
+#include "core/safety/TechniqueGroups.h"
+
+#include "core/anatomy/AtlasReader.h"
+#include "core/base/JsonReader.h"
+
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <set>
+
+namespace raphe {
+
+namespace {
+
+constexpr const char *scopeFile = "safety/scope.json";
+
+std::set<std::string> techniquesOf(const SafetyRules &rules)
+{
+    std::set<std::string> out;
+    for (const HandsAction &action : rules.actions())
+        if (action.kind == ActionKind::Technique)
+            out.insert(action.id);
+    return out;
+}
+
+} // namespace
+
+Result<std::vector<TechniqueGroup>> readTechniqueGroups(std::string_view text, const SafetyRules &rules)
+{
+    return guarded([&] {
+        const auto json = valueOrThrow(parseJson(text, scopeFile));
+        const JsonReader root(json, scopeFile);
+        root.expectObject({"format", "version", "read", "groups"});
+        if (root.string("format") != "raphe-scope" || root.field("version").asNumber() != 1)
+            root.field("format").fail(ErrorCode::WrongFormat, root.string("format"));
+        std::set<std::string> left = techniquesOf(rules);
+        const std::set<std::string> all = left;
+        std::vector<TechniqueGroup> groups;
+        for (const JsonReader &at : root.field("groups").items()) {
+            at.expectObject({"id", "name", "techniques"});
+            groups.push_back({at.string("id"), at.string("name"), {}});
+            const auto sameId = [&](const TechniqueGroup &group) { return group.id == groups.back().id; };
+            if (std::count_if(groups.begin(), groups.end(), sameId) > 1)
+                at.field("id").fail(ErrorCode::Duplicate, groups.back().id);
+            for (const JsonReader &technique : at.field("techniques").items()) {
+                const std::string id = technique.asString();
+                if (!all.contains(id))
+                    technique.fail(ErrorCode::UnknownId, id);
+                if (left.erase(id) == 0)
+                    technique.fail(ErrorCode::Duplicate, id);
+                groups.back().techniques.push_back(id);
+            }
+        }
+        if (!left.empty())
+            root.field("groups").fail(ErrorCode::MissingField, *left.begin());
+        return groups;
+    });
+}
+
+Result<std::vector<TechniqueGroup>> readEmbeddedTechniqueGroups(const SafetyRules &rules)
+{
+    const auto files = embeddedFiles("safety");
+    if (!files)
+        return files.error();
+    const auto scope = std::find_if(
+        files.value().begin(), files.value().end(), [](const NamedText &file) { return "safety/" + file.name == scopeFile; });
+    return readTechniqueGroups(scope == files.value().end() ? std::string_view() : std::string_view(scope->text), rules);
+}
+
+} // namespace raphe
