@@ -63,7 +63,7 @@ VisitPanel::VisitPanel(VisitSession &session, QWidget *parent) : QWidget(parent)
     column->addWidget(heading(tr("Complaint")));
     column->addWidget(m_complaint);
     m_cautions =
-        smallText(tr("Cautions, one a line"), tr("What must be respected, one a line: blood thinner, pregnancy, implant ..."), 3);
+        smallText(tr("Cautions, one a line"), tr("What must be respected, one a line: blood thinner, pregnancy, implant ..."), 2);
     column->addWidget(heading(tr("Cautions")));
     column->addWidget(m_cautions);
 

@@ -396,6 +396,11 @@ TEST_F(EditorTest, AMistakeIsShownWhenItsFieldIsLeft)
     EXPECT_EQ(tabs().tabText(person), QStringLiteral("Person"));
     key(Qt::Key_Tab);
     EXPECT_EQ(tabs().tabText(person), QStringLiteral("Person: 1 to correct"));
+    fill("Birth date", "5.3.1980");
+    EXPECT_EQ(tabs().tabText(person), QStringLiteral("Person"));
+    write("7");
+    EXPECT_EQ(tabs().tabText(person), QStringLiteral("Person")) << "a new word is heard out first";
+    key(Qt::Key_Backspace);
     toTab(health);
     fill("Week of pregnancy", "13");
     fill("Day on which the week was counted", "");
@@ -542,6 +547,21 @@ TEST_F(EditorTest, NewComplaintsGoOnAfterTheHighestNumber)
     ASSERT_EQ(record().complaints.size(), 4U);
     EXPECT_EQ(record().complaints[2].id, 41);
     EXPECT_EQ(record().complaints[3].id, 42);
+}
+
+TEST_F(EditorTest, ARemovedRowTakesItsMistakeAlong)
+{
+    open(wholeRecord());
+    toTab(complaints);
+    fill("Since when, complaint 3", "May");
+    save();
+    EXPECT_EQ(tabs().tabText(complaints), QStringLiteral("Complaints: 1 to correct"));
+    QTest::mouseClick(field("Remove complaint 3"), Qt::LeftButton);
+    EXPECT_EQ(tabs().tabText(complaints), QStringLiteral("Complaints"));
+    QCoreApplication::processEvents();
+    save();
+    EXPECT_TRUE(isSaved());
+    EXPECT_EQ(record(), wholeRecord());
 }
 
 TEST_F(EditorTest, AnEmptyComplaintCannotBeClosed)

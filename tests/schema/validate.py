@@ -544,7 +544,9 @@ def check_practice(tally, batch):
         tally.check("what verify says it checked", [] if (chain["checked"], whole["checked"]) == ("chain", "all") else [f"{chain}, {whole}"])
     batch.answer(tally, "backup", "backup", "backup", "--practice", "practice.raphe", "--out", "practice.raphe-backup")
     batch.answer(tally, "restore", "restore", "restore", "--practice", "elsewhere.raphe", "--from", "practice.raphe-backup")
-    batch.answer(tally, "export", "export", *key("export", "--practice", "elsewhere.raphe", "--patient", "1"))
+    exported = batch.answer(tally, "export", "export", *key("export", "--practice", "elsewhere.raphe", "--patient", "1"))
+    if exported is not None:
+        tally.check("the patient in an export", problems("patient", exported["patient"]))
     if made:
         held = (batch.folder / "practice.raphe").read_bytes()
         tally.check("the recovery key is not in the file", [] if made["recovery_key"].encode() not in held else ["it is"])

@@ -34,6 +34,7 @@ BackupRunner::BackupRunner(Practice &practice, QObject *parent)
     auto *stop = new QToolButton;
     stop->setText(tr("Stop"));
     stop->setAccessibleName(tr("Stop the back-up"));
+    stop->setStyleSheet(QStringLiteral("min-height: 16px; padding: 1px 8px;")); // the status line stays as low as it is
     row->addWidget(m_words);
     row->addWidget(stop);
     m_sign->hide();

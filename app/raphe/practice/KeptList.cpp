@@ -28,7 +28,7 @@ void KeptList::give(const std::vector<QString> &entries)
         line->addWidget(button);
         connect(button, &QPushButton::clicked, this, [this, i] { remove(i); });
         column().addWidget(row);
-        m_entries.push_back({i, row, button});
+        m_entries.push_back({i, row});
     }
     tell();
 }
@@ -37,14 +37,8 @@ void KeptList::remove(std::size_t index)
 {
     const auto at = std::find_if(m_entries.begin(), m_entries.end(), [&](const Entry &entry) { return entry.index == index; });
     QWidget *row = at->row;
-    const auto next = m_entries.erase(at);
-    if (next != m_entries.end())
-        next->button->setFocus();
-    else if (!m_entries.empty())
-        m_entries.back().button->setFocus();
-    else
-        focusNextChild();
-    row->hide();
+    m_entries.erase(at);
+    row->hide(); // the keyboard goes on to the next entry or field
     row->setParent(nullptr);
     row->deleteLater(); // its button is still at work
     tell();

@@ -31,7 +31,6 @@ private:
     struct Entry {
         std::size_t index;
         QWidget *row;
-        QWidget *button;
     };
     void remove(std::size_t index);
 
