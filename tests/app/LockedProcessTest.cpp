@@ -1,7 +1,7 @@
 // What a locked program still holds: its whole memory is searched for the words of the patient and the passphrase, which are
 // found there before it locks.
-#include "core/store/Practice.h"
 #include "core/record/VisitJson.h"
+#include "core/store/Practice.h"
 
 #include <gtest/gtest.h>
 

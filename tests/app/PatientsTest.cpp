@@ -26,8 +26,8 @@ protected:
                 record.complaints.push_back({1, "heel pain in the morning", "", false});
             ASSERT_TRUE(session().practice().addPatient(record).ok());
         }
-        m_dialog = std::make_unique<PatientsDialog>(
-            session().practice(), session().adviser().rules(), PatientsDialog::Purpose::Open);
+        m_dialog =
+            std::make_unique<PatientsDialog>(session().practice(), session().adviser().rules(), PatientsDialog::Purpose::Open);
         m_dialog->show();
         ASSERT_TRUE(QTest::qWaitForWindowExposed(m_dialog.get()));
         QApplication::setActiveWindow(m_dialog.get());
@@ -118,7 +118,8 @@ TEST_F(Patients, WhatIsMissingForTheComparisonIsSaid)
 TEST_F(Patients, OpeningOneIsLoggedOnceAndStartsAVisit)
 {
     const auto patients = session().practice().patients().value();
-    const auto zoll = std::find_if(patients.begin(), patients.end(), [](const PatientCard &c) { return c.name == "Tomasz Zoll"; });
+    const auto zoll =
+        std::find_if(patients.begin(), patients.end(), [](const PatientCard &c) { return c.name == "Tomasz Zoll"; });
     window().visitPanel().openPatient(zoll->id);
     EXPECT_EQ(session().patientId(), zoll->id);
     EXPECT_EQ(session().visit().patient->name, "Tomasz Zoll");

@@ -88,8 +88,8 @@ void paintRecoverySheet(QPainter &painter, const RecoverySheet &sheet, double wi
     painter.drawRoundedRect(frame, 8, 8);
     const double column = (across - 2 * pad) / inRow;
     for (int i = 0; i < static_cast<int>(RecoveryKey::groupCount); ++i) {
-        const QRectF cell(
-            frame.left() + pad + (i % inRow) * column, frame.top() + pad + (i / inRow) * rowHeight, column, rowHeight);
+        const int row = i / inRow;
+        const QRectF cell(frame.left() + pad + (i % inRow) * column, frame.top() + pad + row * rowHeight, column, rowHeight);
         painter.setFont(typefaceInUnits(10));
         painter.drawText(
             QRectF(cell.left(), cell.top(), 18, rowHeight), Qt::AlignVCenter | Qt::AlignRight, QString::number(i + 1));

@@ -450,8 +450,8 @@ TEST_F(Secrecy, NoTextOfAPracticeIsEverWritten)
     std::set<std::string> shortWords;
     for (const Seen &one : seen) {
         const Found found = needles.foundIn(one.bytes);
-        EXPECT_TRUE(found.windows.empty()) << one.where << " holds '" << firstOf(found.windows) << "'";
-        EXPECT_TRUE(found.words.empty()) << one.where << " holds '" << firstOf(found.words) << "'";
+        EXPECT_TRUE(found.windows.empty()) << one.where << " holds " << testing::PrintToString(firstOf(found.windows));
+        EXPECT_TRUE(found.words.empty()) << one.where << " holds " << testing::PrintToString(firstOf(found.words));
         shortHits += found.shortHits;
         shortWords.insert(found.shortWords.begin(), found.shortWords.end());
         bytes += one.bytes.size();
