@@ -86,6 +86,7 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     connect(m_about, &QTabWidget::currentChanged, this, showBack);
     showBack();
 
+    m_cautionSign->setTextFormat(Qt::PlainText);
     m_cautionSign->setAccessibleName(tr("Cautions of this patient"));
     statusBar()->addWidget(m_hoverName, 1);
     statusBar()->addPermanentWidget(m_cautionSign);

@@ -63,7 +63,7 @@ Result<std::shared_ptr<const Learned>> learn()
     auto adviser = Adviser::of(knowledge.value());
     if (!adviser)
         return adviser.error();
-    return std::make_shared<const Learned>(std::move(knowledge).value(), std::move(adviser).value());
+    return std::make_shared<const Learned>(Learned{std::move(knowledge).value(), std::move(adviser).value()});
 }
 
 Result<Done> eraseAgain(

@@ -8,9 +8,11 @@
 #include "core/record/VisitJson.h"
 
 #include <QComboBox>
+#include <QDate>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QListView>
+#include <QLocale>
 #include <QMenu>
 #include <QPlainTextEdit>
 #include <QPushButton>
@@ -127,11 +129,13 @@ QWidget *VisitPanel::makePatientRow()
     m_person = new QLabel;
     m_person->setProperty("role", QStringLiteral("quiet"));
     for (QLabel *label : {m_name, m_person}) { // what is too long is cut, and whole in the tip
+        label->setTextFormat(Qt::PlainText);
         label->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
         column->addWidget(label);
     }
     auto *row = new QHBoxLayout;
     row->setContentsMargins(0, 4, 0, 0);
+    row->setSpacing(6);
     auto *patients = new QPushButton(tr("Patients"));
     patients->setAccessibleName(tr("Find a patient"));
     patients->setToolTip(tr("Find a patient, or begin a record (Ctrl+O)"));
@@ -208,12 +212,15 @@ void VisitPanel::readVisits()
         Q_EMIT failed(errorText(visits.error()));
         return;
     }
+    const auto shortDay = [](const std::string &isoDate) {
+        return QLocale().toString(QDate::fromString(QString::fromStdString(isoDate), Qt::ISODate), QStringLiteral("d MMM yyyy"));
+    };
     std::vector<std::pair<std::string, const StoredVisit *>> byDate;
     for (const StoredVisit &visit : visits.value())
         byDate.emplace_back(dateOf(visit, *m_session.knowledge().atlas), &visit);
     std::stable_sort(byDate.begin(), byDate.end(), [](const auto &a, const auto &b) { return a.first > b.first; });
     for (const auto &[date, visit] : byDate)
-        m_visits->addItem(tr("%1, %2", "date of a visit, its state").arg(dayWords(date), stateWords(visit->state)),
+        m_visits->addItem(tr("%1, %2", "date of a visit, its state").arg(shortDay(date), stateWords(visit->state)),
             QVariant::fromValue<qlonglong>(visit->id));
     if (const int open = m_visits->findData(QVariant::fromValue<qlonglong>(m_session.visitId())); open >= 0)
         m_visits->setCurrentIndex(open);
@@ -273,11 +280,9 @@ void VisitPanel::editRecord()
     if (m_session.patientId() == 0)
         return;
     PatientEditor editor(m_session.record(), m_session.adviser().rules(), this);
-    if (editor.exec() != QDialog::Accepted)
-        return;
-    if (const auto saved = m_session.practice().savePatient(m_session.patientId(), editor.record()); !saved)
-        tell(saved);
-    else
+    editor.saveThrough(
+        [this](const PatientRecord &record) { return m_session.practice().savePatient(m_session.patientId(), record); });
+    if (editor.exec() == QDialog::Accepted)
         tell(m_session.rereadRecord());
 }
 

@@ -124,6 +124,14 @@ Hash256 hashOf(const PracticeId &practice, const Entry &entry)
 ChainEnd checkChain(
     const Database &db, const PracticeId &practice, std::int64_t first, const std::function<bool(std::int64_t)> &progress)
 {
+    // SQLite takes 1, '1' and x'31' for three values, of which a question for 1 finds one.
+    Rows wrong =
+        db.run("SELECT number FROM entry WHERE number >= ? AND (typeof(made_at) <> 'integer' OR typeof(account) <> 'integer'"
+               " OR typeof(kind) <> 'text' OR typeof(patient) NOT IN ('integer', 'null')"
+               " OR typeof(visit) NOT IN ('integer', 'null')) ORDER BY number LIMIT 1",
+            {first});
+    if (wrong.next())
+        throw Error{ErrorCode::Tampered, named(wrong.number(0)), "a value of the wrong kind"};
     std::map<std::int64_t, PublicKey> signers;
     Rows accounts = db.run("SELECT id, signs FROM account");
     while (accounts.next())

@@ -18,11 +18,19 @@ std::string isoTime(std::int64_t milliseconds)
     return QDateTime::fromMSecsSinceEpoch(milliseconds, Qt::UTC).toString(Qt::ISODate).toStdString();
 }
 
-// A document that is JSON stands as such, another as text.
+// Ours has six levels; the bound keeps what is written by recursion from running out of stack. Our choice, no source.
+constexpr int deepest = 100;
+
+// A document that is JSON stands as such, another, or one that is nested without end, as text.
 nlohmann::ordered_json asJson(const std::string &document)
 {
-    auto json = nlohmann::ordered_json::parse(document, nullptr, false);
-    return json.is_discarded() ? nlohmann::ordered_json(document) : json;
+    bool isTooDeep = false;
+    const auto watch = [&](int depth, nlohmann::ordered_json::parse_event_t, const nlohmann::ordered_json &) {
+        isTooDeep = isTooDeep || depth > deepest;
+        return true;
+    };
+    auto json = nlohmann::ordered_json::parse(document, watch, false);
+    return json.is_discarded() || isTooDeep ? nlohmann::ordered_json(document) : json;
 }
 
 // JSON as indented lines, for people: "name: value", a list's entries with a dash; without the file's own head.
@@ -102,7 +110,8 @@ Result<PatientExport> exportPatient(Practice &practice, std::int64_t patient)
             text +=
                 "  " + isoTime(access.madeAt) + " " + access.account + ": " + std::string(wordOf(entryWords, access.kind)) + "\n";
         }
-        return {out.dump(2) + "\n", text};
+        // Ill-formed UTF-8 would make dump() throw.
+        return {out.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace) + "\n", text};
     });
 }
 

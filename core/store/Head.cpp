@@ -19,7 +19,8 @@ void append(std::string &out, std::string_view part)
     out += part;
 }
 
-// Which columns of a row count: first the readable ones, then the boxes, of which the tags count.
+// Which columns of a row count: first the readable ones, as SQL literals, since SQLite takes 1, '1' and x'31' for three values;
+// then the boxes, of which the tags count.
 struct Counted {
     const char *table;
     const char *select;
@@ -27,10 +28,15 @@ struct Counted {
     int boxes;
 };
 constexpr Counted countedTables[] = {
-    {"practice", "SELECT id, changes, ident, recovery_box, settings, recovery, journal_key FROM practice", 4, 3},
-    {"account", "SELECT id, changes, sign_in, salt, passes, memory_bytes, signs, box, seed, file_key, card FROM account", 8, 3},
-    {"patient", "SELECT id, changes, merged_into, patient_key, record FROM patient", 3, 2},
-    {"visit", "SELECT id, changes, patient, state, document FROM visit", 4, 1},
+    {"practice",
+        "SELECT quote(id), quote(changes), quote(ident), quote(recovery_box), settings, recovery, journal_key FROM practice", 4,
+        3},
+    {"account",
+        "SELECT quote(id), quote(changes), typeof(sign_in), hex(sign_in), quote(salt), quote(passes), quote(memory_bytes),"
+        " quote(signs), quote(box), seed, file_key, card FROM account",
+        9, 3}, // quote() ends a text at a zero character
+    {"patient", "SELECT quote(id), quote(changes), quote(merged_into), patient_key, record FROM patient", 3, 2},
+    {"visit", "SELECT quote(id), quote(changes), quote(patient), quote(state), document FROM visit", 4, 1},
 };
 
 const Counted &countedAs(std::string_view table)
@@ -42,9 +48,8 @@ Hash256 hashOfRow(const Keyring &keys, const Counted &counted, const Rows &rows)
 {
     std::string row;
     append(row, counted.table);
-    for (int i = 0; i < counted.readable; ++i) {
-        append(row, toHex(rows.blob(i)));
-    }
+    for (int i = 0; i < counted.readable; ++i)
+        append(row, rows.text(i));
     for (int i = counted.readable; i < counted.readable + counted.boxes; ++i) {
         const Blob box = rows.blob(i);
         append(row, toHex(std::span(box).last(std::min(box.size(), sealTagSize))));
@@ -104,15 +109,26 @@ Head readHead(const Database &db, const Keyring &keys)
     if (!rows.next())
         throw Error{ErrorCode::Tampered, db.file(), "the head is missing"};
     const std::string text = unsealText(keys.fileKey, rows.blob(0), boxPlace(keys.practice, "head", 1, "seal", 0));
-    const auto json = nlohmann::json::parse(text); // ours: it was sealed
-    Head head;
-    head.transactions = json.at("transactions");
-    head.entries = json.at("entries");
-    head.tip = hashFrom(json.at("tip"));
-    head.rows = RowSum::of(hashFrom(json.at("rows")));
-    head.lastPatient = json.at("last_patient");
-    head.lastVisit = json.at("last_visit");
-    return head;
+    try {
+        const auto json = nlohmann::json::parse(text);
+        const auto count = [&](const char *name) {
+            constexpr std::int64_t most = std::int64_t{1} << 53; // leaves room for counting on
+            const auto &value = json.at(name);
+            if (!value.is_number_unsigned() || value > most)
+                throw Error{ErrorCode::Tampered, db.file(), "the head is not as it is written"};
+            return value.get<std::int64_t>();
+        };
+        Head head;
+        head.transactions = count("transactions");
+        head.entries = count("entries");
+        head.tip = hashFrom(json.at("tip"));
+        head.rows = RowSum::of(hashFrom(json.at("rows")));
+        head.lastPatient = count("last_patient");
+        head.lastVisit = count("last_visit");
+        return head;
+    } catch (const nlohmann::json::exception &) { // sealed with our key, but not by us
+        throw Error{ErrorCode::Tampered, db.file(), "the head is not as it is written"};
+    }
 }
 
 void writeHead(const Database &db, const Keyring &keys, Head head)

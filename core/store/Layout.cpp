@@ -74,6 +74,8 @@ void expectPractice(const Database &db)
 {
     if (const auto id = db.number("PRAGMA application_id"); id != practiceApplicationId)
         throw Error{ErrorCode::NotAPractice, db.file(), "application id " + std::to_string(id)};
+    if (db.number("SELECT COUNT(*) FROM sqlite_master WHERE type NOT IN ('table', 'index')") != 0)
+        throw Error{ErrorCode::Tampered, db.file(), "it holds triggers or views, which would change what is written"};
     const auto version = db.number("PRAGMA user_version");
     if (version > practiceVersion)
         throw Error{ErrorCode::NewerVersion, db.file(), std::to_string(version)};

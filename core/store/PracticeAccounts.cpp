@@ -1,6 +1,7 @@
 #include "core/base/JsonReader.h"
 #include "core/base/Utf8.h"
 #include "core/store/AccountRow.h"
+#include "core/store/Migrations.h"
 #include "core/store/crypto/Seal.h"
 
 #include <algorithm>
@@ -165,7 +166,6 @@ Result<std::unique_ptr<Practice>> Practice::recover(const std::string &file, con
         {
             const Database db(file);
             expectPractice(db);
-            db.makeDurable();
             const PracticeId practice = readPracticeId(db);
             const auto fileKey = boxOf(key).open(db.single("SELECT recovery FROM practice WHERE id = 1").blob(0));
             if (!fileKey)
@@ -177,6 +177,8 @@ Result<std::unique_ptr<Practice>> Practice::recover(const std::string &file, con
                 row.card = sealText(*fileKey, unsealText(*fileKey, old.value().card, cardPlace(practice, old.value().id)),
                     cardPlace(practice, id));
             keys = std::make_shared<const Keyring>(practice, fileKey->clone(), id, signingOf(row.plainSeed));
+            migrateToPresent(db, *keys); // before foreign keys are enforced
+            db.makeDurable();
             Change change(db, *keys);
             if (old)
                 change.row("account", old.value().id, [&] {

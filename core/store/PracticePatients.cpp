@@ -24,8 +24,11 @@ std::vector<std::int64_t> Practice::withMerged(std::int64_t patient) const
     std::vector<std::int64_t> out{patient};
     for (std::size_t i = 0; i < out.size(); ++i) { // merges may have been merged again
         Rows rows = m_db.run("SELECT id FROM patient WHERE merged_into = ?", {out[i]});
-        while (rows.next())
+        while (rows.next()) {
+            if (std::find(out.begin(), out.end(), rows.number(0)) != out.end())
+                throw Error{ErrorCode::Tampered, m_db.file(), "records are joined in a ring"};
             out.push_back(rows.number(0));
+        }
     }
     return out;
 }
@@ -175,18 +178,26 @@ Result<std::vector<AccessRow>> Practice::accesses(std::optional<std::int64_t> pa
 {
     return guarded([&] {
         const auto names = accountNames();
-        const std::string columns = "SELECT made_at, account, kind, patient FROM entry";
-        Rows rows = patient ? m_db.run(columns + " WHERE patient = ? ORDER BY number", {*patient})
-                            : m_db.run(columns + " ORDER BY number");
+        const std::string columns = "SELECT made_at, account, kind, patient, number FROM entry";
+        std::map<std::int64_t, AccessRow> byNumber;
+        const auto take = [&](Rows rows) {
+            while (rows.next()) {
+                const auto name = names.find(rows.number(1));
+                const auto kind = fromWord(entryWords, rows.text(2));
+                if (!kind)
+                    throw Error{ErrorCode::Tampered, m_db.file(), "an entry of no known kind"};
+                byNumber[rows.number(4)] = {rows.number(0), name == names.end() ? std::string() : name->second, *kind,
+                    rows.isNull(3) ? std::nullopt : std::optional(rows.number(3))};
+            }
+        };
+        if (!patient)
+            take(m_db.run(columns));
+        else
+            for (const std::int64_t id : withMerged(*patient))
+                take(m_db.run(columns + " WHERE patient = ?", {id}));
         std::vector<AccessRow> out;
-        while (rows.next()) {
-            const auto name = names.find(rows.number(1));
-            const auto kind = fromWord(entryWords, rows.text(2));
-            if (!kind)
-                throw Error{ErrorCode::Tampered, m_db.file(), "an entry of no known kind"};
-            out.push_back({rows.number(0), name == names.end() ? std::string() : name->second, *kind,
-                rows.isNull(3) ? std::nullopt : std::optional(rows.number(3))});
-        }
+        for (auto &[number, row] : byNumber)
+            out.push_back(std::move(row));
         return out;
     });
 }

@@ -20,7 +20,7 @@ std::string said(const std::string &reason, const std::string &careAt, const std
         json["care_at"] = careAt;
     if (!document.empty())
         json["document"] = document;
-    return json.dump();
+    return json.dump(-1, ' ', false, nlohmann::json::error_handler_t::replace); // it would throw at ill-formed UTF-8
 }
 
 void expectState(const StoredVisit &visit, std::initializer_list<VisitState> allowed, const char *why)
@@ -241,9 +241,10 @@ Result<std::vector<VisitVersion>> Practice::history(std::int64_t visit) const
                 const auto json = parseJson(unsealText(keyOf(*e.patient), e.content, where), where);
                 if (!json)
                     throw json.error();
-                v.reason = json.value().value("reason", "");
-                v.careAt = json.value().value("care_at", "");
-                v.document = json.value().value("document", "");
+                const JsonReader said(json.value(), where);
+                v.reason = said.stringOr("reason", {});
+                v.careAt = said.stringOr("care_at", {});
+                v.document = said.stringOr("document", {});
             }
             out.push_back(std::move(v));
         }

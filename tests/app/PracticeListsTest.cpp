@@ -819,7 +819,7 @@ TEST_F(Retention, ShowsWhoIsDueAndThatItOnlyProposes)
     EXPECT_EQ(dueNames(dialog), (QStringList{text("Bo Reed"), text("Anna Meyer"), text("Tom Farrow")}));
     EXPECT_EQ(cell(table(dialog), 0, 1), text("not known"));
     EXPECT_EQ(cell(table(dialog), 0, 4), text("5 January 2020"));
-    EXPECT_EQ(cell(table(dialog), 0, 5), text("Birth date not known: was this a child?"));
+    EXPECT_EQ(cell(table(dialog), 0, 5), text("Was this a child then?"));
     EXPECT_EQ(cell(table(dialog), 1, 2), text("29 February 2016"));
     EXPECT_EQ(cell(table(dialog), 1, 3), text("1"));
     EXPECT_EQ(cell(table(dialog), 1, 4), text("29 February 2024"));

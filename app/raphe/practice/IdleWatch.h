@@ -32,10 +32,8 @@ Q_SIGNALS:
 protected:
     bool eventFilter(QObject *watched, QEvent *event) override;
 
-private Q_SLOTS:
-    void prepareForSleep(bool starts); // called by the session manager over D-Bus
-
 private:
+    Q_SLOT void prepareForSleep(bool starts); // called over D-Bus
     void touched();
     void lookForSleep();
 

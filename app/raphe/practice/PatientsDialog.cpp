@@ -54,7 +54,7 @@ QWidget *PatientsDialog::makeListPage()
     m_list->setUniformItemSizes(true);
     m_list->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_list->setStyleSheet(QStringLiteral("QListView::item { padding: 5px 8px; }"));
+    m_list->setStyleSheet(QStringLiteral("QListView::item { min-height: 44px; padding: 0 8px; }"));
     m_list->installEventFilter(this);
     column->addWidget(m_list, 1);
     m_message = new WrappedLabel;
@@ -117,6 +117,7 @@ QWidget *PatientsDialog::makeGuardPage(Purpose purpose)
         head->setProperty("role", QStringLiteral("quiet"));
         auto *value = new WrappedLabel;
         value->setProperty("role", QStringLiteral("title"));
+        value->setTextFormat(Qt::PlainText); // a name is no markup
         const int row = facts->rowCount();
         facts->addWidget(head, row, 0, Qt::AlignTop);
         facts->addWidget(value, row, 1);
@@ -207,17 +208,19 @@ void PatientsDialog::backToList()
 
 void PatientsDialog::newPatient()
 {
-    PatientRecord blank;
-    PatientEditor editor(blank, m_rules, this);
+    std::int64_t added = 0;
+    PatientEditor editor(PatientRecord(), m_rules, this);
+    editor.saveThrough([&](const PatientRecord &record) -> Result<Done> {
+        const auto id = m_practice.addPatient(record);
+        if (!id)
+            return id.error();
+        added = id.value();
+        return Done{};
+    });
     if (editor.exec() != Accepted)
         return;
-    const auto id = m_practice.addPatient(editor.record());
-    if (!id) {
-        complain(id.error());
-        return;
-    }
     m_typed->clear();
-    readPatients(id.value());
+    readPatients(added);
     askIdentity();
 }
 
@@ -234,11 +237,8 @@ void PatientsDialog::editRecord()
         return;
     }
     PatientEditor editor(record.value(), m_rules, this);
-    if (editor.exec() != Accepted)
-        return;
-    if (const auto saved = m_practice.savePatient(id, editor.record()); !saved)
-        complain(saved.error());
-    else
+    editor.saveThrough([&](const PatientRecord &changed) { return m_practice.savePatient(id, changed); });
+    if (editor.exec() == Accepted)
         readPatients(id);
 }
 

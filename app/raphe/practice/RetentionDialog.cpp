@@ -199,8 +199,7 @@ void RetentionDialog::showDue()
         const DueRecord &due = m_due[static_cast<std::size_t>(row)];
         const QStringList texts{QString::fromStdString(due.record.name),
             due.record.born.empty() ? tr("not known") : dayWords(due.record.born), dayWords(due.record.lastVisit),
-            QString::number(due.record.visits), dayWords(due.from),
-            due.mayBeChild ? tr("Birth date not known: was this a child?") : QString()};
+            QString::number(due.record.visits), dayWords(due.from), due.mayBeChild ? tr("Was this a child then?") : QString()};
         for (int column = 0; column < columns; ++column) {
             auto *item = new QTableWidgetItem(texts[column]);
             item->setToolTip(texts[column]);

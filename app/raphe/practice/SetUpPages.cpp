@@ -148,8 +148,7 @@ SetUpChoicesPage::SetUpChoicesPage(const std::vector<ScopeGroup> &scope, QWidget
 
 QString SetUpChoicesPage::trouble()
 {
-    const QString folder = m_folder->trouble();
-    if (!folder.isEmpty()) {
+    if (QString folder = m_folder->trouble(); !folder.isEmpty()) {
         m_folder->setFocus();
         return folder;
     }

@@ -2,6 +2,7 @@
 // verifies, and holds every change that was said to be saved; of the one under way all or nothing. A signed word is never
 // missing.
 #include "tests/core/store/PracticeTesting.h"
+#include "tests/core/store/ScriptedEntry.h"
 #include "tests/support/storage/StorageShim.h"
 
 #include <iostream>
@@ -11,62 +12,6 @@
 namespace raphe::test {
 
 namespace {
-
-// What a reader of the file sees: patients, visits and their history, in words.
-std::string stateOf(const Practice &practice)
-{
-    std::string out;
-    const auto patients = practice.patients();
-    if (!patients)
-        return "patients: " + inWords(patients.error());
-    for (const PatientCard &card : patients.value()) {
-        out += card.name + "\n";
-        const auto visits = practice.visits(card.id);
-        if (!visits)
-            return "visits: " + inWords(visits.error());
-        for (const StoredVisit &visit : visits.value()) {
-            out += "  " + visit.document + " state " + std::to_string(static_cast<int>(visit.state)) + "\n";
-            const auto history = practice.history(visit.id);
-            if (!history)
-                return "history: " + inWords(history.error());
-            for (const VisitVersion &v : history.value())
-                out += "    " + std::string(wordOf(entryWords, v.kind)) + " " + v.reason + " " + v.document + "\n";
-        }
-    }
-    return out;
-}
-
-using Step = std::function<Result<Done>(Practice &)>;
-
-Result<Done> doneOr(const Result<std::int64_t> &result)
-{
-    return result ? Result<Done>(Done{}) : Result<Done>(result.error());
-}
-
-// One practitioner at work: two patients, a visit written, signed and amended, another moved, one record erased.
-std::vector<Step> scriptedEntry()
-{
-    const auto named = [](const char *name) {
-        PatientRecord record;
-        record.name = name;
-        return record;
-    };
-    return {
-        [named](Practice &p) { return doneOr(p.addPatient(named("Ada Quill"))); },
-        [](Practice &p) { return doneOr(p.addVisit(1, "one")); },
-        [](Practice &p) { return p.saveVisit(1, std::string(3000, 'x') + " two"); },
-        [](Practice &p) { return p.saveVisit(1, "three"); },
-        [](Practice &p) { return p.sign(1); },
-        [named](Practice &p) { return doneOr(p.addPatient(named("Bo Stone"))); },
-        [](Practice &p) { return doneOr(p.addVisit(1, "four")); },
-        [](Practice &p) { return p.move(2, 2, "wrong patient"); },
-        [](Practice &p) { return p.beginAmendment(1); },
-        [](Practice &p) { return p.saveVisit(1, "three, and more"); },
-        [](Practice &p) { return p.signAmendment(1, "forgotten"); },
-        [](Practice &p) { return p.noteOpened(2); },
-        [](Practice &p) { return p.erase(2, "asked for it"); },
-    };
-}
 
 class PracticeStorage : public PracticeFileTest {
 protected:
@@ -87,7 +32,7 @@ TEST_F(PracticeStorage, APowerCutAtAnySyncLosesNothingThatWasSaved)
 {
     const auto watched = fresh("watched");
     const std::string practiceFile = (watched / "p.raphe").string();
-    std::vector<std::string> states{""}; // after each step
+    std::vector<std::string> states; // before the first step and after each
     std::vector<std::size_t> syncs{0};
     std::shared_ptr<const Keyring> keys;
     const StorageShim shim(watched);
@@ -97,6 +42,7 @@ TEST_F(PracticeStorage, APowerCutAtAnySyncLosesNothingThatWasSaved)
         Practice &practice = *made.value().practice;
         keys = practice.keys();
         syncs[0] = shim.record().syncs();
+        states.push_back(stateOf(practice));
         for (const Step &step : scriptedEntry()) {
             const auto done = step(practice);
             ASSERT_TRUE(done.ok()) << inWords(done.error());
@@ -141,7 +87,7 @@ TEST_F(PracticeStorage, AnyFailingOperationLeavesTheOldStateOrTheNew)
 {
     const std::vector<Step> steps = scriptedEntry();
     constexpr Operation operations[] = {Operation::Write, Operation::Sync, Operation::Truncate, Operation::Remove};
-    std::vector<std::string> states{""}; // after each step, when nothing fails
+    std::vector<std::string> states; // before the first step and after each, when nothing fails
     std::map<Operation, std::size_t> counts;
     int faults = 0;
     int reported = 0;
@@ -157,6 +103,8 @@ TEST_F(PracticeStorage, AnyFailingOperationLeavesTheOldStateOrTheNew)
             ASSERT_TRUE(made.ok());
             Practice &practice = *made.value().practice;
             keys = practice.keys();
+            if (!fault)
+                states.push_back(stateOf(practice));
             fault ? shim.faults().arm(*fault) : shim.faults().disarm();
             for (const Step &step : steps) {
                 const auto outcome = step(practice);

@@ -142,6 +142,13 @@ TEST_F(PracticeTamper, OfRowsIsSeen)
     EXPECT_TRUE(isSeen({"INSERT INTO account SELECT 2, 'eve', changes, salt, passes, memory_bytes, signs, box, seed, file_key, "
                         "card FROM account"}));
     EXPECT_TRUE(isSeen({"DELETE FROM head"}));
+    EXPECT_TRUE(isSeen({"UPDATE account SET sign_in = sign_in || char(0)"})) << "a name that nobody can type";
+    EXPECT_TRUE(isSeen({"UPDATE visit SET patient = CAST('1' AS BLOB) WHERE id = 1"})) << "a visit that no question finds";
+    EXPECT_TRUE(isSeen({"UPDATE patient SET merged_into = '' WHERE id = 1"})) << "a patient that no question finds";
+    EXPECT_TRUE(isSeen({"UPDATE entry SET visit = CAST(visit AS BLOB) WHERE number = 2"})) << "a signed word that none finds";
+    EXPECT_TRUE(isSeen({"CREATE TRIGGER back AFTER UPDATE ON visit BEGIN UPDATE visit SET changes = OLD.changes,"
+                        " document = OLD.document WHERE id = OLD.id; END"}))
+        << "would take every save back";
 }
 
 TEST_F(PracticeTamper, WithARowFromBeforeIsSeen)

@@ -131,7 +131,9 @@ TEST_F(PracticeFile, MergedRecordsKeepEverythingAndAreErasedTogether)
     const auto first = practice->addVisit(keep, "one").value();
     const auto second = practice->addVisit(twin, "two").value();
     ASSERT_TRUE(practice->sign(second).ok());
+    ASSERT_TRUE(practice->noteOpened(twin).ok());
     ASSERT_TRUE(practice->merge(keep, twin).ok());
+    EXPECT_EQ(practice->accesses(keep).value().size(), 3U) << "the twin was signed and opened, then joined";
     EXPECT_EQ(practice->merge(twin, keep).error().code, ErrorCode::NotAllowed) << "a ring";
     EXPECT_EQ(practice->patients().value().size(), 2U);
     EXPECT_EQ(practice->patient(keep).value().otherNames, std::vector<std::string>{"Quill Ada"});
