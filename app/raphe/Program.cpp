@@ -158,6 +158,7 @@ Ended workOn(const Given &given)
         arguments.insert(
             arguments.end(), {"--resume-visit", std::to_string(given.visit), "--resume-account", std::to_string(given.account)});
     std::vector<char *> pointers;
+    pointers.reserve(arguments.size() + 1);
     for (std::string &argument : arguments)
         pointers.push_back(argument.data());
     pointers.push_back(nullptr);

@@ -29,7 +29,7 @@ namespace raphe {
 
 namespace {
 
-constexpr qint64 mostBytes = 64 * 1024 * 1024; // of a list; our choice: far more than any practice has
+constexpr qint64 mostBytes = qint64{64} * 1024 * 1024; // of a list; our choice: far more than any practice has
 constexpr int columnsWidth = 280; // pixels
 constexpr int nameWidth = 800; // of the file's name, at most
 constexpr double boxSize = 16;

@@ -279,6 +279,8 @@ Result<Done> DuplicatesDialog::compare(const Pair &pair)
 void DuplicatesDialog::askOnce()
 {
     const Pair *pair = chosen();
+    if (!pair)
+        return;
     const bool isFirst = m_keepFirst->isChecked();
     const Person &keep = isFirst ? pair->first : pair->second;
     const Person &other = isFirst ? pair->second : pair->first;

@@ -68,7 +68,7 @@ private:
 };
 
 /// A complaint that was saved is never taken out, since visits may be about it: it can be closed.
-class ComplaintRow : public ListRow {
+class ComplaintRow final : public ListRow {
     Q_OBJECT
 
 public:

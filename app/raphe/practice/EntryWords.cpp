@@ -51,7 +51,7 @@ QString momentWords(std::int64_t milliseconds)
 
 QString careWords(const std::string &isoTime)
 {
-    if (const QString day = dayWords(isoTime); !day.isEmpty() && isoTime.find('T') == std::string::npos)
+    if (QString day = dayWords(isoTime); !day.isEmpty() && isoTime.find('T') == std::string::npos)
         return day;
     const QString text = QString::fromStdString(isoTime);
     const QDateTime moment = QDateTime::fromString(text, Qt::ISODate);

@@ -45,6 +45,7 @@ QString birthWords(const std::string &isoDate)
 template <class T, class InWords> std::vector<QString> inWords(const std::vector<T> &values, InWords words)
 {
     std::vector<QString> out;
+    out.reserve(values.size());
     for (const T &value : values)
         out.push_back(words(value));
     return out;
