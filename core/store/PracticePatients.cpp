@@ -196,6 +196,7 @@ Result<std::vector<AccessRow>> Practice::accesses(std::optional<std::int64_t> pa
             for (const std::int64_t id : withMerged(*patient))
                 take(m_db.run(columns + " WHERE patient = ?", {id}));
         std::vector<AccessRow> out;
+        out.reserve(byNumber.size());
         for (auto &[number, row] : byNumber)
             out.push_back(std::move(row));
         return out;

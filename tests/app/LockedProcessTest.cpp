@@ -44,7 +44,8 @@ std::vector<std::string> wordsInMemory(qint64 process, const std::vector<std::st
         char dash = 0;
         std::string rights;
         in >> std::hex >> begin >> dash >> end >> rights;
-        if (rights.empty() || rights[0] != 'r' || line.find("[v") != std::string::npos)
+        constexpr std::size_t most = std::size_t{1} << 32; // larger ones are the address space that a sanitizer sets apart
+        if (rights.empty() || rights[0] != 'r' || line.find("[v") != std::string::npos || end - begin > most)
             continue;
         std::string content(end - begin, '\0');
         memory.clear();
