@@ -99,8 +99,10 @@ std::shared_ptr<const Keyring> keysFor(const std::string &practice)
     UnlockDialog dialog(practice, settings.signIn(), settings.failedUnlocks());
     QObject::connect(&dialog, &UnlockDialog::restoreWanted, [&] {
         RestoreDialog restoring(practice, &dialog);
-        if (restoring.exec() == QDialog::Accepted)
-            erasedSince = restoring.erasedSince();
+        if (restoring.exec() != QDialog::Accepted)
+            return;
+        erasedSince = restoring.erasedSince();
+        dialog.tellRestored();
     });
     QObject::connect(&dialog, &UnlockDialog::failuresChanged, [&](int failures) { settings.setFailedUnlocks(failures); });
     if (dialog.exec() != QDialog::Accepted)
