@@ -5,6 +5,7 @@
 #include "app/raphe/practice/AccessLogDialog.h"
 #include "app/raphe/practice/SettingsDialog.h"
 #include "app/words/ErrorText.h"
+#include "core/safety/TechniqueGroups.h"
 
 #include <QMenu>
 #include <QMessageBox>
@@ -35,7 +36,12 @@ void MainWindow::changeSettings()
         tellSaveFailed(errorText(saved.error()));
         return;
     }
-    SettingsDialog dialog(m_session.practice(), this);
+    const auto groups = readEmbeddedTechniqueGroups(m_session.adviser().rules());
+    if (!groups) {
+        statusBar()->showMessage(errorText(groups.error()));
+        return;
+    }
+    SettingsDialog dialog(m_session.practice(), this, usualCost(), groups.value());
     bool locks = false; // a new file key: all connections have to be opened anew
     connect(&dialog, &SettingsDialog::keysChanged, this, [&] {
         locks = true;

@@ -5,6 +5,7 @@
 #include "app/raphe/practice/SetUpDialog.h"
 #include "app/raphe/practice/UnlockDialog.h"
 #include "app/words/ErrorText.h"
+#include "core/safety/TechniqueGroups.h"
 #include "core/store/PlainPractice.h"
 #include "core/store/PracticeInUse.h"
 
@@ -53,9 +54,11 @@ std::string usualPractice()
 struct Learned {
     Knowledge knowledge;
     Adviser adviser;
+    std::vector<TechniqueGroup> groups;
 };
+using LearnedResult = Result<std::shared_ptr<const Learned>>;
 
-Result<std::shared_ptr<const Learned>> learn()
+LearnedResult learn()
 {
     auto knowledge = readKnowledge();
     if (!knowledge)
@@ -63,7 +66,11 @@ Result<std::shared_ptr<const Learned>> learn()
     auto adviser = Adviser::of(knowledge.value());
     if (!adviser)
         return adviser.error();
-    return std::make_shared<const Learned>(Learned{std::move(knowledge).value(), std::move(adviser).value()});
+    auto groups = readEmbeddedTechniqueGroups(adviser.value().rules());
+    if (!groups)
+        return groups.error();
+    return std::make_shared<const Learned>(
+        Learned{std::move(knowledge).value(), std::move(adviser).value(), std::move(groups).value()});
 }
 
 Result<Done> eraseAgain(
@@ -82,7 +89,7 @@ Result<Done> eraseAgain(
 
 // Set-up for a practice that is not there yet or not sealed yet, else unlocking. Nothing when the person left; an error that
 // cannot be mended here is shown and ends the program as well.
-std::shared_ptr<const Keyring> keysFor(const std::string &practice)
+std::shared_ptr<const Keyring> keysFor(const std::string &practice, const std::shared_future<LearnedResult> &learning)
 {
     const bool isThere = std::filesystem::exists(practice) && std::filesystem::file_size(practice) > 0;
     const auto isPlain = isThere ? isPlainPractice(practice) : Result<bool>(false);
@@ -91,7 +98,10 @@ std::shared_ptr<const Keyring> keysFor(const std::string &practice)
         return {};
     }
     if (!isThere || isPlain.value()) {
-        SetUpDialog dialog(practice);
+        const auto &learned = learning.get();
+        if (!learned)
+            return {}; // said by who asked for the keys
+        SetUpDialog dialog(practice, nullptr, usualCost(), learned.value()->groups);
         return dialog.exec() == QDialog::Accepted ? dialog.keys() : nullptr;
     }
     Settings settings;
@@ -126,9 +136,9 @@ Ended workOn(const Given &given)
     const auto held = PracticeInUse::hold(given.practice);
     if (!held)
         return {fail(errorText(held.error())), {}};
-    auto learning = std::async(std::launch::async, learn);
-    const auto keys = keysFor(given.practice);
-    const auto learned = learning.get();
+    const std::shared_future<LearnedResult> learning = std::async(std::launch::async, learn).share();
+    const auto keys = keysFor(given.practice, learning);
+    const auto &learned = learning.get();
     if (!learned)
         return {fail(errorText(learned.error())), {}};
     if (!keys)

@@ -1,6 +1,7 @@
 #include "app/raphe/VisitPanel.h"
 
 #include "app/raphe/Style.h"
+#include "app/raphe/practice/FormParts.h"
 #include "app/raphe/practice/PatientEditor.h"
 #include "app/raphe/practice/PatientsDialog.h"
 #include "app/raphe/practice/PersonWords.h"
@@ -24,13 +25,6 @@
 namespace raphe {
 
 namespace {
-
-QLabel *heading(const QString &text)
-{
-    auto *label = new QLabel(text);
-    label->setProperty("role", QStringLiteral("head"));
-    return label;
-}
 
 QPlainTextEdit *smallText(const QString &name, const QString &hint, int lines)
 {

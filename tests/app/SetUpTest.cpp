@@ -251,7 +251,7 @@ TEST_F(SetUpPractice, NeverLockingSaysItsRisk)
 
 TEST_F(SetUpPractice, WhatIsTickedIsTheScope)
 {
-    const std::vector<ScopeGroup> groups{{"hands", QStringLiteral("By hand")}, {"thrust", QStringLiteral("Thrust")}};
+    const std::vector<TechniqueGroup> groups{{"hands", "by hand", {}}, {"thrust", "thrust", {}}};
     ScopeTicks all(groups, {});
     EXPECT_TRUE(all.scope().empty()) << "not restricted";
     const auto ticks = all.findChildren<QCheckBox *>();
@@ -405,7 +405,7 @@ TEST_F(SetUpPractice, ThePaperAndTheTextSayTheWholeKeyAndWhatItIsFor)
 
 TEST_F(SetUpPractice, KeysReachEverythingOnEveryPage)
 {
-    SetUpDialog dialog(file(), nullptr, leastCost, {{"hands", QStringLiteral("By hand")}, {"thrust", QStringLiteral("Thrust")}});
+    SetUpDialog dialog(file(), nullptr, leastCost, {{"hands", "By hand", {}}, {"thrust", "Thrust", {}}});
     open(dialog);
     expectKeyboardReachesAll(dialog, "names");
     expectFitsSmallScreen(dialog, "names");

@@ -265,8 +265,7 @@ TEST_F(SettingsOfPractice, EscInASmallDialogLeavesTheSettingsOpen)
 TEST_F(SettingsOfPractice, KeysReachEverythingOnEveryTab)
 {
     addBo();
-    SettingsDialog dialog(
-        practice(), nullptr, leastCost, {{"hands", QStringLiteral("By hand")}, {"thrust", QStringLiteral("Thrust")}});
+    SettingsDialog dialog(practice(), nullptr, leastCost, {{"hands", "By hand", {}}, {"thrust", "Thrust", {}}});
     open(dialog);
     for (int tab = 0; tab <= users; ++tab) {
         showTab(dialog, tab);

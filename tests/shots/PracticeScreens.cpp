@@ -27,7 +27,10 @@ constexpr const char *words = "for the pictures";
 class Screens {
 public:
     Screens(const Knowledge &knowledge, const Adviser &adviser, QString name)
-        : m_knowledge(knowledge), m_adviser(adviser), m_name(std::move(name))
+        : m_knowledge(knowledge),
+          m_adviser(adviser),
+          m_groups(readEmbeddedTechniqueGroups(adviser.rules()).value()),
+          m_name(std::move(name))
     {
     }
 
@@ -35,7 +38,7 @@ public:
     {
         m_file = m_folder.filePath(QStringLiteral("practice.raphe")).toStdString();
         {
-            SetUpDialog setUp(m_folder.filePath(QStringLiteral("new.raphe")).toStdString(), nullptr, leastCost);
+            SetUpDialog setUp(m_folder.filePath(QStringLiteral("new.raphe")).toStdString(), nullptr, leastCost, m_groups);
             take(setUp, "30-set-up");
         }
         PracticeSettings settings;
@@ -84,7 +87,7 @@ public:
             take(retention, "37-past-their-time");
         }
         {
-            SettingsDialog dialog(*m_practice);
+            SettingsDialog dialog(*m_practice, nullptr, leastCost, m_groups);
             for (int tab = 0; tab < dialog.findChild<QTabWidget *>()->count(); ++tab) {
                 dialog.findChild<QTabWidget *>()->setCurrentIndex(tab);
                 take(dialog, ("38-settings-" + std::to_string(tab + 1)).c_str());
@@ -159,6 +162,7 @@ private:
 
     const Knowledge &m_knowledge;
     const Adviser &m_adviser;
+    const std::vector<TechniqueGroup> m_groups;
     const QString m_name;
     QTemporaryDir m_folder;
     std::string m_file;

@@ -152,16 +152,17 @@ QString FolderEdit::trouble() const
     return {};
 }
 
-ScopeTicks::ScopeTicks(const std::vector<ScopeGroup> &groups, const std::vector<std::string> &chosen, QWidget *parent)
+ScopeTicks::ScopeTicks(const std::vector<TechniqueGroup> &groups, const std::vector<std::string> &chosen, QWidget *parent)
     : QWidget(parent), m_unknown(chosen)
 {
     QVBoxLayout *column = bareColumn(this);
-    column->addWidget(new QLabel(tr("Techniques that you may use")));
+    column->addWidget(new QLabel(tr("Techniques within the scope of this practice")));
     auto *grid = new QGridLayout;
     grid->setHorizontalSpacing(16);
     grid->setVerticalSpacing(0);
-    for (const ScopeGroup &group : groups) {
-        const QString name = group.name.left(1).toUpper() + group.name.mid(1);
+    for (const TechniqueGroup &group : groups) {
+        QString name = QString::fromStdString(group.name);
+        name[0] = name[0].toUpper();
         auto *tick = new QCheckBox(name);
         tick->setMinimumHeight(touchTarget);
         tick->setAccessibleName(name);
@@ -172,7 +173,8 @@ ScopeTicks::ScopeTicks(const std::vector<ScopeGroup> &groups, const std::vector<
         std::erase(m_unknown, group.id);
     }
     column->addLayout(grid);
-    column->addWidget(hint(tr("What is not ticked is not proposed. Your training and the law where you work decide.")));
+    column->addWidget(hint(
+        tr("So far this is only kept: nothing is left out because of it. Your training and the law where you work decide.")));
 }
 
 std::vector<std::string> ScopeTicks::scope() const

@@ -1,6 +1,8 @@
 // The choices of a practice that stand both in its first set-up and in its settings.
 #pragma once
 
+#include "core/safety/TechniqueGroups.h"
+
 #include <QString>
 #include <QWidget>
 
@@ -72,19 +74,13 @@ private:
     QLineEdit *m_field;
 };
 
-/// A group of techniques that a practice may use or not.
-struct ScopeGroup {
-    std::string id;
-    QString name; // shown with a capital letter
-};
-
 /// Ticks for them.
 class ScopeTicks : public QWidget {
     Q_OBJECT
 
 public:
     /// `chosen`: as in PracticeSettings::scope.
-    ScopeTicks(const std::vector<ScopeGroup> &groups, const std::vector<std::string> &chosen, QWidget *parent = nullptr);
+    ScopeTicks(const std::vector<TechniqueGroup> &groups, const std::vector<std::string> &chosen, QWidget *parent = nullptr);
     /// As in PracticeSettings::scope: empty when all are ticked. Ids that were chosen and are not offered stay.
     [[nodiscard]] std::vector<std::string> scope() const;
     /// As a sentence; empty when at least one is ticked.

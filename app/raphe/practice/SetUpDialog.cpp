@@ -29,7 +29,7 @@ bool isPlain(const std::string &file)
 } // namespace
 
 SetUpDialog::SetUpDialog(
-    const std::string &file, QWidget *parent, const DerivationCost &cost, const std::vector<ScopeGroup> &scope)
+    const std::string &file, QWidget *parent, const DerivationCost &cost, const std::vector<TechniqueGroup> &scope)
     : WorkDialog(tr("Set up the practice"), parent),
       m_file(file),
       m_cost(cost),

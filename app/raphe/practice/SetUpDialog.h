@@ -25,7 +25,7 @@ class SetUpDialog : public WorkDialog {
 public:
     /// `scope`: groups of techniques to choose from, if there are any.
     explicit SetUpDialog(const std::string &file, QWidget *parent = nullptr, const DerivationCost &cost = usualCost(),
-        const std::vector<ScopeGroup> &scope = {});
+        const std::vector<TechniqueGroup> &scope = {});
     ~SetUpDialog() override;
 
     /// Null until the file is made.

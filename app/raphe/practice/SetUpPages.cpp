@@ -120,7 +120,7 @@ void SetUpNamesPage::wipePassphrase()
     m_passphrase->wipeBoth();
 }
 
-SetUpChoicesPage::SetUpChoicesPage(const std::vector<ScopeGroup> &scope, QWidget *parent) : QWidget(parent)
+SetUpChoicesPage::SetUpChoicesPage(const std::vector<TechniqueGroup> &scope, QWidget *parent) : QWidget(parent)
 {
     const PracticeSettings proposed;
     m_folder = new FolderEdit(proposed.backupFolder);

@@ -44,7 +44,7 @@ class SetUpChoicesPage : public QWidget {
     Q_OBJECT
 
 public:
-    explicit SetUpChoicesPage(const std::vector<ScopeGroup> &scope, QWidget *parent = nullptr);
+    explicit SetUpChoicesPage(const std::vector<TechniqueGroup> &scope, QWidget *parent = nullptr);
 
     [[nodiscard]] QString trouble();
     void writeInto(PracticeSettings &settings) const;

@@ -33,7 +33,7 @@ QVBoxLayout *tabColumn(QWidget *tab)
 } // namespace
 
 SettingsDialog::SettingsDialog(
-    Practice &practice, QWidget *parent, const DerivationCost &cost, const std::vector<ScopeGroup> &scope)
+    Practice &practice, QWidget *parent, const DerivationCost &cost, const std::vector<TechniqueGroup> &scope)
     : WorkDialog(tr("Settings of the practice"), parent), m_practice(practice), m_tabs(new QTabWidget)
 {
     const auto settings = practice.settings();
@@ -65,7 +65,7 @@ SettingsDialog::SettingsDialog(
 
 SettingsDialog::~SettingsDialog() = default;
 
-QWidget *SettingsDialog::makePracticeTab(const std::vector<ScopeGroup> &scope)
+QWidget *SettingsDialog::makePracticeTab(const std::vector<TechniqueGroup> &scope)
 {
     auto *tab = new QWidget;
     QVBoxLayout *column = tabColumn(tab);

@@ -23,7 +23,7 @@ class SettingsDialog : public WorkDialog {
 public:
     /// `practice` must outlive it. `scope`: groups of techniques to choose from, if there are any.
     explicit SettingsDialog(Practice &practice, QWidget *parent = nullptr, const DerivationCost &cost = usualCost(),
-        const std::vector<ScopeGroup> &scope = {});
+        const std::vector<TechniqueGroup> &scope = {});
     ~SettingsDialog() override;
 
 Q_SIGNALS:
@@ -32,7 +32,7 @@ Q_SIGNALS:
     void keysChanged(const std::shared_ptr<const raphe::Keyring> &keys);
 
 private:
-    QWidget *makePracticeTab(const std::vector<ScopeGroup> &scope);
+    QWidget *makePracticeTab(const std::vector<TechniqueGroup> &scope);
     QWidget *makeBackupTab();
     QWidget *makeRecordsTab();
     void save();
