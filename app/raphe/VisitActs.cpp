@@ -1,8 +1,8 @@
 // What can be done with a whole visit: signing, amending, marking as an error, moving, looking at its history.
 #include "app/raphe/VisitPanel.h"
 
+#include "app/raphe/patients/PatientsDialog.h"
 #include "app/raphe/practice/HistoryDialog.h"
-#include "app/raphe/practice/PatientsDialog.h"
 
 #include <QAction>
 #include <QInputDialog>

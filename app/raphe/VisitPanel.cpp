@@ -1,10 +1,10 @@
 #include "app/raphe/VisitPanel.h"
 
 #include "app/raphe/Style.h"
+#include "app/raphe/patients/PatientsDialog.h"
+#include "app/raphe/patients/PersonWords.h"
 #include "app/raphe/practice/FormParts.h"
-#include "app/raphe/practice/PatientEditor.h"
-#include "app/raphe/practice/PatientsDialog.h"
-#include "app/raphe/practice/PersonWords.h"
+#include "app/raphe/record/PatientEditor.h"
 #include "app/words/ErrorText.h"
 #include "core/record/VisitJson.h"
 

@@ -1,11 +1,11 @@
 // Writing down a patient's record: by keys alone, without losing or guessing anything.
-#include "app/raphe/practice/PatientEditor.h"
+#include "app/raphe/record/PatientEditor.h"
 #include "app/raphe/Style.h"
 #include "app/raphe/WrappedLabel.h"
-#include "app/raphe/practice/OptionalDateEdit.h"
-#include "app/raphe/practice/PregnancyEdit.h"
-#include "app/raphe/practice/RecordPage.h"
-#include "app/raphe/practice/TextLine.h"
+#include "app/raphe/record/OptionalDateEdit.h"
+#include "app/raphe/record/PregnancyEdit.h"
+#include "app/raphe/record/RecordPage.h"
+#include "app/raphe/record/TextLine.h"
 #include "tests/core/record/PatientTesting.h"
 #include "tests/support/Content.h"
 

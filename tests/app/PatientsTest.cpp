@@ -1,6 +1,6 @@
 // Finding a patient by a few letters, confirming that it is the right one, and what the file then says of it.
-#include "app/raphe/practice/PatientsDialog.h"
-#include "app/raphe/practice/PersonWords.h"
+#include "app/raphe/patients/PatientsDialog.h"
+#include "app/raphe/patients/PersonWords.h"
 #include "tests/app/Window.h"
 
 #include <QAbstractItemModelTester>

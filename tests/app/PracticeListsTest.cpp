@@ -1,10 +1,10 @@
 // The three dialogs on lists of patients: importing a list, joining double records, and records past their time. Each on a sealed
 // practice of its own, driven by mouse and keys. All people here are invented.
 #include "app/raphe/Style.h"
-#include "app/raphe/practice/CsvImportDialog.h"
-#include "app/raphe/practice/DuplicatesDialog.h"
-#include "app/raphe/practice/RecordComparison.h"
-#include "app/raphe/practice/RetentionDialog.h"
+#include "app/raphe/patients/CsvImportDialog.h"
+#include "app/raphe/patients/DuplicatesDialog.h"
+#include "app/raphe/patients/RecordComparison.h"
+#include "app/raphe/patients/RetentionDialog.h"
 #include "tests/core/record/PatientTesting.h"
 
 #include <gtest/gtest.h>

@@ -4,7 +4,7 @@
 // this program, whose own text is in its memory too.
 #include "app/raphe/MainWindow.h"
 #include "app/raphe/Program.h"
-#include "app/raphe/practice/PatientsDialog.h"
+#include "app/raphe/patients/PatientsDialog.h"
 #include "app/raphe/practice/UnlockDialog.h"
 
 #include <QApplication>

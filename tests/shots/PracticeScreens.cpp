@@ -1,15 +1,15 @@
 #include "tests/shots/PracticeScreens.h"
 
+#include "app/raphe/patients/CsvImportDialog.h"
+#include "app/raphe/patients/DuplicatesDialog.h"
+#include "app/raphe/patients/PatientsDialog.h"
+#include "app/raphe/patients/RetentionDialog.h"
 #include "app/raphe/practice/AccessLogDialog.h"
-#include "app/raphe/practice/CsvImportDialog.h"
-#include "app/raphe/practice/DuplicatesDialog.h"
 #include "app/raphe/practice/HistoryDialog.h"
-#include "app/raphe/practice/PatientEditor.h"
-#include "app/raphe/practice/PatientsDialog.h"
-#include "app/raphe/practice/RetentionDialog.h"
 #include "app/raphe/practice/SetUpDialog.h"
 #include "app/raphe/practice/SettingsDialog.h"
 #include "app/raphe/practice/UnlockDialog.h"
+#include "app/raphe/record/PatientEditor.h"
 #include "core/record/VisitJson.h"
 
 #include <QFile>

@@ -1,6 +1,6 @@
 #include "app/raphe/practice/EntryWords.h"
 
-#include "app/raphe/practice/PersonWords.h"
+#include "app/raphe/patients/PersonWords.h"
 
 #include <QCoreApplication>
 #include <QDateTime>

@@ -2,9 +2,9 @@
 
 #include "app/raphe/Style.h"
 #include "app/raphe/WrappedLabel.h"
+#include "app/raphe/patients/PersonWords.h"
 #include "app/raphe/practice/EntryWords.h"
 #include "app/raphe/practice/FormParts.h"
-#include "app/raphe/practice/PersonWords.h"
 #include "app/raphe/practice/VisitChanges.h"
 #include "core/anatomy/Atlas.h"
 #include "core/record/VisitJson.h"

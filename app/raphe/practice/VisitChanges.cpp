@@ -1,6 +1,6 @@
 #include "app/raphe/practice/VisitChanges.h"
 
-#include "app/raphe/practice/PersonWords.h"
+#include "app/raphe/patients/PersonWords.h"
 #include "core/document/VisitMap.h"
 
 #include <QCoreApplication>

@@ -1,0 +1,299 @@
+#include "app/raphe/patients/PatientsDialog.h"
+
+#include "app/raphe/Style.h"
+#include "app/raphe/WrappedLabel.h"
+#include "app/raphe/patients/CsvImportDialog.h"
+#include "app/raphe/patients/DuplicatesDialog.h"
+#include "app/raphe/patients/PersonWords.h"
+#include "app/raphe/patients/RetentionDialog.h"
+#include "app/raphe/record/PatientEditor.h"
+#include "app/words/ErrorText.h"
+
+#include <QGridLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListView>
+#include <QMenu>
+#include <QPushButton>
+#include <QStackedWidget>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+namespace raphe {
+
+PatientsDialog::PatientsDialog(Practice &practice, const SafetyRules &rules, Purpose purpose, QWidget *parent)
+    : QDialog(parent), m_practice(practice), m_rules(rules), m_pages(new QStackedWidget)
+{
+    setWindowTitle(purpose == Purpose::Open ? tr("Patients") : tr("Move the visit to"));
+    resize(560, 620);
+    auto *column = new QVBoxLayout(this);
+    column->setContentsMargins(16, 16, 16, 16);
+    m_pages->addWidget(makeListPage());
+    m_pages->addWidget(makeGuardPage(purpose));
+    column->addWidget(m_pages);
+    readPatients();
+    m_typed->setFocus();
+}
+
+QWidget *PatientsDialog::makeListPage()
+{
+    auto *page = new QWidget;
+    auto *column = new QVBoxLayout(page);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(10);
+    m_typed = new QLineEdit;
+    m_typed->setMinimumHeight(touchTarget);
+    m_typed->setPlaceholderText(tr("Part of a name, a birth date or a complaint"));
+    m_typed->setAccessibleName(tr("Look for a patient"));
+    m_typed->installEventFilter(this);
+    column->addWidget(m_typed);
+    m_list = new QListView;
+    m_list->setAccessibleName(tr("Patients found"));
+    m_list->setModel(&m_model);
+    m_list->setUniformItemSizes(true);
+    m_list->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_list->setStyleSheet(QStringLiteral("QListView::item { min-height: 44px; padding: 0 8px; }"));
+    m_list->installEventFilter(this);
+    column->addWidget(m_list, 1);
+    m_message = new WrappedLabel;
+    column->addWidget(m_message);
+
+    auto *row = new QHBoxLayout;
+    const auto add = [&](const QString &text, const QString &name) {
+        auto *button = new QPushButton(text);
+        button->setMinimumHeight(touchTarget);
+        button->setAccessibleName(name);
+        button->setAutoDefault(false);
+        row->addWidget(button);
+        return button;
+    };
+    auto *fresh = add(tr("New patient ..."), tr("New patient"));
+    m_record = add(tr("Record ..."), tr("Change the record of the chosen patient"));
+    auto *more = new QToolButton;
+    more->setText(tr("More"));
+    more->setAccessibleName(tr("Import a list, join double records, records past their time"));
+    more->setMinimumHeight(touchTarget);
+    more->setFocusPolicy(Qt::StrongFocus);
+    more->setPopupMode(QToolButton::InstantPopup);
+    auto *menu = new QMenu(more);
+    menu->addAction(tr("Import a list of patients ..."), this, &PatientsDialog::importList);
+    menu->addAction(tr("Find double records ..."), this, &PatientsDialog::joinDuplicates);
+    menu->addAction(tr("Records past their time ..."), this, &PatientsDialog::lookAtRetention);
+    more->setMenu(menu);
+    row->addWidget(more);
+    row->addStretch();
+    m_open = add(tr("Open"), tr("Open the chosen patient"));
+    column->addLayout(row);
+
+    connect(m_typed, &QLineEdit::textChanged, this, [this](const QString &typed) {
+        m_model.setTyped(typed);
+        m_list->setCurrentIndex(m_model.index(0));
+        showCount();
+    });
+    connect(m_list, &QListView::doubleClicked, this, &PatientsDialog::askIdentity);
+    connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this, &PatientsDialog::showCount);
+    connect(m_open, &QPushButton::clicked, this, &PatientsDialog::askIdentity);
+    connect(fresh, &QPushButton::clicked, this, &PatientsDialog::newPatient);
+    connect(m_record, &QPushButton::clicked, this, &PatientsDialog::editRecord);
+    return page;
+}
+
+QWidget *PatientsDialog::makeGuardPage(Purpose purpose)
+{
+    auto *page = new QWidget;
+    auto *column = new QVBoxLayout(page);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(14);
+    column->addWidget(new WrappedLabel(purpose == Purpose::Open
+            ? tr("Ask for name and birth date, and look for the mark. Is this the person in the room?")
+            : tr("Is this the person whose visit it was? Compare all three.")));
+    auto *facts = new QGridLayout;
+    facts->setHorizontalSpacing(16);
+    facts->setVerticalSpacing(12);
+    const auto addFact = [&](const QString &title) {
+        auto *head = new QLabel(title);
+        head->setProperty("role", QStringLiteral("quiet"));
+        auto *value = new WrappedLabel;
+        value->setProperty("role", QStringLiteral("title"));
+        value->setTextFormat(Qt::PlainText); // a name is no markup
+        const int row = facts->rowCount();
+        facts->addWidget(head, row, 0, Qt::AlignTop);
+        facts->addWidget(value, row, 1);
+        return value;
+    };
+    m_name = addFact(tr("Name"));
+    m_born = addFact(tr("Birth date"));
+    m_mark = addFact(tr("Mark"));
+    facts->setColumnStretch(1, 1);
+    column->addLayout(facts);
+    column->addStretch(1);
+    auto *row = new QHBoxLayout;
+    auto *back = new QPushButton(tr("Not this one"));
+    m_confirm = new QPushButton(tr("All three agree"));
+    for (QPushButton *button : {back, m_confirm}) {
+        button->setMinimumHeight(touchTarget + 8);
+        button->setAutoDefault(true);
+        button->setAccessibleName(button->text());
+    }
+    row->addWidget(back);
+    row->addStretch();
+    row->addWidget(m_confirm);
+    column->addLayout(row);
+    m_confirm->installEventFilter(this);
+    connect(back, &QPushButton::clicked, this, &PatientsDialog::backToList);
+    connect(m_confirm, &QPushButton::clicked, this, [this] {
+        m_chosen = m_asked;
+        accept();
+    });
+    return page;
+}
+
+std::int64_t PatientsDialog::current() const
+{
+    const QModelIndex index = m_list->currentIndex();
+    return index.isValid() ? m_model.card(index.row()).id : 0;
+}
+
+void PatientsDialog::readPatients(std::int64_t select)
+{
+    auto patients = m_practice.patients();
+    if (!patients) {
+        complain(patients.error());
+        return;
+    }
+    m_model.setPatients(std::move(patients).value());
+    m_list->setCurrentIndex(m_model.index(std::max(0, m_model.rowOf(select))));
+    showCount();
+}
+
+void PatientsDialog::showCount()
+{
+    const bool any = current() != 0;
+    m_open->setEnabled(any);
+    m_record->setEnabled(any);
+    m_message->say(m_model.patientCount() == 0 ? tr("Nobody is written down yet. 'New patient' begins a record.")
+            : m_model.rowCount() == 0          ? tr("Nobody is found for this. Try fewer letters, or begin a new record.")
+                                               : tr("%1 of %2").arg(m_model.rowCount()).arg(m_model.patientCount()));
+}
+
+void PatientsDialog::askIdentity()
+{
+    const std::int64_t id = current();
+    if (id == 0)
+        return;
+    const auto record = m_practice.patient(id);
+    if (!record) {
+        complain(record.error());
+        return;
+    }
+    m_asked = id;
+    m_name->say(QString::fromStdString(record.value().name));
+    m_born->say(
+        record.value().born.empty() ? tr("not written down: ask, and add it to the record") : bornWords(record.value().born));
+    m_mark->say(record.value().mark.empty() ? tr("none chosen yet: add one to the record, such as 'walks with a stick'")
+                                            : QString::fromStdString(record.value().mark));
+    m_pages->setCurrentIndex(1);
+    m_confirm->setFocus();
+}
+
+void PatientsDialog::backToList()
+{
+    m_asked = 0;
+    m_pages->setCurrentIndex(0);
+    m_typed->setFocus();
+    m_typed->selectAll();
+}
+
+void PatientsDialog::newPatient()
+{
+    std::int64_t added = 0;
+    PatientEditor editor(PatientRecord(), m_rules, this);
+    editor.saveThrough([&](const PatientRecord &record) -> Result<Done> {
+        const auto id = m_practice.addPatient(record);
+        if (!id)
+            return id.error();
+        added = id.value();
+        return Done{};
+    });
+    if (editor.exec() != Accepted)
+        return;
+    m_typed->clear();
+    readPatients(added);
+    askIdentity();
+}
+
+void PatientsDialog::editRecord()
+{
+    const std::int64_t id = current();
+    const auto record = m_practice.patient(id);
+    if (!record) {
+        complain(record.error());
+        return;
+    }
+    if (const auto noted = m_practice.noteOpened(id); !noted) {
+        complain(noted.error());
+        return;
+    }
+    PatientEditor editor(record.value(), m_rules, this);
+    editor.saveThrough([&](const PatientRecord &changed) { return m_practice.savePatient(id, changed); });
+    if (editor.exec() == Accepted)
+        readPatients(id);
+}
+
+void PatientsDialog::joinDuplicates()
+{
+    DuplicatesDialog(m_practice, this).exec();
+    readPatients(current());
+}
+
+void PatientsDialog::importList()
+{
+    CsvImportDialog(m_practice, this).exec();
+    readPatients(current());
+}
+
+void PatientsDialog::lookAtRetention()
+{
+    RetentionDialog(m_practice, this).exec();
+    readPatients(current());
+}
+
+void PatientsDialog::complain(const Error &error)
+{
+    m_message->say(errorText(error));
+}
+
+void PatientsDialog::keyPressEvent(QKeyEvent *event)
+{
+    const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (event->key() == Qt::Key_Escape && m_pages->currentIndex() == 1)
+        backToList();
+    else if (!isEnter) // it belongs to what has the focus; an Enter that chose a patient must not confirm the identity as well
+        QDialog::keyPressEvent(event);
+}
+
+bool PatientsDialog::eventFilter(QObject *watched, QEvent *event)
+{
+    if (event->type() != QEvent::KeyPress)
+        return QDialog::eventFilter(watched, event);
+    const auto *pressed = static_cast<QKeyEvent *>(event);
+    const int key = pressed->key();
+    if (watched == m_confirm)
+        return pressed->isAutoRepeat(); // a key that was held too long confirms nothing
+    if (key == Qt::Key_Return || key == Qt::Key_Enter) {
+        if (!pressed->isAutoRepeat())
+            askIdentity();
+        return true;
+    }
+    if (watched == m_typed && (key == Qt::Key_Up || key == Qt::Key_Down || key == Qt::Key_PageUp || key == Qt::Key_PageDown)) {
+        const int step = key == Qt::Key_Up ? -1 : key == Qt::Key_Down ? 1 : key == Qt::Key_PageUp ? -8 : 8;
+        const int row = std::clamp(m_list->currentIndex().row() + step, 0, std::max(0, m_model.rowCount() - 1));
+        m_list->setCurrentIndex(m_model.index(row));
+        return true;
+    }
+    return QDialog::eventFilter(watched, event);
+}
+
+} // namespace raphe
