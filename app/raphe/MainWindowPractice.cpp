@@ -3,6 +3,7 @@
 
 #include "app/raphe/InBackground.h"
 #include "app/raphe/practice/AccessLogDialog.h"
+#include "app/raphe/practice/OnPractice.h"
 #include "app/raphe/practice/SettingsDialog.h"
 #include "app/words/ErrorText.h"
 #include "core/safety/TechniqueGroups.h"
@@ -62,14 +63,10 @@ void MainWindow::showAccesses()
 void MainWindow::checkPractice()
 {
     statusBar()->showMessage(tr("Checking the whole file ..."));
-    inBackground(
-        this,
-        [file = m_session.practice().file(), keys = m_session.practice().keys(), stop = m_stopCheck]() -> Result<Done> {
-            const auto practice = Practice::open(file, keys);
-            if (!practice)
-                return practice.error();
-            return practice.value()->verify([&](std::int64_t) { return !stop->load(); });
-        },
+    inBackground(this,
+        onPractice(m_session.practice(),
+            [stop = m_stopCheck](
+                const Practice &practice) { return practice.verify([&](std::int64_t) { return !stop->load(); }); }),
         [this](const Result<Done> &checked) {
             statusBar()->showMessage(checked ? tr("The whole file was checked: it is as it was written.") : QString(), 8000);
             if (!checked)

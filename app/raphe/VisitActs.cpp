@@ -97,7 +97,7 @@ void VisitPanel::move()
 
 void VisitPanel::showHistory()
 {
-    HistoryDialog(m_session.practice(), m_session.visitId(), m_session.knowledge(), this).exec();
+    HistoryDialog(m_session.practice(), m_session.visitId(), m_session.knowledge(), m_session.adviser().rules(), this).exec();
 }
 
 } // namespace raphe

@@ -1,6 +1,7 @@
 #include "core/store/PracticeSettings.h"
 
 #include "core/base/JsonReader.h"
+#include "core/store/Retention.h"
 
 #include <nlohmann/json.hpp>
 
@@ -11,7 +12,6 @@ namespace {
 constexpr const char *format = "raphe-practice";
 constexpr int version = 1;
 constexpr int longestMinutes = 24 * 60;
-constexpr int longestYears = 100; // our choice: more is a slip of the pen
 
 } // namespace
 
@@ -35,7 +35,7 @@ Result<PracticeSettings> readSettings(const std::string &text, const std::string
         s.lockMinutes = at.field("lock_minutes").asInt(0, longestMinutes);
         s.backupFolder = at.string("backup_folder");
         s.jurisdiction = at.string("jurisdiction");
-        s.retentionYears = at.field("retention_years").asInt(0, longestYears);
+        s.retentionYears = at.field("retention_years").asInt(0, RetentionRule::longest);
         s.scope = at.field("scope").asStrings();
         return s;
     });

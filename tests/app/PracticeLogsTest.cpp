@@ -253,17 +253,17 @@ TEST_F(PracticeLogs, SaysWhenTheEntriesAreBroken)
     AccessLogDialog dialog(practice(), {});
     EXPECT_TRUE(says(dialog, "an entry of no known kind"));
     EXPECT_EQ(rowsOf(dialog).size(), 0U);
-    HistoryDialog history(practice(), visit, wholeKnowledge());
+    HistoryDialog history(practice(), visit, wholeKnowledge(), adviser().rules());
     EXPECT_TRUE(says(history, "not as it was written"));
 }
 
 TEST_F(PracticeLogs, ADraftHasNoVersionYet)
 {
-    HistoryDialog dialog(practice(), visitOf(patientNamed("Ana Brook"), first()), wholeKnowledge());
+    HistoryDialog dialog(practice(), visitOf(patientNamed("Ana Brook"), first()), wholeKnowledge(), adviser().rules());
     EXPECT_EQ(dialog.findChild<QListView *>()->model()->rowCount(), 0);
     expectSays(dialog, "no version yet");
     EXPECT_TRUE(says(dialog, "is a draft"));
-    HistoryDialog none(practice(), 99, wholeKnowledge());
+    HistoryDialog none(practice(), 99, wholeKnowledge(), adviser().rules());
     EXPECT_TRUE(says(none, "99")) << "there is no such visit";
 }
 
@@ -281,14 +281,14 @@ TEST_F(PracticeLogs, TheHistoryShowsEveryVersionAndWhatItChanged)
     visit.complaint = "low back & <leg>";
     ASSERT_TRUE(practice().saveVisit(id, writeVisit(visit)));
     {
-        HistoryDialog dialog(practice(), id, wholeKnowledge());
+        HistoryDialog dialog(practice(), id, wholeKnowledge(), adviser().rules());
         EXPECT_TRUE(says(dialog, "An amendment is being written"));
         EXPECT_EQ(dialog.findChild<QListView *>()->model()->rowCount(), 2) << "what is not signed is no version";
     }
     ASSERT_TRUE(practice().signAmendment(id, "wrong side"));
     ASSERT_TRUE(practice().markInError(id, "not this patient"));
 
-    HistoryDialog dialog(practice(), id, wholeKnowledge());
+    HistoryDialog dialog(practice(), id, wholeKnowledge(), adviser().rules());
     put(dialog);
     auto *list = dialog.findChild<QListView *>();
     ASSERT_EQ(list->model()->rowCount(), 4);
@@ -336,7 +336,7 @@ TEST_F(PracticeLogs, AVersionThatCannotBeReadSaysWhy)
     ASSERT_TRUE(practice().beginAmendment(id));
     ASSERT_TRUE(practice().saveVisit(id, R"({"format": "raphe-visit", "version": 2})"));
     ASSERT_TRUE(practice().signAmendment(id, "from a later program"));
-    HistoryDialog dialog(practice(), id, wholeKnowledge());
+    HistoryDialog dialog(practice(), id, wholeKnowledge(), adviser().rules());
     expectSays(dialog, "from a later program");
     expectSays(dialog, "made by a later program (version 2)");
 }

@@ -95,7 +95,7 @@ public:
         }
         AccessLogDialog log(*m_practice, {});
         take(log, "39-who-opened-what");
-        HistoryDialog history(*m_practice, m_visit, m_knowledge);
+        HistoryDialog history(*m_practice, m_visit, m_knowledge, m_adviser.rules());
         take(history, "40-history");
         return m_isGood;
     }

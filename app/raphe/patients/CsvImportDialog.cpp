@@ -133,6 +133,7 @@ CsvImportDialog::CsvImportDialog(Practice &practice, QWidget *parent)
     addGap();
     QPushButton *close = addButton(tr("Close"));
     m_import = addButton({});
+    keepEnterToFocus();
     resize(1160, 640);
 
     m_order->hide();
@@ -363,13 +364,6 @@ bool CsvImportDialog::eventFilter(QObject *watched, QEvent *event)
         return true;
     }
     return WorkDialog::eventFilter(watched, event);
-}
-
-// Enter presses the button that has the focus and no other.
-void CsvImportDialog::keyPressEvent(QKeyEvent *event)
-{
-    if (event->key() != Qt::Key_Return && event->key() != Qt::Key_Enter)
-        WorkDialog::keyPressEvent(event);
 }
 
 } // namespace raphe

@@ -30,7 +30,6 @@ public:
 
 protected:
     bool eventFilter(QObject *watched, QEvent *event) override;
-    void keyPressEvent(QKeyEvent *event) override;
 
 private:
     [[nodiscard]] QWidget *makeOrder();

@@ -11,7 +11,6 @@
 
 #include <QHBoxLayout>
 #include <QHeaderView>
-#include <QKeyEvent>
 #include <QListWidget>
 #include <QPushButton>
 #include <QRadioButton>
@@ -67,6 +66,7 @@ DuplicatesDialog::DuplicatesDialog(Practice &practice, QWidget *parent)
     addGap();
     QPushButton *close = addButton(tr("Close"));
     connect(close, &QPushButton::clicked, this, &DuplicatesDialog::reject);
+    keepEnterToFocus();
     resize(1080, 640);
     workOn(tr("Looking for records that are alike ..."), onPractice(practice, findPairs),
         [this](Result<Found> found) { showFound(std::move(found)); });
@@ -346,13 +346,6 @@ void DuplicatesDialog::reject()
         takeBack();
     else
         WorkDialog::reject();
-}
-
-// Enter presses the button that has the focus and no other.
-void DuplicatesDialog::keyPressEvent(QKeyEvent *event)
-{
-    if (event->key() != Qt::Key_Return && event->key() != Qt::Key_Enter)
-        WorkDialog::keyPressEvent(event);
 }
 
 } // namespace raphe

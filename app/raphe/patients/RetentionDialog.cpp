@@ -11,7 +11,6 @@
 #include <QCheckBox>
 #include <QHBoxLayout>
 #include <QHeaderView>
-#include <QKeyEvent>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTableWidget>
@@ -78,6 +77,7 @@ RetentionDialog::RetentionDialog(Practice &practice, QWidget *parent, const QDat
     QPushButton *close = addButton(tr("Close"));
     connect(close, &QPushButton::clicked, this, &RetentionDialog::reject);
     connect(m_children, &QCheckBox::toggled, this, &RetentionDialog::showDue);
+    keepEnterToFocus();
     resize(1080, 640);
     m_children->hide();
     m_list->hide();
@@ -274,13 +274,6 @@ void RetentionDialog::erase()
             m_result->say(tr("Erased: %1. Back-ups made before still hold the record.").arg(name));
             readRecords();
         });
-}
-
-// Enter presses the button that has the focus and no other.
-void RetentionDialog::keyPressEvent(QKeyEvent *event)
-{
-    if (event->key() != Qt::Key_Return && event->key() != Qt::Key_Enter)
-        WorkDialog::keyPressEvent(event);
 }
 
 } // namespace raphe

@@ -26,8 +26,6 @@ public:
     [[nodiscard]] int erased() const { return m_erased; }
 
 protected:
-    void keyPressEvent(QKeyEvent *event) override;
-
 private:
     struct Seen {
         PracticeSettings settings;

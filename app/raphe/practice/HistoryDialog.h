@@ -21,7 +21,8 @@ class HistoryDialog : public QDialog {
 
 public:
     /// `practice` is only read now; `knowledge` must outlive the dialog.
-    HistoryDialog(const Practice &practice, std::int64_t visit, const Knowledge &knowledge, QWidget *parent = nullptr);
+    HistoryDialog(const Practice &practice, std::int64_t visit, const Knowledge &knowledge, const SafetyRules &rules,
+        QWidget *parent = nullptr);
 
 private:
     void read(const Practice &practice, std::int64_t visit);
@@ -32,7 +33,7 @@ private:
     [[nodiscard]] QString findingsOf(const Visit &visit) const;
 
     const Knowledge &m_knowledge;
-    Result<SafetyRules> m_rules;
+    const SafetyRules &m_rules;
     VersionsModel m_model;
     WrappedLabel *m_state;
     QListView *m_list;

@@ -4,6 +4,7 @@
 #include "app/raphe/practice/FormParts.h"
 #include "app/raphe/practice/Passphrase.h"
 #include "app/raphe/practice/UsersTab.h"
+#include "core/store/Retention.h"
 
 #include <QHBoxLayout>
 #include <QLineEdit>
@@ -20,7 +21,6 @@ namespace raphe {
 namespace {
 
 constexpr int letterheadLines = 4;
-constexpr int mostYears = 100; // as PracticeSettings is read
 
 QVBoxLayout *tabColumn(QWidget *tab)
 {
@@ -124,7 +124,7 @@ QWidget *SettingsDialog::makeRecordsTab()
     m_jurisdiction->setPlaceholderText(tr("Country or state, and the rule that you go by"));
     column->addLayout(labelled(tr("Law that you go by"), m_jurisdiction));
     m_years = new QSpinBox;
-    m_years->setRange(0, mostYears);
+    m_years->setRange(0, RetentionRule::longest);
     m_years->setSpecialValueText(tr("Not set"));
     m_years->setSuffix(tr(" years", "after a number of years"));
     m_years->setValue(m_settings.retentionYears);

@@ -5,6 +5,7 @@
 
 #include <QAccessible>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLineEdit>
 #include <QProgressBar>
 #include <QPushButton>
@@ -141,6 +142,13 @@ void WorkDialog::end()
     m_bar->setEnabled(true);
     if (m_focus)
         m_focus->setFocus();
+}
+
+void WorkDialog::keyPressEvent(QKeyEvent *event)
+{
+    const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (!isEnter || !m_keepsEnterToFocus)
+        QDialog::keyPressEvent(event);
 }
 
 void WorkDialog::reject()

@@ -28,6 +28,10 @@ public:
 protected:
     WorkDialog(const QString &title, QWidget *parent);
 
+    /// From now on Enter presses the button that has the focus and no other, for a dialog in which a list is worked through.
+    void keepEnterToFocus() { m_keepsEnterToFocus = true; }
+    void keyPressEvent(QKeyEvent *event) override;
+
     [[nodiscard]] QVBoxLayout &form() { return *m_form; }
     void setTitle(const QString &title);
     /// Beside the title.
@@ -70,6 +74,7 @@ private:
     QLabel *m_busyWords;
     QPointer<QWidget> m_focus; // before the work
     bool m_isWorking = false;
+    bool m_keepsEnterToFocus = false;
 };
 
 } // namespace raphe
