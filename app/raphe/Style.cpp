@@ -52,7 +52,7 @@ void dress(QApplication &application, const Theme &theme)
         "QPushButton, QToolButton { min-height: 24px; padding: 5px 12px; border: 1px solid %1; border-radius: 7px; background: "
         "%2; }"
         "QToolButton { padding: 5px 9px; }"
-        "QPushButton:hover, QToolButton:hover, QPushButton:default { border-color: %3; }"
+        "QPushButton:hover, QToolButton:hover { border-color: %3; }"
         "QPushButton:focus, QToolButton:focus, QLineEdit:focus, QPlainTextEdit:focus, QListView:focus { border: 2px solid %3; }"
         "QPushButton:focus { padding: 4px 11px; } QToolButton:focus { padding: 4px 8px; }"
         "QPushButton:checked, QToolButton:checked { background: %3; color: %4; border-color: %3; }"

@@ -55,7 +55,7 @@ SettingsDialog::SettingsDialog(
     connect(m_users, &UsersTab::keysChanged, this, &SettingsDialog::keysChanged);
     m_users->readUsers();
     forgetNoticeWhenTyping();
-    resize(600, 600);
+    resize(600, 690);
     m_name->setFocus();
     if (!settings) {
         complain(settings.error());
