@@ -29,6 +29,7 @@ Result<Done> makePractice(const std::string &practiceFile, const std::string &na
         return words.error();
     PracticeSettings settings;
     settings.name = name;
+    settings.isRecoveryOnPaper = true; // the caller has it in writing
     const auto made = Practice::make(practiceFile, settings, {key.signIn, userName, words.value()});
     if (!made)
         return made.error();

@@ -38,6 +38,8 @@ public:
     [[nodiscard]] BodyPanes &bodies() { return *m_bodies; }
     /// Writes the visit map of the open visit; says in the status line what happened.
     bool exportMap(const QString &file, Paper paper);
+    /// In the status bar, while nobody has typed part of it from paper.
+    void remindOfRecoveryKey();
     [[nodiscard]] BackupRunner &backups() { return *m_backups; }
     [[nodiscard]] VisitPanel &visitPanel() { return *m_visitPanel; }
 

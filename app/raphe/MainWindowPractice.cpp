@@ -44,15 +44,23 @@ void MainWindow::changeSettings()
     }
     SettingsDialog dialog(m_session.practice(), this, usualCost(), groups.value());
     bool locks = false; // a new file key: all connections have to be opened anew
-    connect(&dialog, &SettingsDialog::keysChanged, this, [&] {
-        locks = true;
-        dialog.accept();
-    });
+    connect(&dialog, &SettingsDialog::keysChanged, this, [&] { locks = true; });
     dialog.exec();
-    if (locks)
+    if (locks) {
         Q_EMIT lockWanted();
-    else
-        Q_EMIT settingsChanged();
+        return;
+    }
+    if (const auto scope = m_session.rereadScope(); !scope)
+        statusBar()->showMessage(errorText(scope.error()));
+    Q_EMIT settingsChanged();
+}
+
+void MainWindow::remindOfRecoveryKey()
+{
+    const auto settings = m_session.practice().settings();
+    if (settings && !settings.value().isRecoveryOnPaper)
+        statusBar()->showMessage(
+            tr("The recovery key is not known to be on paper: 'Practice', 'Settings and users ...', 'Users'."));
 }
 
 void MainWindow::showAccesses()

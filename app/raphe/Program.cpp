@@ -102,7 +102,10 @@ std::shared_ptr<const Keyring> keysFor(const std::string &practice, const std::s
         if (!learned)
             return {}; // said by who asked for the keys
         SetUpDialog dialog(practice, nullptr, usualCost(), learned.value()->groups);
-        return dialog.exec() == QDialog::Accepted ? dialog.keys() : nullptr;
+        if (dialog.exec() != QDialog::Accepted)
+            return {};
+        Settings().setSignIn(dialog.signIn()); // so that a lock asks for the passphrase only
+        return dialog.keys();
     }
     Settings settings;
     std::vector<std::int64_t> erasedSince; // when a back-up was put in its place
@@ -148,6 +151,8 @@ Ended workOn(const Given &given)
         return {fail(errorText(practice.error())), {}};
 
     VisitSession session(learned.value()->knowledge, learned.value()->adviser, std::move(practice).value());
+    if (const auto scope = session.rereadScope(); !scope)
+        return {fail(errorText(scope.error())), {}};
     MainWindow window(session);
     Lock lock(session, window);
     window.show();
@@ -158,6 +163,7 @@ Ended workOn(const Given &given)
         QMetaObject::invokeMethod(&window.visitPanel(), &VisitPanel::choosePatient, Qt::QueuedConnection);
     }
     window.backups().runIfDue();
+    window.remindOfRecoveryKey();
     const int status = QApplication::exec();
     return {status, {given.practice, keys->account, session.visitId()}};
 }

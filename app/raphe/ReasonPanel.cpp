@@ -122,7 +122,9 @@ void ReasonPanel::setTheme(const Theme &theme)
 void ReasonPanel::refresh()
 {
     m_filling = true;
-    const auto advice = m_session.adviser().advise(m_session.visit(), "visit", m_settings.preferences());
+    Preferences preferences = m_settings.preferences();
+    preferences.techniques = m_session.techniques();
+    const auto advice = m_session.adviser().advise(m_session.visit(), "visit", preferences);
     for (const List &list : m_lists) {
         if (advice)
             list.model->show(advice.value(), m_session.visit());

@@ -18,7 +18,7 @@ public:
     void setPaper(Paper value) { set("paper", wordOf(paperWords, value)); }
     [[nodiscard]] Preferences preferences() const
     {
-        return {flag("complaint-first", Preferences().complaintFirst), flag("joint-first", Preferences().jointFirst)};
+        return {flag("complaint-first", Preferences().complaintFirst), flag("joint-first", Preferences().jointFirst), {}};
     }
     void setPreferences(const Preferences &value)
     {

@@ -51,7 +51,9 @@ void dress(QApplication &application, const Theme &theme)
     const QString sheet = QStringLiteral(
         "QPushButton, QToolButton { min-height: 24px; padding: 5px 12px; border: 1px solid %1; border-radius: 7px; background: "
         "%2; }"
-        "QToolButton { padding: 5px 9px; }"
+        "QToolButton { padding: 5px 9px; } QToolButton[popupMode=\"1\"] { padding-right: 20px; }"
+        "QToolButton::menu-button { border: 0; width: 18px; }"
+        "QPushButton:default { border-color: %3; }"
         "QPushButton:hover, QToolButton:hover { border-color: %3; }"
         "QPushButton:focus, QToolButton:focus, QLineEdit:focus, QPlainTextEdit:focus, QListView:focus { border: 2px solid %3; }"
         "QPushButton:focus { padding: 4px 11px; } QToolButton:focus { padding: 4px 8px; }"

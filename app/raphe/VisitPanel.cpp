@@ -1,6 +1,7 @@
 #include "app/raphe/VisitPanel.h"
 
 #include "app/raphe/Style.h"
+#include "app/raphe/WrappedLabel.h"
 #include "app/raphe/patients/PatientsDialog.h"
 #include "app/raphe/patients/PersonWords.h"
 #include "app/raphe/practice/FormParts.h"
@@ -119,12 +120,12 @@ QWidget *VisitPanel::makePatientRow()
     auto *column = new QVBoxLayout(box);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(2);
-    m_name = heading({});
-    m_person = new QLabel;
+    m_name = new WrappedLabel; // whole, whatever its length: it tells that this is the right patient
+    m_name->setProperty("role", QStringLiteral("head"));
+    m_person = new WrappedLabel;
     m_person->setProperty("role", QStringLiteral("quiet"));
-    for (QLabel *label : {m_name, m_person}) { // what is too long is cut, and whole in the tip
+    for (WrappedLabel *label : {m_name, m_person}) {
         label->setTextFormat(Qt::PlainText);
-        label->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
         column->addWidget(label);
     }
     auto *row = new QHBoxLayout;
@@ -136,7 +137,9 @@ QWidget *VisitPanel::makePatientRow()
     m_record = new QPushButton(tr("Record"));
     m_record->setAccessibleName(tr("The patient's record"));
     m_record->setToolTip(tr("Change what the record says of this patient"));
-    for (QPushButton *button : {patients, m_record}) {
+    m_newVisit = new QPushButton(tr("New visit"));
+    m_newVisit->setAccessibleName(tr("New visit for this patient"));
+    for (QPushButton *button : {patients, m_record, m_newVisit}) {
         button->setMinimumHeight(touchTarget);
         row->addWidget(button, 1);
     }
@@ -153,8 +156,6 @@ QWidget *VisitPanel::makeVisitRow()
     m_visits = new QComboBox;
     m_visits->setAccessibleName(tr("Visit"));
     m_visits->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    m_newVisit = new QPushButton(tr("New"));
-    m_newVisit->setAccessibleName(tr("New visit for this patient"));
     m_acts = new QToolButton;
     m_acts->setPopupMode(QToolButton::MenuButtonPopup);
     m_acts->setFocusPolicy(Qt::StrongFocus);
@@ -162,10 +163,9 @@ QWidget *VisitPanel::makeVisitRow()
     m_acts->setMenu(m_actsMenu);
     makeActs();
     row->addWidget(m_visits, 1);
-    for (QWidget *widget : {static_cast<QWidget *>(m_newVisit), static_cast<QWidget *>(m_acts)})
-        row->addWidget(widget);
-    for (QWidget *widget : {static_cast<QWidget *>(m_visits), static_cast<QWidget *>(m_newVisit), static_cast<QWidget *>(m_acts)})
-        widget->setMinimumHeight(touchTarget);
+    row->addWidget(m_acts);
+    m_visits->setMinimumHeight(touchTarget);
+    m_acts->setMinimumHeight(touchTarget);
     return box;
 }
 
@@ -291,14 +291,13 @@ void VisitPanel::showVisit()
     m_filling = true;
     const bool isOpen = m_session.patientId() != 0;
     const PatientRecord &record = m_session.record();
-    m_name->setText(isOpen ? QString::fromStdString(record.name) : tr("No patient"));
-    m_name->setToolTip(m_name->text());
+    m_name->say(isOpen ? QString::fromStdString(record.name) : tr("No patient"));
     QString person = isOpen ? bornWords(record.born) : tr("Choose one, or begin a record");
     if (!record.mark.empty())
         person += tr(" - %1", "mark of a patient").arg(QString::fromStdString(record.mark));
-    m_person->setText(person);
-    m_person->setToolTip(person);
+    m_person->say(person);
     m_record->setEnabled(isOpen);
+    m_newVisit->setEnabled(isOpen);
     m_visitRow->setVisible(isOpen);
     readVisits();
     showActs();

@@ -17,6 +17,8 @@ class QToolButton;
 
 namespace raphe {
 
+class WrappedLabel;
+
 class VisitPanel : public QWidget {
     Q_OBJECT
 
@@ -58,8 +60,8 @@ private:
     VisitSession &m_session;
     FindingsModel m_model;
     CardDelegate *m_delegate;
-    QLabel *m_name = nullptr;
-    QLabel *m_person = nullptr; // birth date and mark
+    WrappedLabel *m_name = nullptr;
+    WrappedLabel *m_person = nullptr; // birth date and mark
     QPushButton *m_record = nullptr;
     QWidget *m_visitRow = nullptr;
     QComboBox *m_visits = nullptr;

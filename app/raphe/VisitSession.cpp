@@ -3,6 +3,7 @@
 #include "app/words/ErrorText.h"
 #include "core/anatomy/MarkPoint.h"
 #include "core/record/VisitJson.h"
+#include "core/safety/TechniqueGroups.h"
 
 #include <QDate>
 #include <QMetaObject>
@@ -115,6 +116,21 @@ Result<Done> VisitSession::rereadRecord()
         return record.error();
     m_record = std::move(record).value();
     Q_EMIT visitOpened();
+    return Done{};
+}
+
+Result<Done> VisitSession::rereadScope()
+{
+    const auto users = m_practice->accounts();
+    if (!users)
+        return users.error();
+    const auto groups = readEmbeddedTechniqueGroups(m_adviser->rules());
+    if (!groups)
+        return groups.error();
+    for (const AccountCard &user : users.value())
+        if (user.id == m_practice->keys()->account)
+            m_techniques = techniquesWithin(groups.value(), user.scope);
+    Q_EMIT findingsChanged(); // other places may be offered
     return Done{};
 }
 

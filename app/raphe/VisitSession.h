@@ -50,6 +50,9 @@ public:
     /// Whose visit is open, and what their record says.
     [[nodiscard]] std::int64_t patientId() const { return m_patientId; }
     [[nodiscard]] const PatientRecord &record() const { return m_record; }
+    /// Reads which techniques the user may use, after it was changed.
+    [[nodiscard]] Result<Done> rereadScope();
+    [[nodiscard]] const std::optional<std::set<std::string>> &techniques() const { return m_techniques; }
     /// Reads the record again, after it was changed.
     [[nodiscard]] Result<Done> rereadRecord();
     [[nodiscard]] VisitState state() const { return m_state; }
@@ -139,6 +142,7 @@ private:
     std::int64_t m_patientId = 0;
     PatientRecord m_record;
     VisitState m_state{};
+    std::optional<std::set<std::string>> m_techniques; // nothing: not restricted
     Visit m_visit;
     std::vector<PastFinding> m_past;
     std::optional<Aim> m_aim;

@@ -82,6 +82,7 @@ bool muscleFoundAcross(const Atlas &atlas, const Place &joint, const std::map<Pl
 namespace {
 
 constexpr std::string_view mobilising = "mobilising";
+constexpr std::string_view thrust = "thrust";
 
 const CautionVerdict *stopOf(const std::vector<CautionVerdict> &verdicts, Kind kind)
 {
@@ -103,6 +104,21 @@ QString vetoOf(const std::optional<JointPlay> &play)
     if (play->grade > JointPlay::normal)
         return tr(QT_TRANSLATE_NOOP("Treat", "Too much play: not to be mobilised; the muscles around it may be holding it."));
     return {};
+}
+
+// Why nothing within the practitioner's scope is for such a structure; empty when something is. A joint is mobilised; what is
+// outside is given to somebody who may.
+QString outOfScope(const std::optional<std::set<std::string>> &techniques, Kind kind)
+{
+    if (!techniques)
+        return {};
+    if (kind == Kind::Joint)
+        return techniques->contains(std::string(mobilising))
+            ? QString()
+            : tr(QT_TRANSLATE_NOOP("Treat", "Mobilising a joint is outside your scope of practice."));
+    const bool any = std::any_of(
+        techniques->begin(), techniques->end(), [](const std::string &each) { return each != mobilising && each != thrust; });
+    return any ? QString() : tr(QT_TRANSLATE_NOOP("Treat", "Work on soft tissue is outside your scope of practice."));
 }
 
 } // namespace
@@ -141,7 +157,9 @@ Treatment treatFirst(const Reasoner &reasoner, const Visit &visit, const Prefere
             if (value > 0)
                 s.terms.push_back({name, value, {}});
         };
-        const QString veto = structure.kind == Kind::Joint ? vetoOf(f.play) : QString();
+        QString veto = structure.kind == Kind::Joint ? vetoOf(f.play) : QString();
+        if (veto.isEmpty())
+            veto = outOfScope(preferences.techniques, structure.kind);
         if (const CautionVerdict *stop = stopOf(s.cautions, structure.kind); stop || !veto.isEmpty()) {
             s.why = stop ? stop->reason : veto.toStdString();
             out.leave.push_back(std::move(s));

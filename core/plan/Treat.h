@@ -6,6 +6,8 @@
 #include "core/reasoning/Reason.h"
 
 #include <functional>
+#include <optional>
+#include <set>
 
 namespace raphe {
 
@@ -13,6 +15,7 @@ namespace raphe {
 struct Preferences {
     bool complaintFirst = true; // start where the complaint is
     bool jointFirst = true; // give the joint motion before lengthening the muscles across it
+    std::optional<std::set<std::string>> techniques = {}; // within their scope of practice; nothing: not restricted
 };
 
 struct Treatment {
@@ -24,8 +27,8 @@ struct Treatment {
 using Verdicts = std::function<std::vector<CautionVerdict>(const Place &)>;
 
 /// Ranks the places found. A place where a verdict stops every technique is left alone; so is a joint where mobilising is
-/// stopped, or whose play is 0 or 4 to 6. `why` names every term,
-/// the heaviest first, and any caution.
+/// stopped, or whose play is 0 or 4 to 6, and whatever calls for techniques outside the practitioner's scope. `why` names every
+/// term, the heaviest first, and any caution.
 [[nodiscard]] Treatment treatFirst(
     const Reasoner &reasoner, const Visit &visit, const Preferences &preferences = {}, const Verdicts &verdicts = {});
 

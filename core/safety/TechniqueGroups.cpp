@@ -6,7 +6,6 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
-#include <set>
 
 namespace raphe {
 
@@ -65,6 +64,18 @@ Result<std::vector<TechniqueGroup>> readEmbeddedTechniqueGroups(const SafetyRule
     const auto scope = std::find_if(
         files.value().begin(), files.value().end(), [](const NamedText &file) { return "safety/" + file.name == scopeFile; });
     return readTechniqueGroups(scope == files.value().end() ? std::string_view() : std::string_view(scope->text), rules);
+}
+
+std::optional<std::set<std::string>> techniquesWithin(
+    const std::vector<TechniqueGroup> &groups, const std::vector<std::string> &scope)
+{
+    if (scope.empty())
+        return {};
+    std::set<std::string> out;
+    for (const TechniqueGroup &group : groups)
+        if (std::find(scope.begin(), scope.end(), group.id) != scope.end())
+            out.insert(group.techniques.begin(), group.techniques.end());
+    return out;
 }
 
 } // namespace raphe

@@ -3,6 +3,9 @@
 
 #include "core/safety/SafetyRules.h"
 
+#include <optional>
+#include <set>
+
 namespace raphe {
 
 struct TechniqueGroup {
@@ -15,5 +18,10 @@ struct TechniqueGroup {
 [[nodiscard]] Result<std::vector<TechniqueGroup>> readTechniqueGroups(std::string_view text, const SafetyRules &rules);
 /// Those that are built into the program.
 [[nodiscard]] Result<std::vector<TechniqueGroup>> readEmbeddedTechniqueGroups(const SafetyRules &rules);
+
+/// The techniques of these groups; nothing when no group is named, which means not restricted. Ids of groups that are not there
+/// allow nothing.
+[[nodiscard]] std::optional<std::set<std::string>> techniquesWithin(
+    const std::vector<TechniqueGroup> &groups, const std::vector<std::string> &scope);
 
 } // namespace raphe

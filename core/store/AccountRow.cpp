@@ -1,9 +1,10 @@
 #include "core/store/AccountRow.h"
 
+#include "core/base/JsonReader.h"
 #include "core/base/Utf8.h"
 #include "core/store/crypto/Seal.h"
 
-#include <algorithm>
+#include <nlohmann/json.hpp>
 
 namespace raphe {
 
@@ -12,9 +13,34 @@ std::string seedPlace(const PracticeId &practice, std::int64_t id, std::int64_t 
     return boxPlace(practice, "account", id, "seed", changes);
 }
 
+namespace {
+
 std::string cardPlace(const PracticeId &practice, std::int64_t id)
 {
-    return boxPlace(practice, "account", id, "card", 0);
+    return boxPlace(practice, "account", id, "card", 0); // an older one put back shows in the head's sum
+}
+
+} // namespace
+
+Blob sealCard(const PracticeId &practice, const SecretBytes &fileKey, const AccountCard &card)
+{
+    return sealText(
+        fileKey, nlohmann::ordered_json{{"name", card.name}, {"scope", card.scope}}.dump(), cardPlace(practice, card.id));
+}
+
+AccountCard unsealCard(const PracticeId &practice, const SecretBytes &fileKey, std::int64_t id, const Blob &card)
+{
+    const std::string where = cardPlace(practice, id);
+    const auto json = parseJson(unsealText(fileKey, card, where), where);
+    if (!json)
+        throw json.error();
+    const JsonReader at(json.value(), where);
+    at.expectObject({"name", "scope"});
+    AccountCard out;
+    out.id = id;
+    out.name = at.string("name");
+    out.scope = at.field("scope").asStrings();
+    return out;
 }
 
 AccountRow accountRow(
@@ -37,7 +63,7 @@ AccountRow accountRow(
     row.signs = signingOf(row.plainSeed).publicKey();
     row.box = boxOf(row.plainSeed).publicKey();
     row.fileKey = closedFor(row.box, fileKey);
-    row.card = sealText(fileKey, account.name, cardPlace(practice, id));
+    row.card = sealCard(practice, fileKey, {id, account.signIn, account.name, account.scope});
     return row;
 }
 

@@ -13,12 +13,16 @@ struct AccountRow {
     PublicKey signs{};
     BoxKey box{};
     Blob fileKey; // closed for the box; empty once removed
-    Blob card;
+    Blob card; // see sealCard
     SecretBytes plainSeed{32}; // of a new account only
 };
 
 [[nodiscard]] std::string seedPlace(const PracticeId &practice, std::int64_t id, std::int64_t changes);
-[[nodiscard]] std::string cardPlace(const PracticeId &practice, std::int64_t id);
+
+/// What the practice says of a user: JSON of name and scope, sealed by the file key.
+[[nodiscard]] Blob sealCard(const PracticeId &practice, const SecretBytes &fileKey, const AccountCard &card);
+/// `signIn` and `isRemoved` are not in it. Throws Error with Tampered.
+[[nodiscard]] AccountCard unsealCard(const PracticeId &practice, const SecretBytes &fileKey, std::int64_t id, const Blob &card);
 
 /// A new user with new keys. Throws Error; NotAllowed for an empty name or a passphrase that is too short.
 [[nodiscard]] AccountRow accountRow(

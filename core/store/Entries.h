@@ -26,14 +26,17 @@ enum class EntryKind {
     AccountAdded,
     AccountRemoved,
     PassphraseChanged,
+    ScopeChanged, // of a user
     Recovered, // with the recovery key
+    RecoveryKeyChanged,
     Restored // from a back-up
 };
-inline constexpr WordTable<EntryKind, 15> entryWords{{{EntryKind::FileMade, "file-made"}, {EntryKind::Opened, "opened"},
+inline constexpr WordTable<EntryKind, 17> entryWords{{{EntryKind::FileMade, "file-made"}, {EntryKind::Opened, "opened"},
     {EntryKind::Signed, "signed"}, {EntryKind::Amended, "amended"}, {EntryKind::Late, "late"}, {EntryKind::InError, "in-error"},
     {EntryKind::Moved, "moved"}, {EntryKind::Merged, "merged"}, {EntryKind::Erased, "erased"}, {EntryKind::Exported, "exported"},
     {EntryKind::AccountAdded, "account-added"}, {EntryKind::AccountRemoved, "account-removed"},
-    {EntryKind::PassphraseChanged, "passphrase-changed"}, {EntryKind::Recovered, "recovered"},
+    {EntryKind::PassphraseChanged, "passphrase-changed"}, {EntryKind::ScopeChanged, "scope-changed"},
+    {EntryKind::Recovered, "recovered"}, {EntryKind::RecoveryKeyChanged, "recovery-key-changed"},
     {EntryKind::Restored, "restored"}}};
 
 struct Entry {

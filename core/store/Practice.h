@@ -50,6 +50,7 @@ struct AccountCard {
     std::int64_t id = 0;
     std::string signIn; // readable without a key
     std::string name;
+    std::vector<std::string> scope; // groups of techniques that they may use; empty: not restricted
     bool isRemoved = false;
 };
 
@@ -65,6 +66,11 @@ struct NewAccount {
     std::string name;
     std::string passphrase; // the caller's to wipe
     DerivationCost cost = usualCost();
+    std::vector<std::string> scope = {}; // as in AccountCard
+};
+
+struct Erased {
+    bool isTidied = false; // else the log still holds sealed boxes, whose key is gone, until the file is next closed
 };
 
 class Practice;
@@ -112,8 +118,8 @@ public:
     [[nodiscard]] Result<Done> noteExported(std::int64_t patient);
     [[nodiscard]] Result<std::vector<AccessRow>> accesses(std::optional<std::int64_t> patient = {}) const;
     /// Deletes the patient's key, record, visits and the content of their entries, and leaves a signed tombstone. Older back-ups
-    /// still hold them.
-    [[nodiscard]] Result<Done> erase(std::int64_t patient, const std::string &reason);
+    /// still hold them. Fails only with nothing erased.
+    [[nodiscard]] Result<Erased> erase(std::int64_t patient, const std::string &reason);
 
     // Visits, newest number first; those of merged records too.
     [[nodiscard]] Result<std::vector<StoredVisit>> visits(std::int64_t patient) const;
@@ -137,12 +143,17 @@ public:
     // Users.
     [[nodiscard]] Result<std::vector<AccountCard>> accounts() const;
     [[nodiscard]] Result<std::int64_t> addAccount(const NewAccount &account);
+    /// `scope`: as in AccountCard.
+    [[nodiscard]] Result<Done> saveScope(std::int64_t account, const std::vector<std::string> &scope);
     /// Makes a new file key and seals all patients' keys with it: the removed user's passphrase opens nothing any more, also in a
     /// later copy of the file. What they had read, or taken out of a running program, cannot be taken back. Nobody can remove
     /// themselves. Other connections have to be opened anew, or told with renewKeys().
     [[nodiscard]] Result<Done> removeAccount(std::int64_t id);
     [[nodiscard]] Result<Done> changePassphrase(
         std::span<const char> old, std::span<const char> next, const DerivationCost &cost = usualCost());
+
+    /// The key before it opens this file no more, but older back-ups still. To be called once the new one is on paper.
+    [[nodiscard]] Result<Done> changeRecoveryKey(const RecoveryKey &next);
 
     /// Checks all: SQLite's own structure, the chain, the head, every sealed box and every document. Fails with Tampered for the
     /// first that is broken. `progress`: of the entries; answers false to stop.

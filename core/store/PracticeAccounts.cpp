@@ -12,9 +12,9 @@ namespace raphe {
 namespace {
 
 // A sign-in name that is free again for a new user; the row stays, since entries are signed by it.
-std::string retired(const AccountCard &account)
+std::string retired(std::int64_t id, const std::string &signIn)
 {
-    return account.signIn + " (removed, " + std::to_string(account.id) + ")";
+    return signIn + " (removed, " + std::to_string(id) + ")";
 }
 
 } // namespace
@@ -24,9 +24,12 @@ Result<std::vector<AccountCard>> Practice::accounts() const
     return guarded([&] {
         Rows rows = m_db.run("SELECT id, sign_in, card, file_key IS NULL FROM account ORDER BY id");
         std::vector<AccountCard> out;
-        while (rows.next())
-            out.push_back({rows.number(0), rows.text(1),
-                unsealText(m_keys->fileKey, rows.blob(2), cardPlace(m_keys->practice, rows.number(0))), rows.number(3) != 0});
+        while (rows.next()) {
+            AccountCard card = unsealCard(m_keys->practice, m_keys->fileKey, rows.number(0), rows.blob(2));
+            card.signIn = rows.text(1);
+            card.isRemoved = rows.number(3) != 0;
+            out.push_back(std::move(card));
+        }
         return out;
     });
 }
@@ -45,15 +48,58 @@ std::map<std::int64_t, std::string> Practice::accountNames() const
 Result<std::int64_t> Practice::addAccount(const NewAccount &account)
 {
     return guarded([&]() -> std::int64_t {
-        Change change(m_db, *m_keys);
         if (m_db.number("SELECT COUNT(*) FROM account WHERE sign_in = ?", {account.signIn}) > 0)
             throw Error{ErrorCode::Duplicate, "sign-in name", account.signIn};
-        const std::int64_t id = m_db.number("SELECT MAX(id) FROM account") + 1; // rows are never deleted
+        const auto nextId = [&] { return m_db.number("SELECT MAX(id) FROM account") + 1; }; // rows are never deleted
+        const std::int64_t id = nextId();
         const AccountRow row = accountRow(m_keys->practice, id, 0, account, m_keys->fileKey);
+        Change change(m_db, *m_keys); // only now: the key takes a second, and nobody else can write meanwhile
+        if (id != nextId())
+            throw Error{ErrorCode::NotAllowed, "account", "another user was added at the same time; try again"};
         change.row("account", id, [&] { insertAccount(m_db, row); });
         change.entry(EntryKind::AccountAdded, {}, {}, journalKey(), account.signIn);
         change.commit();
         return id;
+    });
+}
+
+Result<Done> Practice::saveScope(std::int64_t account, const std::vector<std::string> &scope)
+{
+    return guarded([&]() -> Done {
+        Change change(m_db, *m_keys);
+        Rows rows = m_db.run("SELECT sign_in, card FROM account WHERE id = ? AND file_key IS NOT NULL", {account});
+        if (!rows.next())
+            throw Error{ErrorCode::UnknownId, "account", std::to_string(account)};
+        const std::string signIn = rows.text(0);
+        AccountCard card = unsealCard(m_keys->practice, m_keys->fileKey, account, rows.blob(1));
+        card.scope = scope;
+        change.row("account", account, [&] {
+            m_db.run("UPDATE account SET card = ? WHERE id = ?", {sealCard(m_keys->practice, m_keys->fileKey, card), account});
+        });
+        change.entry(EntryKind::ScopeChanged, {}, {}, journalKey(), signIn);
+        change.commit();
+        return {};
+    });
+}
+
+Result<Done> Practice::changeRecoveryKey(const RecoveryKey &next)
+{
+    return guarded([&]() -> Done {
+        Change change(m_db, *m_keys);
+        auto now = settings();
+        if (!now)
+            throw now.error();
+        now.value().isRecoveryOnPaper = true;
+        const BoxKey box = boxOf(next).publicKey();
+        const std::int64_t changes = m_db.number("SELECT changes FROM practice WHERE id = 1") + 1;
+        change.row("practice", 1, [&] {
+            m_db.run("UPDATE practice SET changes = ?, settings = ?, recovery_box = ?, recovery = ? WHERE id = 1",
+                {changes, sealText(m_keys->fileKey, writeSettings(now.value()), place("practice", 1, "settings", changes)),
+                    blobOf(box), closedFor(box, m_keys->fileKey)});
+        });
+        change.entry(EntryKind::RecoveryKeyChanged, {}, {}, journalKey(), {});
+        change.commit();
+        return {};
     });
 }
 
@@ -113,7 +159,7 @@ Result<Done> Practice::removeAccount(std::int64_t id)
             {sealText(keys->fileKey, unsealText(m_keys->fileKey, practice.blob(2), settingsPlace), settingsPlace),
                 closedFor(arrayOf<BoxKey>(practice.blob(1), "recovery box"), keys->fileKey),
                 sealedAnew(practice.blob(3), place("practice", 1, "journal_key", 0))});
-        m_db.run("UPDATE account SET file_key = NULL, sign_in = ? WHERE id = ?", {retired(*gone), id});
+        m_db.run("UPDATE account SET file_key = NULL, sign_in = ? WHERE id = ?", {retired(gone->id, gone->signIn), id});
         Rows others = m_db.run("SELECT id, box, file_key IS NULL FROM account");
         while (others.next())
             if (others.number(2) == 0)
@@ -121,8 +167,7 @@ Result<Done> Practice::removeAccount(std::int64_t id)
                     {closedFor(arrayOf<BoxKey>(others.blob(1), "account " + std::to_string(others.number(0))), keys->fileKey),
                         others.number(0)});
         for (const AccountCard &card : cards.value())
-            m_db.run("UPDATE account SET card = ? WHERE id = ?",
-                {sealText(keys->fileKey, card.name, cardPlace(keys->practice, card.id)), card.id});
+            m_db.run("UPDATE account SET card = ? WHERE id = ?", {sealCard(keys->practice, keys->fileKey, card), card.id});
         Rows patients = m_db.run("SELECT id, patient_key FROM patient");
         while (patients.next())
             m_db.run("UPDATE patient SET patient_key = ? WHERE id = ?",
@@ -173,9 +218,11 @@ Result<std::unique_ptr<Practice>> Practice::recover(const std::string &file, con
             id = db.number("SELECT MAX(id) FROM account") + 1;
             const auto old = guarded([&] { return readAccount(db, user.signIn); });
             AccountRow row = accountRow(practice, id, 0, user, *fileKey);
-            if (old)
-                row.card = sealText(*fileKey, unsealText(*fileKey, old.value().card, cardPlace(practice, old.value().id)),
-                    cardPlace(practice, id));
+            if (old) {
+                AccountCard card = unsealCard(practice, *fileKey, old.value().id, old.value().card);
+                card.id = id;
+                row.card = sealCard(practice, *fileKey, card);
+            }
             keys = std::make_shared<const Keyring>(practice, fileKey->clone(), id, signingOf(row.plainSeed));
             migrateToPresent(db, *keys); // before foreign keys are enforced
             db.makeDurable();
@@ -183,7 +230,7 @@ Result<std::unique_ptr<Practice>> Practice::recover(const std::string &file, con
             if (old)
                 change.row("account", old.value().id, [&] {
                     db.run("UPDATE account SET file_key = NULL, sign_in = ? WHERE id = ?",
-                        {retired({old.value().id, user.signIn, {}, true}), old.value().id});
+                        {retired(old.value().id, user.signIn), old.value().id});
                 });
             change.row("account", id, [&] { insertAccount(db, row); });
             const SecretBytes journal = unsealKey(*fileKey, db.single("SELECT journal_key FROM practice WHERE id = 1").blob(0),

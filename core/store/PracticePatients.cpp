@@ -203,9 +203,9 @@ Result<std::vector<AccessRow>> Practice::accesses(std::optional<std::int64_t> pa
     });
 }
 
-Result<Done> Practice::erase(std::int64_t patient, const std::string &reason)
+Result<Erased> Practice::erase(std::int64_t patient, const std::string &reason)
 {
-    return guarded([&]() -> Done {
+    return guarded([&]() -> Erased {
         static_cast<void>(keyOf(patient)); // there is such a patient
         std::vector<std::int64_t> all = withMerged(patient);
         {
@@ -224,9 +224,12 @@ Result<Done> Practice::erase(std::int64_t patient, const std::string &reason)
             }
             change.commit();
         }
-        m_db.run("VACUUM"); // and with it the free pages; the log below
-        m_db.run("PRAGMA wal_checkpoint(TRUNCATE)");
-        return {};
+        const auto tidied = guarded([&]() -> Done {
+            m_db.run("VACUUM"); // and with it the free pages; the log below
+            m_db.run("PRAGMA wal_checkpoint(TRUNCATE)");
+            return {};
+        });
+        return {tidied.ok()};
     });
 }
 

@@ -4,7 +4,6 @@
 #include "core/base/Result.h"
 
 #include <string>
-#include <vector>
 
 namespace raphe {
 
@@ -17,7 +16,7 @@ struct PracticeSettings {
     std::string backupFolder; // empty: no scheduled back-ups
     std::string jurisdiction; // whose law on retention the practitioner goes by, in their words
     int retentionYears = 0; // after the last visit; 0: not set. The program proposes and never erases by itself
-    std::vector<std::string> scope; // groups of techniques that this practice may use; empty: not restricted
+    bool isRecoveryOnPaper = false; // somebody typed part of the recovery key from paper
     bool operator==(const PracticeSettings &) const = default;
 };
 

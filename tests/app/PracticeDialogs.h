@@ -2,6 +2,7 @@
 #pragma once
 
 #include "app/raphe/Style.h"
+#include "app/raphe/practice/RecoveryKeyPages.h"
 #include "app/raphe/practice/WorkDialog.h"
 #include "core/store/Practice.h"
 #include "tests/support/Content.h"
@@ -10,6 +11,7 @@
 
 #include <QApplication>
 #include <QLabel>
+#include <QLineEdit>
 #include <QPointer>
 #include <QPushButton>
 #include <QTemporaryDir>
@@ -111,6 +113,28 @@ protected:
     [[nodiscard]] static bool noticeSays(const WorkDialog &dialog, const char *words)
     {
         return notice(dialog).contains(QString::fromUtf8(words));
+    }
+
+    /// A group of the recovery key as it is shown.
+    static QString shownGroup(const QWidget &dialog, int number)
+    {
+        const auto *label = dialog.findChild<QLabel *>(QStringLiteral("group %1").arg(number));
+        return label ? label->text() : QString();
+    }
+    static QString shownKey(const QWidget &dialog)
+    {
+        QStringList groups;
+        for (int number = 1; number <= static_cast<int>(RecoveryKey::groupCount); ++number)
+            groups += shownGroup(dialog, number);
+        return groups.join(QLatin1Char('-'));
+    }
+    /// The numbers that are asked for, in the order of their fields.
+    static std::vector<int> asked(const QWidget &dialog)
+    {
+        std::vector<int> numbers;
+        for (const auto *field : dialog.findChild<RecoveryProofPage *>()->findChildren<QLineEdit *>())
+            numbers.push_back(field->accessibleName().section(QLatin1Char(' '), 1).toInt());
+        return numbers;
     }
 
     /// Tab comes to every widget that takes it and back to the first, each has a name, and buttons and fields are high enough.

@@ -3,7 +3,6 @@
 
 #include "app/raphe/practice/ChoiceFields.h"
 #include "app/raphe/practice/PassphraseEdit.h"
-#include "app/raphe/practice/RecoveryKeyPages.h"
 #include "app/raphe/practice/SetUpDialog.h"
 #include "core/store/Layout.h"
 #include "core/store/PlainPractice.h"
@@ -12,7 +11,6 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QFileInfo>
-#include <QLineEdit>
 #include <QPainter>
 #include <QPdfWriter>
 #include <QPlainTextEdit>
@@ -47,26 +45,9 @@ protected:
         await(dialog);
         ASSERT_TRUE(dialog.keys()) << notice(dialog).toStdString();
     }
-    /// As it is shown.
-    static QString shownGroup(const SetUpDialog &dialog, int number)
+    [[nodiscard]] bool isKeyOnPaper(const SetUpDialog &dialog) const
     {
-        const auto *label = dialog.findChild<QLabel *>(QStringLiteral("group %1").arg(number));
-        return label ? label->text() : QString();
-    }
-    static QString shownKey(const SetUpDialog &dialog)
-    {
-        QStringList groups;
-        for (int number = 1; number <= static_cast<int>(RecoveryKey::groupCount); ++number)
-            groups += shownGroup(dialog, number);
-        return groups.join(QLatin1Char('-'));
-    }
-    /// The numbers that are asked for, in the order of their fields.
-    static std::vector<int> asked(const SetUpDialog &dialog)
-    {
-        std::vector<int> numbers;
-        for (const auto *field : dialog.findChild<RecoveryProofPage *>()->findChildren<QLineEdit *>())
-            numbers.push_back(field->accessibleName().section(QLatin1Char(' '), 1).toInt());
-        return numbers;
+        return Practice::open(file(), dialog.keys()).value()->settings().value().isRecoveryOnPaper;
     }
     [[nodiscard]] bool isThere() const { return std::filesystem::exists(file()); }
     // As the first versions wrote it.
@@ -100,14 +81,15 @@ TEST_F(SetUpPractice, ByKeysAloneMakesAFileThatOpensWithWhatWasTyped)
     key(Qt::Key_Tab);
     type(paper.section(QLatin1Char('-'), numbers[1] - 1, numbers[1] - 1));
     key(Qt::Key_Return);
+    await(dialog);
     EXPECT_EQ(dialog.result(), QDialog::Accepted) << notice(dialog).toStdString();
-    EXPECT_TRUE(dialog.isKeyOnPaper());
     EXPECT_EQ(dialog.signIn(), QStringLiteral("ada"));
     EXPECT_EQ(shownGroup(dialog, 1), QString()) << "the key is not left in the window";
 
     auto practice = Practice::unlock(file(), "ada", std::string_view("right words here"));
     ASSERT_TRUE(practice.ok()) << inWords(practice.error());
     const auto settings = practice.value()->settings().value();
+    EXPECT_TRUE(settings.isRecoveryOnPaper);
     EXPECT_EQ(settings.name, "Brook and Brook");
     EXPECT_EQ(settings.letterhead, "4 Mill Lane");
     EXPECT_EQ(settings.backupFolder, "");
@@ -252,7 +234,7 @@ TEST_F(SetUpPractice, NeverLockingSaysItsRisk)
 TEST_F(SetUpPractice, WhatIsTickedIsTheScope)
 {
     const std::vector<TechniqueGroup> groups{{"hands", "by hand", {}}, {"thrust", "thrust", {}}};
-    ScopeTicks all(groups, {});
+    ScopeTicks all(QStringLiteral("Scope"), groups, {});
     EXPECT_TRUE(all.scope().empty()) << "not restricted";
     const auto ticks = all.findChildren<QCheckBox *>();
     ASSERT_EQ(ticks.size(), 2);
@@ -261,7 +243,7 @@ TEST_F(SetUpPractice, WhatIsTickedIsTheScope)
     EXPECT_EQ(all.trouble(), QString());
     ticks[0]->setChecked(false);
     EXPECT_NE(all.trouble(), QString()) << "nothing ticked would be stored as everything";
-    ScopeTicks later(groups, {"thrust", "of-a-later-program"});
+    ScopeTicks later(QStringLiteral("Scope"), groups, {"thrust", "of-a-later-program"});
     EXPECT_EQ(later.scope(), (std::vector<std::string>{"thrust", "of-a-later-program"}));
 
     SetUpDialog dialog(file(), nullptr, leastCost, groups);
@@ -271,7 +253,7 @@ TEST_F(SetUpPractice, WhatIsTickedIsTheScope)
     press(dialog, "Make the practice");
     await(dialog);
     ASSERT_TRUE(dialog.keys()) << notice(dialog).toStdString();
-    EXPECT_EQ(Practice::open(file(), dialog.keys()).value()->settings().value().scope, std::vector<std::string>{"thrust"});
+    EXPECT_EQ(Practice::open(file(), dialog.keys()).value()->accounts().value()[0].scope, std::vector<std::string>{"thrust"});
 }
 
 TEST_F(SetUpPractice, AWrongGroupIsNamedAndTheKeyCanBeSeenAgain)
@@ -301,7 +283,7 @@ TEST_F(SetUpPractice, AWrongGroupIsNamedAndTheKeyCanBeSeenAgain)
     type(shownGroup(dialog, numbers[0]));
     key(Qt::Key_Return);
     EXPECT_TRUE(dialog.isVisible());
-    EXPECT_FALSE(dialog.isKeyOnPaper());
+    EXPECT_FALSE(isKeyOnPaper(dialog));
     EXPECT_TRUE(noticeSays(dialog, ("Group " + std::to_string(numbers[1])).c_str())) << notice(dialog).toStdString();
     EXPECT_EQ(QApplication::focusWidget()->accessibleName(), QStringLiteral("Group %1").arg(numbers[1]));
 }
@@ -323,7 +305,7 @@ TEST_F(SetUpPractice, FinishingWithoutProofIsAskedAndTheFileWorks)
     EXPECT_FALSE(dialog.close());
     press(dialog, "Finish without proof");
     EXPECT_EQ(dialog.result(), QDialog::Accepted);
-    EXPECT_FALSE(dialog.isKeyOnPaper());
+    EXPECT_FALSE(isKeyOnPaper(dialog));
     EXPECT_TRUE(dialog.keys());
     EXPECT_TRUE(opensWith("ada", "right words here"));
 }

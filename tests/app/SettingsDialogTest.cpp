@@ -1,12 +1,13 @@
 // The settings of a practice, and its users.
 #include "tests/app/PracticeDialogs.h"
 
+#include "app/raphe/practice/NewRecoveryKeyDialog.h"
 #include "app/raphe/practice/PassphraseEdit.h"
 #include "app/raphe/practice/SettingsDialog.h"
 #include "app/raphe/practice/UserDialogs.h"
 
+#include <QCheckBox>
 #include <QComboBox>
-#include <QLineEdit>
 #include <QListWidget>
 #include <QPlainTextEdit>
 #include <QSpinBox>
@@ -68,7 +69,7 @@ TEST_F(SettingsOfPractice, AreShownAndSavedWhole)
     before.backupFolder = "/no/such/drive"; // unplugged
     before.jurisdiction = "here";
     before.retentionYears = 10;
-    before.scope = {"of-a-later-program"};
+    before.isRecoveryOnPaper = true;
     ASSERT_TRUE(practice().saveSettings(before).ok());
     {
         SettingsDialog dialog(practice(), nullptr, leastCost);
@@ -163,6 +164,86 @@ TEST_F(SettingsOfPractice, AnAddedUserCanUnlock)
     EXPECT_TRUE(opensWith("bo", "second of them"));
     EXPECT_EQ(dialog.findChild<QListWidget *>()->count(), 2);
     EXPECT_EQ(practice().accounts().value().back().name, "Bo Stone");
+}
+
+TEST_F(SettingsOfPractice, EachUserHasTheirOwnScope)
+{
+    const std::vector<TechniqueGroup> groups{{"hands", "by hand", {}}, {"thrust", "thrust", {}}};
+    SettingsDialog dialog(practice(), nullptr, leastCost, groups);
+    open(dialog);
+    showTab(dialog, users);
+    auto &add = opened<AddUserDialog>(dialog, "Add ...");
+    type("Bo Stone");
+    fill(add, "Their passphrase", "second of them");
+    fill(add, "The same once more", "second of them");
+    for (const char *name : {"By hand", "Thrust"})
+        named<QCheckBox>(add, name)->setChecked(false);
+    press(add, "Add");
+    EXPECT_TRUE(noticeSays(add, "at least one")) << notice(add).toStdString();
+    named<QCheckBox>(add, "Thrust")->setChecked(true);
+    press(add, "Add");
+    awaitEnd(&add);
+    const auto scopes = [&] {
+        const auto cards = practice().accounts().value();
+        return std::pair(cards[0].scope, cards[1].scope);
+    };
+    EXPECT_EQ(scopes(), std::pair(std::vector<std::string>{}, std::vector<std::string>{"thrust"}));
+
+    auto *list = dialog.findChild<QListWidget *>();
+    list->setCurrentRow(0);
+    auto &mine = opened<UserScopeDialog>(dialog, "Techniques ...");
+    named<QCheckBox>(mine, "Thrust")->setChecked(false);
+    press(mine, "Save");
+    awaitEnd(&mine);
+    list->setCurrentRow(1);
+    auto &theirs = opened<UserScopeDialog>(dialog, "Techniques ...");
+    EXPECT_FALSE(named<QCheckBox>(theirs, "By hand")->isChecked()) << "theirs, not mine";
+    named<QCheckBox>(theirs, "By hand")->setChecked(true);
+    press(theirs, "Save");
+    awaitEnd(&theirs);
+    EXPECT_EQ(scopes(), std::pair(std::vector<std::string>{"hands"}, std::vector<std::string>{}));
+}
+
+TEST_F(SettingsOfPractice, ANewRecoveryKeyIsSetOnlyOnceItIsOnPaper)
+{
+    SettingsDialog dialog(practice(), nullptr, leastCost);
+    open(dialog);
+    const auto recovers = [&](const QString &paper) {
+        const QString copy = QString::fromStdString(folder() + "/copy.raphe");
+        QFile::remove(copy);
+        EXPECT_TRUE(practice().saveSettings(stored()).ok());
+        const Database db(file());
+        db.run("VACUUM INTO ?", {copy.toStdString()});
+        return Practice::recover(
+            copy.toStdString(), RecoveryKey::parse(paper.toStdString()).value(), {"ada", "Ada", "once more in", leastCost})
+            .ok();
+    };
+    showTab(dialog, users);
+    auto &first = opened<NewRecoveryKeyDialog>(dialog, "New recovery key ...");
+    const QString shown = shownKey(first);
+    press(first, "It is on paper");
+    press(first, "Set it");
+    EXPECT_TRUE(noticeSays(first, "from your paper")) << notice(first).toStdString();
+    key(Qt::Key_Escape);
+    awaitEnd(&first);
+    EXPECT_FALSE(stored().isRecoveryOnPaper);
+    EXPECT_FALSE(recovers(shown)) << "nothing was changed";
+
+    auto &again = opened<NewRecoveryKeyDialog>(dialog, "New recovery key ...");
+    const QString paper = shownKey(again);
+    EXPECT_NE(paper, shown);
+    press(again, "It is on paper");
+    for (const int number : asked(again))
+        fill(again, ("Group " + std::to_string(number)).c_str(),
+            paper.section(QLatin1Char('-'), number - 1, number - 1).toLatin1().constData());
+    press(again, "Set it");
+    awaitEnd(&again);
+    EXPECT_TRUE(stored().isRecoveryOnPaper);
+    EXPECT_TRUE(recovers(paper));
+    EXPECT_FALSE(recovers(shown));
+    named<QLineEdit>(dialog, "Name of the practice")->setText(QStringLiteral("Afterwards"));
+    press(dialog, "Save");
+    EXPECT_TRUE(stored().isRecoveryOnPaper) << "saving the settings does not put the old ones back";
 }
 
 TEST_F(SettingsOfPractice, ARemovedUserCannotUnlockAndTheOthersGoOn)

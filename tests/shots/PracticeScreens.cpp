@@ -6,9 +6,11 @@
 #include "app/raphe/patients/RetentionDialog.h"
 #include "app/raphe/practice/AccessLogDialog.h"
 #include "app/raphe/practice/HistoryDialog.h"
+#include "app/raphe/practice/NewRecoveryKeyDialog.h"
 #include "app/raphe/practice/SetUpDialog.h"
 #include "app/raphe/practice/SettingsDialog.h"
 #include "app/raphe/practice/UnlockDialog.h"
+#include "app/raphe/practice/UserDialogs.h"
 #include "app/raphe/record/PatientEditor.h"
 #include "core/record/VisitJson.h"
 
@@ -92,6 +94,17 @@ public:
                 dialog.findChild<QTabWidget *>()->setCurrentIndex(tab);
                 take(dialog, ("38-settings-" + std::to_string(tab + 1)).c_str());
             }
+        }
+        {
+            UserScopeDialog scope(*m_practice, m_practice->accounts().value().front(), m_groups);
+            scope.setAttribute(Qt::WA_DeleteOnClose, false);
+            take(scope, "41-techniques-of-a-user");
+            AddUserDialog add(*m_practice, leastCost, m_groups);
+            add.setAttribute(Qt::WA_DeleteOnClose, false);
+            take(add, "42-add-a-user");
+            NewRecoveryKeyDialog key(*m_practice);
+            key.setAttribute(Qt::WA_DeleteOnClose, false);
+            take(key, "43-new-recovery-key");
         }
         AccessLogDialog log(*m_practice, {});
         take(log, "39-who-opened-what");

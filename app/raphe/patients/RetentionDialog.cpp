@@ -264,14 +264,18 @@ void RetentionDialog::erase()
         onPractice(m_practice,
             [patient = due->record.patient, reason = m_reason->text().trimmed().toStdString()](
                 Practice &practice) { return practice.erase(patient, reason); }),
-        [this, name](const Result<Done> &done) {
+        [this, name](const Result<Erased> &done) {
             if (!done) {
                 complain(done.error());
                 return;
             }
             ++m_erased;
             m_result->show();
-            m_result->say(tr("Erased: %1. Back-ups made before still hold the record.").arg(name));
+            m_result->say(done.value().isTidied
+                    ? tr("Erased: %1. Back-ups made before still hold the record.").arg(name)
+                    : tr("Erased: %1. Its place in the file could not be overwritten yet, for want of room perhaps; that is done "
+                         "when the program is closed. Back-ups made before still hold the record.")
+                          .arg(name));
             readRecords();
         });
 }

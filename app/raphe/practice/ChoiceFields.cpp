@@ -152,11 +152,12 @@ QString FolderEdit::trouble() const
     return {};
 }
 
-ScopeTicks::ScopeTicks(const std::vector<TechniqueGroup> &groups, const std::vector<std::string> &chosen, QWidget *parent)
+ScopeTicks::ScopeTicks(
+    const QString &title, const std::vector<TechniqueGroup> &groups, const std::vector<std::string> &chosen, QWidget *parent)
     : QWidget(parent), m_unknown(chosen)
 {
     QVBoxLayout *column = bareColumn(this);
-    column->addWidget(new QLabel(tr("Techniques within the scope of this practice")));
+    column->addWidget(new QLabel(title));
     auto *grid = new QGridLayout;
     grid->setHorizontalSpacing(16);
     grid->setVerticalSpacing(0);
@@ -174,7 +175,8 @@ ScopeTicks::ScopeTicks(const std::vector<TechniqueGroup> &groups, const std::vec
     }
     column->addLayout(grid);
     column->addWidget(hint(
-        tr("So far this is only kept: nothing is left out because of it. Your training and the law where you work decide.")));
+        tr("Where only others would help, the program says so instead of proposing it. Training, and the law where you work, "
+           "decide what is ticked.")));
 }
 
 std::vector<std::string> ScopeTicks::scope() const

@@ -74,14 +74,15 @@ private:
     QLineEdit *m_field;
 };
 
-/// Ticks for them.
+/// Ticks for the groups of techniques that a user may use.
 class ScopeTicks : public QWidget {
     Q_OBJECT
 
 public:
-    /// `chosen`: as in PracticeSettings::scope.
-    ScopeTicks(const std::vector<TechniqueGroup> &groups, const std::vector<std::string> &chosen, QWidget *parent = nullptr);
-    /// As in PracticeSettings::scope: empty when all are ticked. Ids that were chosen and are not offered stay.
+    /// `chosen`: as in AccountCard::scope.
+    ScopeTicks(const QString &title, const std::vector<TechniqueGroup> &groups, const std::vector<std::string> &chosen,
+        QWidget *parent = nullptr);
+    /// As in AccountCard::scope: empty when all are ticked. Ids that were chosen and are not offered stay.
     [[nodiscard]] std::vector<std::string> scope() const;
     /// As a sentence; empty when at least one is ticked.
     [[nodiscard]] QString trouble() const;

@@ -38,7 +38,9 @@ QString actWords(EntryKind kind)
     case EntryKind::AccountAdded: return tr("added a user");
     case EntryKind::AccountRemoved: return tr("removed a user");
     case EntryKind::PassphraseChanged: return tr("changed the passphrase");
+    case EntryKind::ScopeChanged: return tr("changed the techniques of a user");
     case EntryKind::Recovered: return tr("came in with the recovery key");
+    case EntryKind::RecoveryKeyChanged: return tr("made a new recovery key");
     case EntryKind::Restored: return tr("restored the file from a back-up");
     }
     return {};

@@ -49,13 +49,14 @@ Passphrase::~Passphrase()
     overwrite(m_bytes.data(), m_bytes.size());
 }
 
-WipedAccount::WipedAccount(
-    const std::string &whoSignsIn, const std::string &whoseName, const Passphrase &typed, const DerivationCost &work)
+WipedAccount::WipedAccount(const std::string &whoSignsIn, const std::string &whoseName, const Passphrase &typed,
+    const DerivationCost &work, const std::vector<std::string> &mayUse)
 {
     signIn = whoSignsIn;
     name = whoseName;
     passphrase.assign(typed.characters().begin(), typed.characters().end());
     cost = work;
+    scope = mayUse;
 }
 
 WipedAccount::~WipedAccount()

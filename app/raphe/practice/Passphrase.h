@@ -37,8 +37,8 @@ private:
 
 /// A new account as Practice takes it, whose copy of the passphrase is wiped when it goes.
 struct WipedAccount : NewAccount {
-    WipedAccount(
-        const std::string &whoSignsIn, const std::string &whoseName, const Passphrase &typed, const DerivationCost &work);
+    WipedAccount(const std::string &whoSignsIn, const std::string &whoseName, const Passphrase &typed, const DerivationCost &work,
+        const std::vector<std::string> &mayUse = {});
     ~WipedAccount();
     WipedAccount(const WipedAccount &) = delete;
     WipedAccount &operator=(const WipedAccount &) = delete;

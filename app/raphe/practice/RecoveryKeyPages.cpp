@@ -66,8 +66,9 @@ RecoveryKeyPage::RecoveryKeyPage(QWidget *parent)
         grid->setColumnStretch(2 * (i % inRow) + 1, 1);
     }
     column->addWidget(m_frame);
-    column->addWidget(new WrappedLabel(
-        tr("It is shown this once. With it a new passphrase can be set when yours is lost; without it nobody can.")));
+    column->addWidget(new WrappedLabel(tr(
+        "It is shown this once. With it a new passphrase can be set when yours is lost; without it nobody can. In the settings "
+        "a new key can take its place.")));
 
     QPushButton *save = pushButton(tr("Save as text ..."));
     auto *row = new QHBoxLayout;

@@ -78,7 +78,7 @@ QWidget *SetUpDialog::makeLeavePage()
     column->addWidget(new WrappedLabel(tr("The practice is there and opens with your passphrase.")));
     column->addWidget(new WrappedLabel(tr(
         "If the passphrase is ever lost and the recovery key is not on paper, nobody can open the records any more. The key is "
-        "not shown again after this.")));
+        "not shown again after this; a new one can be made in the settings, under 'Users'.")));
     column->addStretch(1);
     return page;
 }
@@ -139,8 +139,7 @@ void SetUpDialog::next()
         if (const QString trouble = m_proof->trouble(*m_recovery); !trouble.isEmpty()) {
             say(trouble);
         } else {
-            m_isKeyOnPaper = true;
-            accept();
+            noteOnPaper();
         }
         return;
     case Leave: goTo(Key); return;
@@ -160,8 +159,8 @@ void SetUpDialog::make()
     workOn(
         m_isSealing ? tr("Sealing the records ...") : tr("Making the practice ..."),
         [file = m_file, settings, who = m_names->signIn(), name = m_names->name(), passphrase = m_names->passphrase(),
-            cost = m_cost, isSealing = m_isSealing]() -> Result<Made> {
-            const WipedAccount first(who, name, passphrase, cost);
+            cost = m_cost, scope = m_choices->scope(), isSealing = m_isSealing]() -> Result<Made> {
+            const WipedAccount first(who, name, passphrase, cost, scope);
             const auto made = isSealing ? sealPlainPractice(file, settings, first) : Practice::make(file, settings, first);
             if (!made)
                 return made.error();
@@ -187,6 +186,28 @@ void SetUpDialog::takeOutcome(const Result<Made> &outcome)
                  "recovery key:")
             : tr("The practice is made and opens with your passphrase. This is its recovery key:"));
     goTo(Key);
+}
+
+void SetUpDialog::noteOnPaper()
+{
+    workOn(
+        tr("Finishing ..."),
+        [file = m_file, keys = m_keys]() -> Result<Done> {
+            const auto practice = Practice::open(file, keys);
+            if (!practice)
+                return practice.error();
+            auto settings = practice.value()->settings();
+            if (!settings)
+                return settings.error();
+            settings.value().isRecoveryOnPaper = true;
+            return practice.value()->saveSettings(settings.value());
+        },
+        [this](const Result<Done> &noted) {
+            if (noted)
+                accept();
+            else
+                complain(noted.error());
+        });
 }
 
 QString SetUpDialog::signIn() const

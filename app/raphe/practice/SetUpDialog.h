@@ -31,8 +31,6 @@ public:
     /// Null until the file is made.
     [[nodiscard]] const std::shared_ptr<const Keyring> &keys() const { return m_keys; }
     [[nodiscard]] QString signIn() const;
-    /// Whether the recovery key was typed from paper; false when the user finished without.
-    [[nodiscard]] bool isKeyOnPaper() const { return m_isKeyOnPaper; }
 
     /// Before the file is made: leaves, with nothing done. Afterwards: asks whether to finish without proof.
     void reject() override;
@@ -51,6 +49,7 @@ private:
     void back();
     void make();
     void takeOutcome(const Result<Made> &outcome);
+    void noteOnPaper();
 
     const std::string m_file;
     const DerivationCost m_cost;
@@ -66,7 +65,6 @@ private:
     QPushButton *m_next;
     std::shared_ptr<const Keyring> m_keys;
     std::optional<RecoveryKey> m_recovery;
-    bool m_isKeyOnPaper = false;
 };
 
 } // namespace raphe

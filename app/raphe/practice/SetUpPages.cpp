@@ -139,7 +139,7 @@ SetUpChoicesPage::SetUpChoicesPage(const std::vector<TechniqueGroup> &scope, QWi
     row->addWidget(m_language, 1);
     column->addLayout(row);
     if (!scope.empty()) {
-        m_scope = new ScopeTicks(scope, proposed.scope);
+        m_scope = new ScopeTicks(tr("Techniques within your scope of practice"), scope, {});
         column->addWidget(m_scope);
     }
     column->addStretch(1);
@@ -161,8 +161,11 @@ void SetUpChoicesPage::writeInto(PracticeSettings &settings) const
     settings.lockMinutes = m_lock->minutes();
     settings.isMetric = m_units->isMetric();
     settings.language = m_language->code();
-    if (m_scope)
-        settings.scope = m_scope->scope();
+}
+
+std::vector<std::string> SetUpChoicesPage::scope() const
+{
+    return m_scope ? m_scope->scope() : std::vector<std::string>();
 }
 
 } // namespace raphe

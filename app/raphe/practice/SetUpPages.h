@@ -48,6 +48,8 @@ public:
 
     [[nodiscard]] QString trouble();
     void writeInto(PracticeSettings &settings) const;
+    /// Of the first user, as in AccountCard.
+    [[nodiscard]] std::vector<std::string> scope() const;
 
 private:
     FolderEdit *m_folder;

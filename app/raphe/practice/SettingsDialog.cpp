@@ -39,8 +39,8 @@ SettingsDialog::SettingsDialog(
     const auto settings = practice.settings();
     if (settings)
         m_settings = settings.value();
-    m_users = new UsersTab(practice, cost);
-    m_tabs->addTab(makePracticeTab(scope), tr("Practice"));
+    m_users = new UsersTab(practice, cost, scope);
+    m_tabs->addTab(makePracticeTab(), tr("Practice"));
     m_tabs->addTab(makeBackupTab(), tr("Back-ups"));
     m_tabs->addTab(makeRecordsTab(), tr("Keeping records"));
     m_tabs->addTab(m_users, tr("Users"));
@@ -65,7 +65,7 @@ SettingsDialog::SettingsDialog(
 
 SettingsDialog::~SettingsDialog() = default;
 
-QWidget *SettingsDialog::makePracticeTab(const std::vector<TechniqueGroup> &scope)
+QWidget *SettingsDialog::makePracticeTab()
 {
     auto *tab = new QWidget;
     QVBoxLayout *column = tabColumn(tab);
@@ -84,10 +84,6 @@ QWidget *SettingsDialog::makePracticeTab(const std::vector<TechniqueGroup> &scop
     column->addLayout(row);
     m_lock = new LockBox(m_settings.lockMinutes);
     column->addWidget(m_lock);
-    if (!scope.empty()) {
-        m_scope = new ScopeTicks(scope, m_settings.scope);
-        column->addWidget(m_scope);
-    }
     column->addStretch(1);
     return scrolled(tab);
 }
@@ -145,7 +141,10 @@ void SettingsDialog::save()
         field->setFocus();
         say(words);
     };
-    PracticeSettings settings = m_settings;
+    const auto stored = m_practice.settings(); // what the users' tab does may have changed them meanwhile
+    if (!stored)
+        return complain(stored.error());
+    PracticeSettings settings = stored.value();
     settings.name = storedName(m_name->text());
     settings.letterhead = storedName(m_letterhead->toPlainText());
     settings.language = m_language->code();
@@ -156,14 +155,9 @@ void SettingsDialog::save()
     settings.retentionYears = m_years->value();
     if (settings.name.empty())
         return stopAt(0, m_name, tr("Give the practice a name."));
-    if (m_scope) {
-        if (const QString trouble = m_scope->trouble(); !trouble.isEmpty())
-            return stopAt(0, m_scope, trouble);
-        settings.scope = m_scope->scope();
-    }
     if (const QString trouble = m_folder->trouble(); !trouble.isEmpty())
         return stopAt(1, m_folder, trouble);
-    if (settings != m_settings) {
+    if (settings != stored.value()) {
         if (const auto saved = m_practice.saveSettings(settings); !saved)
             return complain(saved.error());
     }

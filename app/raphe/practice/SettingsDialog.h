@@ -27,12 +27,12 @@ public:
     ~SettingsDialog() override;
 
 Q_SIGNALS:
-    /// A user was removed, and with them the old file key. `practice` has the new keys already; every other connection to the
-    /// file must be opened anew with these before it is used again.
+    /// A user was removed, and with them the old file key. `practice` has the new keys already, and the dialog goes on; every
+    /// other connection to the file must be opened anew with these before it is used again.
     void keysChanged(const std::shared_ptr<const raphe::Keyring> &keys);
 
 private:
-    QWidget *makePracticeTab(const std::vector<TechniqueGroup> &scope);
+    QWidget *makePracticeTab();
     QWidget *makeBackupTab();
     QWidget *makeRecordsTab();
     void save();
@@ -45,7 +45,6 @@ private:
     LanguageBox *m_language = nullptr;
     UnitsBox *m_units = nullptr;
     LockBox *m_lock = nullptr;
-    ScopeTicks *m_scope = nullptr; // only when there are groups
     FolderEdit *m_folder = nullptr;
     QLineEdit *m_jurisdiction = nullptr;
     QSpinBox *m_years = nullptr;

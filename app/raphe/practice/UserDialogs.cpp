@@ -1,6 +1,7 @@
 #include "app/raphe/practice/UserDialogs.h"
 
 #include "app/raphe/WrappedLabel.h"
+#include "app/raphe/practice/ChoiceFields.h"
 #include "app/raphe/practice/FormParts.h"
 #include "app/raphe/practice/OnPractice.h"
 #include "app/raphe/practice/PassphraseEdit.h"
@@ -21,7 +22,8 @@ constexpr int dialogWidth = 520;
 
 } // namespace
 
-AddUserDialog::AddUserDialog(const Practice &practice, const DerivationCost &cost, QWidget *parent)
+AddUserDialog::AddUserDialog(
+    const Practice &practice, const DerivationCost &cost, const std::vector<TechniqueGroup> &groups, QWidget *parent)
     : WorkDialog(tr("Add a user"), parent),
       m_practice(practice),
       m_cost(cost),
@@ -38,6 +40,10 @@ AddUserDialog::AddUserDialog(const Practice &practice, const DerivationCost &cos
     row->addLayout(labelled(tr("Sign-in name"), m_signIn), 2);
     form().addLayout(row);
     form().addWidget(m_passphrase);
+    if (!groups.empty()) {
+        m_scope = new ScopeTicks(tr("Techniques within their scope of practice"), groups, {});
+        form().addWidget(m_scope);
+    }
     form().addStretch(1);
     addGap();
     connect(addButton(tr("Cancel")), &QPushButton::clicked, this, &AddUserDialog::reject);
@@ -73,10 +79,13 @@ void AddUserDialog::add()
         m_passphrase->focusTrouble();
         return;
     }
+    if (const QString trouble = m_scope ? m_scope->trouble() : QString(); !trouble.isEmpty())
+        return say(trouble);
     workOn(tr("Adding ..."),
         onPractice(m_practice,
-            [name, who, passphrase = m_passphrase->passphrase(), cost = m_cost](Practice &practice) -> Result<Done> {
-                const WipedAccount account(who, name, passphrase, cost);
+            [name, who, passphrase = m_passphrase->passphrase(), cost = m_cost,
+                scope = m_scope ? m_scope->scope() : std::vector<std::string>()](Practice &practice) -> Result<Done> {
+                const WipedAccount account(who, name, passphrase, cost, scope);
                 const auto added = practice.addAccount(account);
                 if (!added)
                     return added.error();
@@ -99,6 +108,39 @@ void AddUserDialog::done(int result)
 {
     m_passphrase->wipeBoth();
     WorkDialog::done(result);
+}
+
+UserScopeDialog::UserScopeDialog(
+    const Practice &practice, const AccountCard &user, const std::vector<TechniqueGroup> &groups, QWidget *parent)
+    : WorkDialog(tr("Techniques of %1", "name of a user").arg(QString::fromStdString(user.name)), parent),
+      m_practice(practice),
+      m_user(user),
+      m_scope(new ScopeTicks(tr("Within their scope of practice"), groups, user.scope))
+{
+    setAttribute(Qt::WA_DeleteOnClose);
+    form().addWidget(m_scope);
+    form().addStretch(1);
+    addGap();
+    connect(addButton(tr("Cancel")), &QPushButton::clicked, this, &UserScopeDialog::reject);
+    QPushButton *ok = addButton(tr("Save"));
+    ok->setDefault(true);
+    connect(ok, &QPushButton::clicked, this, &UserScopeDialog::save);
+    resize(dialogWidth, sizeHint().height());
+}
+
+void UserScopeDialog::save()
+{
+    if (const QString trouble = m_scope->trouble(); !trouble.isEmpty())
+        return say(trouble);
+    workOn(tr("Saving ..."),
+        onPractice(
+            m_practice, [id = m_user.id, scope = m_scope->scope()](Practice &practice) { return practice.saveScope(id, scope); }),
+        [this](const Result<Done> &outcome) {
+            if (outcome)
+                accept();
+            else
+                complain(outcome.error());
+        });
 }
 
 RemoveUserDialog::RemoveUserDialog(const Practice &practice, const AccountCard &user, QWidget *parent)

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "app/raphe/practice/WorkDialog.h"
+#include "core/safety/TechniqueGroups.h"
 #include "core/store/Practice.h"
 
 #include <memory>
@@ -15,12 +16,15 @@ namespace raphe {
 
 class PassphraseEdit;
 class PassphraseLine;
+class ScopeTicks;
 
 class AddUserDialog : public WorkDialog {
     Q_OBJECT
 
 public:
-    AddUserDialog(const Practice &practice, const DerivationCost &cost, QWidget *parent = nullptr);
+    /// `groups`: of techniques to choose from, if there are any.
+    AddUserDialog(const Practice &practice, const DerivationCost &cost, const std::vector<TechniqueGroup> &groups,
+        QWidget *parent = nullptr);
 
     [[nodiscard]] QString signIn() const;
     void done(int result) override;
@@ -33,7 +37,23 @@ private:
     QLineEdit *m_name;
     QLineEdit *m_signIn;
     PassphraseEdit *m_passphrase;
+    ScopeTicks *m_scope = nullptr; // only when there are groups
     bool m_isSignInTheirs = false; // typed, not proposed
+};
+
+class UserScopeDialog : public WorkDialog {
+    Q_OBJECT
+
+public:
+    UserScopeDialog(
+        const Practice &practice, const AccountCard &user, const std::vector<TechniqueGroup> &groups, QWidget *parent = nullptr);
+
+private:
+    void save();
+
+    const Practice &m_practice;
+    const AccountCard m_user;
+    ScopeTicks *m_scope;
 };
 
 class RemoveUserDialog : public WorkDialog {

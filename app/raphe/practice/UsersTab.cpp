@@ -3,6 +3,7 @@
 #include "app/raphe/Style.h"
 #include "app/raphe/WrappedLabel.h"
 #include "app/raphe/practice/FormParts.h"
+#include "app/raphe/practice/NewRecoveryKeyDialog.h"
 #include "app/raphe/practice/UserDialogs.h"
 
 #include <QHBoxLayout>
@@ -14,12 +15,15 @@
 
 namespace raphe {
 
-UsersTab::UsersTab(Practice &practice, const DerivationCost &cost, QWidget *parent)
+UsersTab::UsersTab(Practice &practice, const DerivationCost &cost, const std::vector<TechniqueGroup> &groups, QWidget *parent)
     : QWidget(parent),
       m_practice(practice),
       m_cost(cost),
+      m_groups(groups),
       m_list(new QListWidget),
+      m_scope(pushButton(tr("Techniques ..."))),
       m_remove(pushButton(tr("Remove ..."))),
+      m_recovery(hint()),
       m_done(hint())
 {
     auto *column = new QVBoxLayout(this);
@@ -34,17 +38,28 @@ UsersTab::UsersTab(Practice &practice, const DerivationCost &cost, QWidget *pare
     column->addWidget(m_list, 1);
     QPushButton *addButton = pushButton(tr("Add ..."));
     QPushButton *changeButton = pushButton(tr("Change your passphrase ..."));
+    QPushButton *keyButton = pushButton(tr("New recovery key ..."));
+    m_scope->setVisible(!m_groups.empty());
     auto *row = new QHBoxLayout;
     row->setSpacing(8);
     row->addWidget(addButton);
+    row->addWidget(m_scope);
     row->addWidget(m_remove);
     row->addStretch(1);
-    row->addWidget(changeButton);
     column->addLayout(row);
     column->addWidget(m_done);
+    auto *own = new QHBoxLayout;
+    own->setSpacing(8);
+    own->addWidget(changeButton);
+    own->addWidget(keyButton);
+    own->addStretch(1);
+    column->addLayout(own);
+    column->addWidget(m_recovery);
     connect(m_list, &QListWidget::currentRowChanged, this, &UsersTab::showChoice);
     connect(addButton, &QPushButton::clicked, this, &UsersTab::add);
     connect(m_remove, &QPushButton::clicked, this, &UsersTab::remove);
+    connect(m_scope, &QPushButton::clicked, this, &UsersTab::changeScope);
+    connect(keyButton, &QPushButton::clicked, this, &UsersTab::changeRecoveryKey);
     connect(changeButton, &QPushButton::clicked, this, &UsersTab::changePassphrase);
 }
 
@@ -71,6 +86,14 @@ void UsersTab::readUsers()
     }
     m_list->setCurrentRow(0);
     showChoice();
+    const auto settings = m_practice.settings();
+    if (!settings)
+        Q_EMIT failed(settings.error());
+    else
+        m_recovery->say(settings.value().isRecoveryOnPaper
+                ? tr("The recovery key is on paper. If that is lost, or somebody saw it, make a new one.")
+                : tr("Nobody has shown that the recovery key is on paper. Without it, records are lost with the last passphrase: "
+                     "make a new one."));
 }
 
 const AccountCard *UsersTab::chosen() const
@@ -82,12 +105,13 @@ const AccountCard *UsersTab::chosen() const
 void UsersTab::showChoice()
 {
     const AccountCard *user = chosen();
+    m_scope->setEnabled(user && !user->isRemoved);
     m_remove->setEnabled(user && !user->isRemoved && user->id != m_practice.keys()->account);
 }
 
 void UsersTab::add()
 {
-    auto *dialog = new AddUserDialog(m_practice, m_cost, this);
+    auto *dialog = new AddUserDialog(m_practice, m_cost, m_groups, this);
     connect(dialog, &QDialog::accepted, this, [this, dialog] {
         readUsers();
         m_done->say(tr("'%1' can open the practice now.").arg(dialog->signIn()));
@@ -102,8 +126,30 @@ void UsersTab::remove()
     connect(dialog, &QDialog::accepted, this, [this, dialog, user] {
         m_practice.renewKeys(dialog->keys());
         readUsers();
-        m_done->say(tr("%1 can open the practice no more.").arg(QString::fromStdString(user.name)));
+        m_done->say(tr("%1 can open the practice no more. It locks when the settings are closed.")
+                        .arg(QString::fromStdString(user.name)));
         Q_EMIT keysChanged(dialog->keys());
+    });
+    dialog->open();
+}
+
+void UsersTab::changeScope()
+{
+    const AccountCard user = *chosen();
+    auto *dialog = new UserScopeDialog(m_practice, user, m_groups, this);
+    connect(dialog, &QDialog::accepted, this, [this, user] {
+        readUsers();
+        m_done->say(tr("The techniques of %1 are set.").arg(QString::fromStdString(user.name)));
+    });
+    dialog->open();
+}
+
+void UsersTab::changeRecoveryKey()
+{
+    auto *dialog = new NewRecoveryKeyDialog(m_practice, this);
+    connect(dialog, &QDialog::accepted, this, [this] {
+        readUsers();
+        m_done->say(tr("The new recovery key is set. The old one still opens back-ups made until now."));
     });
     dialog->open();
 }

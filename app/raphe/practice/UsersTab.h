@@ -1,6 +1,7 @@
 // Who may open the practice: a list, and what can be done to it. Everything here is done at once.
 #pragma once
 
+#include "core/safety/TechniqueGroups.h"
 #include "core/store/Practice.h"
 
 #include <QWidget>
@@ -16,7 +17,9 @@ class UsersTab : public QWidget {
     Q_OBJECT
 
 public:
-    UsersTab(Practice &practice, const DerivationCost &cost, QWidget *parent = nullptr);
+    /// `groups`: of techniques to choose from, if there are any.
+    UsersTab(
+        Practice &practice, const DerivationCost &cost, const std::vector<TechniqueGroup> &groups, QWidget *parent = nullptr);
 
     void readUsers();
 
@@ -29,13 +32,18 @@ private:
     [[nodiscard]] const AccountCard *chosen() const;
     void add();
     void remove();
+    void changeScope();
     void changePassphrase();
+    void changeRecoveryKey();
 
     Practice &m_practice;
     const DerivationCost m_cost;
+    const std::vector<TechniqueGroup> m_groups;
     std::vector<AccountCard> m_users; // as in the list
     QListWidget *m_list;
+    QPushButton *m_scope;
     QPushButton *m_remove;
+    WrappedLabel *m_recovery; // whether there is a key on paper
     WrappedLabel *m_done;
 };
 

@@ -46,6 +46,26 @@ TEST(TreatFirst, EveryScoreIsTheSumOfItsTerms)
     EXPECT_GT(seen, 50U);
 }
 
+TEST(TreatFirst, LeavesToOthersWhatIsOutsideTheScope)
+{
+    const Visit visit = visitOf({stiff("l4-l5", Side::Midline, 2), tender("piriformis", Side::Right, 2)});
+    const Place joint{{"l4-l5"}, Side::Midline};
+    const Place muscle{{"piriformis"}, Side::Right};
+    const auto within = [&](std::set<std::string> techniques) {
+        return treatFirst(reasoner(), visit, {true, true, std::move(techniques)});
+    };
+    EXPECT_TRUE(treatFirst(reasoner(), visit).leave.empty());
+    EXPECT_TRUE(within({"mobilising", "gliding"}).leave.empty());
+    const auto softTissueOnly = within({"gliding"});
+    EXPECT_NE(entryOf(softTissueOnly.leave, joint).why.find("scope"), std::string::npos);
+    EXPECT_EQ(softTissueOnly.treat.size(), 1U);
+    entryOf(softTissueOnly.treat, muscle);
+    const auto jointsOnly = within({"mobilising", "thrust"});
+    EXPECT_NE(entryOf(jointsOnly.leave, muscle).why.find("scope"), std::string::npos);
+    entryOf(jointsOnly.treat, joint);
+    EXPECT_EQ(within({}).leave.size(), 2U);
+}
+
 TEST(TreatFirst, GradeFourAddsNoTendernessAndAsksForCaution)
 {
     const Place place{{"piriformis"}, Side::Right};

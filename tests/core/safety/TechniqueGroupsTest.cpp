@@ -19,6 +19,15 @@ std::string scope(const std::string &groups)
 
 } // namespace
 
+TEST(TechniqueGroups, OnlyThoseOfTheScopeAreAllowed)
+{
+    const std::vector<TechniqueGroup> groups{{"a", "a", {"gliding", "stretching"}}, {"b", "b", {"thrust"}}};
+    EXPECT_EQ(techniquesWithin(groups, {}), std::nullopt) << "not restricted";
+    EXPECT_EQ(techniquesWithin(groups, {"a"}), (std::set<std::string>{"gliding", "stretching"}));
+    EXPECT_EQ(techniquesWithin(groups, {"b", "of-a-later-program"}), std::set<std::string>{"thrust"});
+    EXPECT_EQ(techniquesWithin(groups, {"of-a-later-program"}), std::set<std::string>{}) << "nothing, not everything";
+}
+
 TEST(TechniqueGroups, HoldEachTechniqueOnce)
 {
     const auto &rules = adviser().rules();

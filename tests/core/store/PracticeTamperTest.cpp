@@ -51,8 +51,11 @@ protected:
         const auto accesses = p.accesses();
         if (!accounts || !patients || !accesses)
             return {};
-        for (const AccountCard &a : accounts.value())
+        for (const AccountCard &a : accounts.value()) {
             out += a.signIn + a.name + (a.isRemoved ? "-" : "+");
+            for (const std::string &group : a.scope)
+                out += group;
+        }
         for (const AccessRow &a : accesses.value())
             out += std::to_string(a.madeAt) + a.account + std::string(wordOf(entryWords, a.kind));
         for (const PatientCard &card : patients.value()) {

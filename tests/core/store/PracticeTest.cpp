@@ -226,6 +226,52 @@ TEST_F(PracticeFile, TheRecoveryKeyLetsItsOwnerSetANewPassphrase)
     EXPECT_TRUE(verified.ok()) << inWords(verified.error());
 }
 
+TEST_F(PracticeFile, ANewRecoveryKeyTakesThePlaceOfTheOld)
+{
+    auto practice = made();
+    const auto old = RecoveryKey::parse(recovery()).value();
+    const RecoveryKey next = RecoveryKey::random();
+    EXPECT_FALSE(practice->settings().value().isRecoveryOnPaper);
+    const auto changed = practice->changeRecoveryKey(next);
+    ASSERT_TRUE(changed.ok()) << inWords(changed.error());
+    EXPECT_TRUE(practice->settings().value().isRecoveryOnPaper);
+    EXPECT_EQ(practice->accesses().value().back().kind, EntryKind::RecoveryKeyChanged);
+    ASSERT_TRUE(practice->addAccount({"bo", "Bo Stone", "second of them", cheap}).ok());
+    ASSERT_TRUE(practice->removeAccount(2).ok()); // the new file key is boxed for the new recovery key
+    practice.reset();
+    NewAccount again = owner();
+    again.passphrase = "a new beginning";
+    EXPECT_EQ(Practice::recover(file(), old, again).error().code, ErrorCode::WrongPassphrase);
+    const auto recovered = Practice::recover(file(), next, again);
+    ASSERT_TRUE(recovered.ok()) << inWords(recovered.error());
+    const auto verified = recovered.value()->verify();
+    EXPECT_TRUE(verified.ok()) << inWords(verified.error());
+}
+
+TEST_F(PracticeFile, TheScopeIsOfEachUserAndStaysThroughNewKeys)
+{
+    auto practice = made();
+    const std::vector<std::string> thrust{"joint-thrust"};
+    ASSERT_TRUE(practice->addAccount({"bo", "Bo Stone", "second of them", cheap, thrust}).ok());
+    ASSERT_TRUE(practice->addAccount({"cy", "Cy Marsh", "third of them", cheap}).ok());
+    EXPECT_EQ(practice->accounts().value()[1].scope, thrust);
+    const auto saved = practice->saveScope(1, {"soft-tissue-by-hand"});
+    ASSERT_TRUE(saved.ok()) << inWords(saved.error());
+    EXPECT_EQ(practice->saveScope(9, {}).error().code, ErrorCode::UnknownId);
+    ASSERT_TRUE(practice->removeAccount(3).ok());
+    EXPECT_EQ(practice->saveScope(3, {}).error().code, ErrorCode::UnknownId) << "removed";
+    practice.reset();
+    const auto typed = RecoveryKey::parse(recovery()).value();
+    practice = std::move(Practice::recover(file(), typed, owner())).value();
+    ASSERT_TRUE(practice);
+    const auto users = practice->accounts().value();
+    ASSERT_EQ(users.size(), 4U);
+    EXPECT_EQ(users[1].scope, thrust);
+    EXPECT_EQ(users[3].name, "Ada Brook");
+    EXPECT_EQ(users[3].scope, std::vector<std::string>{"soft-tissue-by-hand"}) << "what was set for the same person";
+    EXPECT_TRUE(practice->verify().ok());
+}
+
 TEST_F(PracticeFile, HoldsNoReadableWord)
 {
     auto practice = made();

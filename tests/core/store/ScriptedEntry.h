@@ -12,7 +12,7 @@ namespace raphe::test {
 
 using Step = std::function<Result<Done>(Practice &)>;
 
-inline Result<Done> doneOr(const Result<std::int64_t> &result)
+template <class T> Result<Done> doneOr(const Result<T> &result)
 {
     return result ? Result<Done>(Done{}) : Result<Done>(result.error());
 }
@@ -38,11 +38,12 @@ inline std::vector<Step> scriptedEntry()
         [](Practice &p) { return p.saveVisit(1, "three, and more"); },
         [](Practice &p) { return p.signAmendment(1, "forgotten"); },
         [](Practice &p) { return p.noteOpened(2); },
-        [](Practice &p) { return p.erase(2, "asked for it"); },
+        [](Practice &p) { return doneOr(p.erase(2, "asked for it")); },
     };
 }
 
-/// What comes less often, after the scripted entry: settings, two records joined, users, a new file key, a visit in error.
+/// What comes less often, after the scripted entry: settings, two records joined, users, a new file key and recovery key, a visit
+/// in error.
 inline std::vector<Step> rarerActs(const std::string &passphrase, const std::string &nextPassphrase)
 {
     return {
@@ -63,7 +64,9 @@ inline std::vector<Step> rarerActs(const std::string &passphrase, const std::str
             return doneOr(p.addAccount({"bo", "Bo Stone", "second of them", leastCost}));
         },
         [=](Practice &p) { return p.changePassphrase(passphrase, nextPassphrase, leastCost); },
+        [](Practice &p) { return p.saveScope(2, {"thrust"}); },
         [](Practice &p) { return p.removeAccount(2); },
+        [](Practice &p) { return p.changeRecoveryKey(RecoveryKey::random()); },
         [](Practice &p) { return p.markInError(1, "another patient"); },
     };
 }
@@ -77,12 +80,16 @@ inline std::string stateOf(const Practice &practice)
     const auto settings = practice.settings();
     if (!settings)
         return failed("settings", settings.error());
-    std::string out = settings.value().name + "\n";
+    std::string out = settings.value().name + (settings.value().isRecoveryOnPaper ? ", key on paper\n" : "\n");
     const auto accounts = practice.accounts();
     if (!accounts)
         return failed("accounts", accounts.error());
-    for (const AccountCard &account : accounts.value())
-        out += account.name + (account.isRemoved ? " removed" : "") + "\n";
+    for (const AccountCard &account : accounts.value()) {
+        out += account.name + (account.isRemoved ? " removed" : "");
+        for (const std::string &group : account.scope)
+            out += " " + group;
+        out += "\n";
+    }
     const auto patients = practice.patients();
     if (!patients)
         return failed("patients", patients.error());
