@@ -104,8 +104,8 @@ public:
     [[nodiscard]] Result<PracticeSettings> settings() const;
     [[nodiscard]] Result<Done> saveSettings(const PracticeSettings &settings);
 
-    // Patients. In order of name; merged ones are not listed.
-    [[nodiscard]] Result<std::vector<PatientCard>> patients() const;
+    /// In order of name; merged ones are not listed. `progress`: how many are read; answers false to stop, and nobody is listed.
+    [[nodiscard]] Result<std::vector<PatientCard>> patients(const std::function<bool(std::size_t)> &progress = {}) const;
     [[nodiscard]] Result<PatientRecord> patient(std::int64_t id) const;
     [[nodiscard]] Result<std::int64_t> addPatient(const PatientRecord &record);
     /// All or none.

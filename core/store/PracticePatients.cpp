@@ -33,9 +33,10 @@ std::vector<std::int64_t> Practice::withMerged(std::int64_t patient) const
     return out;
 }
 
-Result<std::vector<PatientCard>> Practice::patients() const
+Result<std::vector<PatientCard>> Practice::patients(const std::function<bool(std::size_t)> &progress) const
 {
-    return guarded([&] {
+    constexpr std::size_t tellsEvery = 256;
+    return guarded([&]() -> std::vector<PatientCard> {
         Rows rows = m_db.run("SELECT id, changes, patient_key, record FROM patient WHERE merged_into IS NULL");
         std::vector<PatientCard> out;
         while (rows.next()) {
@@ -46,6 +47,8 @@ Result<std::vector<PatientCard>> Practice::patients() const
             if (!record)
                 throw record.error();
             out.push_back({id, record.value().name, record.value().born, record.value().mark, searchText(record.value())});
+            if (progress && out.size() % tellsEvery == 0 && !progress(out.size()))
+                return {};
         }
         std::sort(out.begin(), out.end(), [](const PatientCard &a, const PatientCard &b) {
             return a.searched != b.searched ? a.searched < b.searched : a.id < b.id;

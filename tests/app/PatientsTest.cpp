@@ -31,6 +31,13 @@ protected:
         m_dialog->show();
         ASSERT_TRUE(QTest::qWaitForWindowExposed(m_dialog.get()));
         QApplication::setActiveWindow(m_dialog.get());
+        awaitList();
+    }
+
+    // Until the list is read and shown.
+    void awaitList()
+    {
+        ASSERT_TRUE(QTest::qWaitFor([&] { return m_dialog->findChild<QListView *>()->currentIndex().isValid(); }));
     }
 
     PatientsDialog &dialog() { return *m_dialog; }

@@ -9,6 +9,7 @@
 
 #include <QApplication>
 #include <QLineEdit>
+#include <QListView>
 #include <QPlainTextEdit>
 #include <QTest>
 #include <QTimer>
@@ -57,6 +58,8 @@ void workIt()
                 QTest::keyClick(field, Qt::Key_Return);
             }
     } else if (auto *patients = qobject_cast<PatientsDialog *>(top); patients && step == 1) {
+        if (patients->findChild<QListView *>()->model()->rowCount() == 0)
+            return; // not read yet
         step = 2;
         auto *field = patients->findChild<QLineEdit *>();
         typeInto(field);

@@ -48,6 +48,7 @@ public:
         settings.letterhead = "12 Weir Lane\nLowbridge";
         settings.jurisdiction = "as an example";
         settings.retentionYears = 8;
+        settings.isRecoveryOnPaper = true;
         auto made = Practice::make(m_file, settings, {"kestrel", "A. Kestrel", words, leastCost});
         if (!made)
             return false;
@@ -57,6 +58,7 @@ public:
         take(unlock, "31-unlock");
         {
             PatientsDialog patients(*m_practice, m_adviser.rules(), PatientsDialog::Purpose::Open);
+            QTest::qWait(800);
             take(patients, "32-patients");
             QTest::keyClicks(patients.findChild<QLineEdit *>(), QStringLiteral("ottoline"));
             QTest::keyClick(patients.findChild<QLineEdit *>(), Qt::Key_Return);

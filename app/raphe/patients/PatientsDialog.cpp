@@ -1,11 +1,13 @@
 #include "app/raphe/patients/PatientsDialog.h"
 
+#include "app/raphe/InBackground.h"
 #include "app/raphe/Style.h"
 #include "app/raphe/WrappedLabel.h"
 #include "app/raphe/patients/CsvImportDialog.h"
 #include "app/raphe/patients/DuplicatesDialog.h"
 #include "app/raphe/patients/PersonWords.h"
 #include "app/raphe/patients/RetentionDialog.h"
+#include "app/raphe/practice/OnPractice.h"
 #include "app/raphe/record/PatientEditor.h"
 #include "app/words/ErrorText.h"
 
@@ -17,10 +19,25 @@
 #include <QMenu>
 #include <QPushButton>
 #include <QStackedWidget>
+#include <QTimer>
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include <atomic>
+#include <chrono>
+
 namespace raphe {
+
+namespace {
+
+constexpr std::chrono::milliseconds patience{300}; // until it says that it is still reading
+
+} // namespace
+
+struct PatientsDialog::Reading {
+    std::atomic<std::size_t> count = 0;
+    std::atomic<bool> stop = false;
+};
 
 PatientsDialog::PatientsDialog(Practice &practice, const SafetyRules &rules, Purpose purpose, QWidget *parent)
     : QDialog(parent), m_practice(practice), m_rules(rules), m_pages(new QStackedWidget)
@@ -34,6 +51,12 @@ PatientsDialog::PatientsDialog(Practice &practice, const SafetyRules &rules, Pur
     column->addWidget(m_pages);
     readPatients();
     m_typed->setFocus();
+}
+
+PatientsDialog::~PatientsDialog()
+{
+    if (m_reading)
+        m_reading->stop = true; // the dialog waits for it
 }
 
 QWidget *PatientsDialog::makeListPage()
@@ -92,9 +115,9 @@ QWidget *PatientsDialog::makeListPage()
         m_list->setCurrentIndex(m_model.index(0));
         showCount();
     });
-    connect(m_list, &QListView::doubleClicked, this, &PatientsDialog::askIdentity);
+    connect(m_list, &QListView::doubleClicked, this, [this] { askIdentity(current()); });
     connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this, &PatientsDialog::showCount);
-    connect(m_open, &QPushButton::clicked, this, &PatientsDialog::askIdentity);
+    connect(m_open, &QPushButton::clicked, this, [this] { askIdentity(current()); });
     connect(fresh, &QPushButton::clicked, this, &PatientsDialog::newPatient);
     connect(m_record, &QPushButton::clicked, this, &PatientsDialog::editRecord);
     return page;
@@ -158,7 +181,38 @@ std::int64_t PatientsDialog::current() const
 
 void PatientsDialog::readPatients(std::int64_t select)
 {
-    auto patients = m_practice.patients();
+    if (m_reading)
+        m_reading->stop = true;
+    const auto reading = std::make_shared<Reading>();
+    m_reading = reading;
+    inBackground(this,
+        onPractice(m_practice,
+            [reading](const Practice &practice) {
+                return practice.patients([&](std::size_t count) {
+                    reading->count = count;
+                    return !reading->stop;
+                });
+            }),
+        [this, reading, select](Result<std::vector<PatientCard>> patients) {
+            if (reading == m_reading) // else it was asked anew
+                showPatients(std::move(patients), select);
+        });
+    tellCount();
+}
+
+void PatientsDialog::tellCount()
+{
+    QTimer::singleShot(patience, this, [this] {
+        if (!m_reading)
+            return;
+        showCount();
+        tellCount();
+    });
+}
+
+void PatientsDialog::showPatients(Result<std::vector<PatientCard>> patients, std::int64_t select)
+{
+    m_reading.reset();
     if (!patients) {
         complain(patients.error());
         return;
@@ -173,14 +227,17 @@ void PatientsDialog::showCount()
     const bool any = current() != 0;
     m_open->setEnabled(any);
     m_record->setEnabled(any);
+    if (m_reading) {
+        m_message->say(tr("Reading the list: %1 so far ...").arg(m_reading->count));
+        return;
+    }
     m_message->say(m_model.patientCount() == 0 ? tr("Nobody is written down yet. 'New patient' begins a record.")
             : m_model.rowCount() == 0          ? tr("Nobody is found for this. Try fewer letters, or begin a new record.")
                                                : tr("%1 of %2").arg(m_model.rowCount()).arg(m_model.patientCount()));
 }
 
-void PatientsDialog::askIdentity()
+void PatientsDialog::askIdentity(std::int64_t id)
 {
-    const std::int64_t id = current();
     if (id == 0)
         return;
     const auto record = m_practice.patient(id);
@@ -221,7 +278,7 @@ void PatientsDialog::newPatient()
         return;
     m_typed->clear();
     readPatients(added);
-    askIdentity();
+    askIdentity(added);
 }
 
 void PatientsDialog::editRecord()
@@ -284,7 +341,7 @@ bool PatientsDialog::eventFilter(QObject *watched, QEvent *event)
         return pressed->isAutoRepeat(); // a key that was held too long confirms nothing
     if (key == Qt::Key_Return || key == Qt::Key_Enter) {
         if (!pressed->isAutoRepeat())
-            askIdentity();
+            askIdentity(current());
         return true;
     }
     if (watched == m_typed && (key == Qt::Key_Up || key == Qt::Key_Down || key == Qt::Key_PageUp || key == Qt::Key_PageDown)) {

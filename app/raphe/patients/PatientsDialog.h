@@ -7,6 +7,8 @@
 
 #include <QDialog>
 
+#include <memory>
+
 class QLineEdit;
 class QListView;
 class QPushButton;
@@ -26,7 +28,9 @@ public:
         MoveTo // a visit that was written under another name
     };
 
+    /// The list is read beside the window, and is there a moment later.
     PatientsDialog(Practice &practice, const SafetyRules &rules, Purpose purpose, QWidget *parent = nullptr);
+    ~PatientsDialog() override;
 
     /// The patient whose identity was confirmed; 0 when the dialog was left.
     [[nodiscard]] std::int64_t chosen() const { return m_chosen; }
@@ -40,8 +44,10 @@ private:
     QWidget *makeListPage();
     QWidget *makeGuardPage(Purpose purpose);
     void readPatients(std::int64_t select = 0);
+    void showPatients(Result<std::vector<PatientCard>> patients, std::int64_t select);
+    void tellCount();
     void showCount();
-    void askIdentity();
+    void askIdentity(std::int64_t id);
     void backToList();
     void newPatient();
     void editRecord();
@@ -64,6 +70,8 @@ private:
     WrappedLabel *m_born = nullptr;
     WrappedLabel *m_mark = nullptr;
     QPushButton *m_confirm = nullptr;
+    struct Reading;
+    std::shared_ptr<Reading> m_reading; // under way, and the list is not shown yet
     std::int64_t m_asked = 0;
     std::int64_t m_chosen = 0;
 };
