@@ -2,6 +2,7 @@
 
 #include "core/record/VisitJson.h"
 #include "core/safety/Cautions.h"
+#include "core/safety/Warnings.h"
 
 #include <QFile>
 
@@ -19,6 +20,8 @@ Result<Visit> readVisitFile(const std::string &file, const Atlas &atlas)
     if (!rules)
         return rules.error();
     if (const auto checked = checkConditions(rules.value(), visit.value(), file); !checked)
+        return checked.error();
+    if (const auto checked = checkWarnings(rules.value(), visit.value(), file); !checked)
         return checked.error();
     return visit;
 }

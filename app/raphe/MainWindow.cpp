@@ -56,7 +56,7 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
       m_savedSign(new QLabel),
       m_backups(new BackupRunner(session.practice(), this)),
       m_stopCheck(std::make_shared<std::atomic<bool>>(false)),
-      m_cautionSign(new QLabel)
+      m_banner(new SafetyBanner(session))
 {
     setWindowTitle(tr("Raphe"));
     resize(QSize(1440, 900).boundedTo(screen()->availableSize()));
@@ -69,7 +69,13 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     m_visitTabs->setTabToolTip(1, tr("What would explain it, what to check, what to treat first (W)"));
     m_visitTabs->tabBar()->setAccessibleName(tr("Visit, or what next"));
     columns->addWidget(withMargins({m_visitTabs}));
-    columns->addWidget(m_bodies);
+    auto *middle = new QWidget; // the body gives room; the columns beside it have none to give on a small screen
+    auto *rows = new QVBoxLayout(middle);
+    rows->setContentsMargins(0, 0, 0, 0);
+    rows->setSpacing(0);
+    rows->addWidget(m_banner);
+    rows->addWidget(m_bodies, 1);
+    columns->addWidget(middle);
     columns->addWidget(withMargins({m_aimPanel, m_about}));
     columns->setChildrenCollapsible(false);
     columns->setStretchFactor(1, 1);
@@ -86,10 +92,7 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     connect(m_about, &QTabWidget::currentChanged, this, showBack);
     showBack();
 
-    m_cautionSign->setTextFormat(Qt::PlainText);
-    m_cautionSign->setAccessibleName(tr("Cautions of this patient"));
     statusBar()->addWidget(m_hoverName, 1);
-    statusBar()->addPermanentWidget(m_cautionSign);
     statusBar()->addPermanentWidget(m_backups->sign());
     statusBar()->addPermanentWidget(m_savedSign);
     m_savedSign->setText(tr("Saved"));
@@ -110,11 +113,12 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     connect(&session, &VisitSession::findingsChanged, this, &MainWindow::showMarks);
     connect(&session, &VisitSession::saving, this, [this] { m_savedSign->setText(tr("Saving ...")); });
     connect(&session, &VisitSession::aimChanged, this, &MainWindow::showMarks);
-    connect(&session, &VisitSession::visitOpened, this, &MainWindow::showCaution);
+    connect(&session, &VisitSession::visitOpened, this, &MainWindow::showWhose);
     connect(&session, &VisitSession::saved, this, [this] {
         m_savedSign->setText(tr("Saved"));
-        showCaution();
+        m_banner->refresh();
     });
+    connect(m_banner, &SafetyBanner::failed, this, [this](const QString &message) { statusBar()->showMessage(message, 6000); });
     connect(&session, &VisitSession::saveFailed, this, &MainWindow::tellSaveFailed);
     connect(&session, &VisitSession::refused, this, [this](const QString &message) { statusBar()->showMessage(message, 6000); });
     connect(m_visitPanel, &VisitPanel::failed, this, [this](const QString &message) { statusBar()->showMessage(message); });
@@ -140,7 +144,7 @@ void MainWindow::setTheme(const Theme &theme)
     m_reasonPanel->setTheme(theme);
     m_tracePanel->setTheme(theme);
     m_cardPanel->setTheme(theme);
-    m_cautionSign->setStyleSheet(QStringLiteral("color: %1; font-weight: 700;").arg(theme.tender.name()));
+    m_banner->setTheme(theme);
 }
 
 void MainWindow::tellTheme(Appearance appearance)
@@ -265,6 +269,7 @@ void MainWindow::makeShortcuts()
         on(QKeySequence(Qt::Key_0 + grade), [this, grade] { m_session.setTenderness(grade); });
     for (int grade = 0; grade <= Restriction::highest; ++grade)
         on(QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_0 + grade)), [this, grade] { m_session.setRestriction(grade); });
+    on(QKeySequence(Qt::Key_A), [this] { m_banner->ask(); });
     on(QKeySequence(Qt::Key_F), [this] { m_session.toggleFamiliar(); });
     on(QKeySequence(Qt::Key_C), [this] { m_session.setClear(); });
     on(QKeySequence(Qt::Key_B), [this] { m_session.toggleComplaint(); });
@@ -307,12 +312,8 @@ void MainWindow::showMarks()
     m_bodies->setSelected(m_session.aim() ? std::optional(m_session.aim()->place) : std::nullopt);
 }
 
-void MainWindow::showCaution()
+void MainWindow::showWhose()
 {
-    QStringList lines;
-    for (const std::string &caution : m_session.visit().cautions)
-        lines << QString::fromStdString(caution);
-    m_cautionSign->setText(lines.isEmpty() ? QString() : tr("Cautions: %1").arg(lines.join(QStringLiteral("; "))));
     setWindowTitle(
         m_session.visit().patient ? tr("%1 - Raphe").arg(QString::fromStdString(m_session.visit().patient->name)) : tr("Raphe"));
 }

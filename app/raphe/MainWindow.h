@@ -10,6 +10,7 @@
 #include "app/raphe/Settings.h"
 #include "app/raphe/TracePanel.h"
 #include "app/raphe/VisitPanel.h"
+#include "app/raphe/intake/SafetyBanner.h"
 #include "app/raphe/practice/BackupRunner.h"
 
 #include <QMainWindow>
@@ -58,7 +59,7 @@ private:
     void showAccesses();
     void checkPractice();
     void showMarks();
-    void showCaution();
+    void showWhose();
     void tellSaveFailed(const QString &message);
     void askForMap();
     void goTo(const Place &place);
@@ -81,7 +82,7 @@ private:
     QLabel *m_savedSign;
     BackupRunner *m_backups;
     std::shared_ptr<std::atomic<bool>> m_stopCheck; // of the whole file
-    QLabel *m_cautionSign;
+    SafetyBanner *m_banner;
 };
 
 } // namespace raphe

@@ -4,6 +4,7 @@
 #include "core/anatomy/MarkPoint.h"
 #include "core/record/VisitJson.h"
 #include "core/safety/TechniqueGroups.h"
+#include "core/safety/Warnings.h"
 
 #include <QDate>
 #include <QMetaObject>
@@ -84,7 +85,8 @@ Result<Done> VisitSession::open(std::int64_t visitId)
     m_record = std::move(record).value();
     m_state = stored.value().state;
     m_visit = std::move(visit).value();
-    m_past = std::move(past).value();
+    m_past = std::move(past.value().findings);
+    m_earlierAnswers = std::move(past.value().answers);
     m_aim.reset();
     Q_EMIT visitOpened();
     Q_EMIT findingsChanged();
@@ -101,6 +103,7 @@ void VisitSession::close()
     m_state = {};
     m_visit = {};
     m_past.clear();
+    m_earlierAnswers.clear();
     m_aim.reset();
     Q_EMIT visitOpened();
     Q_EMIT findingsChanged();
@@ -134,12 +137,12 @@ Result<Done> VisitSession::rereadScope()
     return Done{};
 }
 
-Result<std::vector<PastFinding>> VisitSession::readPast(const StoredVisit &current)
+Result<VisitSession::Past> VisitSession::readPast(const StoredVisit &current)
 {
     const auto rows = m_practice->visits(current.patient);
     if (!rows)
         return rows.error();
-    std::vector<PastFinding> past;
+    Past past;
     for (const StoredVisit &row : rows.value()) {
         if (row.id == current.id || row.state == VisitState::InError)
             continue;
@@ -147,9 +150,11 @@ Result<std::vector<PastFinding>> VisitSession::readPast(const StoredVisit &curre
         if (!visit)
             return visit.error();
         for (const Finding &finding : visit.value().findings)
-            past.push_back({visit.value().date, finding});
+            past.findings.push_back({visit.value().date, finding});
+        past.answers.insert(past.answers.end(), visit.value().warnings.begin(), visit.value().warnings.end());
     }
-    std::stable_sort(past.begin(), past.end(), [](const PastFinding &a, const PastFinding &b) { return a.date > b.date; });
+    std::stable_sort(
+        past.findings.begin(), past.findings.end(), [](const PastFinding &a, const PastFinding &b) { return a.date > b.date; });
     return past;
 }
 
@@ -169,7 +174,9 @@ Result<std::int64_t> VisitSession::startVisit(std::int64_t patientId, std::optio
         if (complaint.id == episode)
             visit.complaint = complaint.text;
     for (const StandingCondition &condition : record.value().conditions)
-        visit.conditions.push_back({condition.id, {}});
+        if (const ConditionKind *kind = m_adviser->rules().findCondition(condition.id);
+            kind && kind->place != PlaceNeed::Required)
+            visit.conditions.push_back({condition.id, {}});
     const auto last = std::find_if(earlier.value().begin(), earlier.value().end(),
         [](const StoredVisit &stored) { return stored.state != VisitState::InError; });
     if (last != earlier.value().end()) { // cautions stay with the patient until someone takes them away
@@ -178,6 +185,27 @@ Result<std::int64_t> VisitSession::startVisit(std::int64_t patientId, std::optio
             return read.error();
         visit.cautions = read.value().cautions;
         visit.practitioner = read.value().practitioner;
+    }
+    for (const StandingCondition &condition :
+        record.value().conditions) { // the rules need to know where; the words say it so far
+        const ConditionKind *kind = m_adviser->rules().findCondition(condition.id);
+        if (kind && kind->place != PlaceNeed::Required)
+            continue;
+        std::string line = kind ? kind->name : condition.id;
+        line += condition.note.empty() ? std::string() : ": " + condition.note;
+        if (std::find(visit.cautions.begin(), visit.cautions.end(), line) == visit.cautions.end())
+            visit.cautions.push_back(std::move(line));
+    }
+    for (const StoredVisit &stored : earlier.value()) { // another visit of today
+        if (stored.state == VisitState::InError)
+            continue;
+        const auto read = readVisit(stored.document, "visit " + std::to_string(stored.id), *m_knowledge->atlas);
+        if (!read)
+            return read.error();
+        for (WarningAnswer &answer : carriedOver(read.value().warnings, visit.date))
+            if (std::none_of(
+                    visit.warnings.begin(), visit.warnings.end(), [&](const WarningAnswer &a) { return a.sign == answer.sign; }))
+                visit.warnings.push_back(std::move(answer));
     }
     return m_practice->addVisit(patientId, writeVisit(visit));
 }
@@ -251,6 +279,90 @@ bool VisitSession::mayChange()
     Q_EMIT refused(m_state == VisitState::Signed ? tr("This visit is signed. To change it, amend it.")
                                                  : tr("This visit was entered in error and stays as it is."));
     return false;
+}
+
+std::vector<const WarningSign *> VisitSession::warningsToAsk() const
+{
+    const WarningSigns &signs = m_adviser->rules().signs();
+    std::vector<WarningAnswer> answers = m_visit.warnings;
+    answers.insert(answers.end(), m_earlierAnswers.begin(), m_earlierAnswers.end());
+    return dueSigns(signs, askedOf(signs, *m_knowledge->regions, m_visit), answers, m_visit.date);
+}
+
+bool VisitSession::isFinal(const WarningAnswer &answer) const
+{
+    const WarningSign *sign = m_adviser->rules().signs().find(answer.sign);
+    return answer.isThere && sign && sign->level == WarningLevel::EmergencyNow;
+}
+
+Result<Done> VisitSession::answerWarning(const WarningAnswer &answer)
+{
+    if (!mayChange())
+        return Error{ErrorCode::NotAllowed, "visit", "it cannot be changed"};
+    const auto same = std::find_if(
+        m_visit.warnings.begin(), m_visit.warnings.end(), [&](const WarningAnswer &a) { return a.sign == answer.sign; });
+    if (same != m_visit.warnings.end() && isFinal(*same) && !answer.isThere)
+        return Error{ErrorCode::NotAllowed, answer.sign, "an emergency is not taken back at this visit"};
+    Visit changed = m_visit;
+    if (same == m_visit.warnings.end())
+        changed.warnings.push_back(answer);
+    else
+        changed.warnings[static_cast<std::size_t>(same - m_visit.warnings.begin())] = answer;
+    if (const auto checked = checkWarnings(m_adviser->rules(), changed, "visit"); !checked)
+        return checked.error();
+    m_visit = std::move(changed);
+    this->changed();
+    return Done{};
+}
+
+std::vector<std::pair<Place, QString>> VisitSession::placesFor(const WarningSign &sign) const
+{
+    const SafetyRules &rules = m_adviser->rules();
+    if (std::none_of(sign.suspects.begin(), sign.suspects.end(),
+            [&](const std::string &id) { return rules.findCondition(id)->place == PlaceNeed::Required; }))
+        return {};
+    const Atlas &atlas = *m_knowledge->atlas;
+    std::vector<std::pair<Place, QString>> out;
+    for (const Place &place : m_visit.complaintAt)
+        out.emplace_back(place, QString::fromStdString(atlas.spoken(place)));
+    if (!out.empty())
+        return out;
+    for (const WarningArea &area : rules.signs().areas) {
+        if (!sign.areas.empty() && std::find(sign.areas.begin(), sign.areas.end(), area.id) == sign.areas.end())
+            continue;
+        const auto paired = std::find_if(area.regions.begin(), area.regions.end(),
+            [&](const StructureId &region) { return atlas.sides(atlas.at(region)).size() > 1; });
+        const StructureId &region = paired == area.regions.end() ? area.regions.front() : *paired;
+        for (const Side side : atlas.sides(atlas.at(region)))
+            out.emplace_back(Place{region, side},
+                tr("%1 %2", "side, part of the body")
+                    .arg(QString::fromStdString(std::string(wordOf(sideWords, side))), QString::fromStdString(area.name)));
+    }
+    return out;
+}
+
+std::vector<CautionVerdict> VisitSession::standingVerdicts() const
+{
+    const auto cautions = Cautions::of(m_adviser->rules(), *m_knowledge->regions, m_visit, "visit");
+    if (cautions)
+        return cautions.value().general();
+    const QString reason = tr("The cautions cannot be worked out: %1").arg(errorText(cautions.error()));
+    return {{std::nullopt, {}, Verdict::Stop, reason.toStdString(), {}, {}, {}}};
+}
+
+bool VisitSession::isLocked() const
+{
+    const auto standing = standingVerdicts();
+    return std::any_of(
+        standing.begin(), standing.end(), [](const CautionVerdict &v) { return v.verdict == Verdict::Stop && v.concernsAll(); });
+}
+
+void VisitSession::setInjured(bool injured)
+{
+    if (injured == m_visit.injured || !mayChange())
+        return;
+    m_visit.injured = injured;
+    changed();
 }
 
 void VisitSession::setEpisode(std::optional<int> complaintId)

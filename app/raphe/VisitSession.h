@@ -74,6 +74,21 @@ public:
     /// Everything is on disk when it succeeds.
     [[nodiscard]] Result<Done> saveNow();
 
+    // Warning signs. What was answered at other visits of this patient counts as long as it is not stale.
+    [[nodiscard]] std::vector<const WarningSign *> warningsToAsk() const;
+    /// Replaces an answer to the same sign. Fails with NotAllowed where the answer is final; cannot be undone.
+    [[nodiscard]] Result<Done> answerWarning(const WarningAnswer &answer);
+    /// An emergency that is there stays there for this visit.
+    [[nodiscard]] bool isFinal(const WarningAnswer &answer) const;
+    /// Where a sign that needs a place may be, with names: where it hurts, or else the sign's parts of the body on each side.
+    /// Empty when it needs none.
+    [[nodiscard]] std::vector<std::pair<Place, QString>> placesFor(const WarningSign &sign) const;
+    /// What holds everywhere for this patient, gravest first.
+    [[nodiscard]] std::vector<CautionVerdict> standingVerdicts() const;
+    /// Nothing may be treated.
+    [[nodiscard]] bool isLocked() const;
+
+    void setInjured(bool injured);
     void setEpisode(std::optional<int> complaintId);
     void setComplaint(const std::string &text);
     void setCautions(const std::vector<std::string> &lines);
@@ -116,7 +131,11 @@ Q_SIGNALS:
 private:
     class Change;
     [[nodiscard]] Finding startingPoint() const;
-    [[nodiscard]] Result<std::vector<PastFinding>> readPast(const StoredVisit &current);
+    struct Past {
+        std::vector<PastFinding> findings;
+        std::vector<WarningAnswer> answers;
+    };
+    [[nodiscard]] Result<Past> readPast(const StoredVisit &current);
     [[nodiscard]] Result<Done> afterSaving(const std::function<Result<Done>()> &act);
     [[nodiscard]] bool mayChange();
     // What undo and redo bring back.
@@ -145,6 +164,7 @@ private:
     std::optional<std::set<std::string>> m_techniques; // nothing: not restricted
     Visit m_visit;
     std::vector<PastFinding> m_past;
+    std::vector<WarningAnswer> m_earlierAnswers; // of this patient's other visits
     std::optional<Aim> m_aim;
 };
 

@@ -40,6 +40,9 @@ Visit mirrored(Visit visit)
     for (Condition &condition : visit.conditions)
         for (Place &place : condition.at)
             place = mirrored(place);
+    for (WarningAnswer &answer : visit.warnings)
+        for (Place &place : answer.at)
+            place = mirrored(place);
     for (Judgement &judgement : visit.judgements)
         judgement.place = mirrored(judgement.place);
     return visit;

@@ -2,7 +2,7 @@
 // Scales: tenderness 0-4, restriction 0-3, pain 0-10 (see the fields). The JSON form is in VisitJson.h.
 #pragma once
 
-#include "core/anatomy/Place.h"
+#include "core/record/WarningAnswer.h"
 
 #include <optional>
 #include <string>
@@ -106,7 +106,9 @@ struct Visit {
     std::string complaint; // in the patient's words
     std::vector<Place> complaintAt; // where it hurts
     std::vector<std::string> cautions; // what must be respected, one line each
+    bool injured = false; // it began with an injury
     std::vector<Condition> conditions;
+    std::vector<WarningAnswer> warnings; // one at most for a sign
     std::vector<Finding> findings; // in the order of examination
     std::vector<Judgement> judgements; // one at most for a place in a list
     bool operator==(const Visit &) const = default;

@@ -27,6 +27,8 @@ constexpr int visitVersion = 1;
 enum class Quality { Tenderness, Motion };
 constexpr WordTable<Quality, 2> qualityWords{{{Quality::Tenderness, "tenderness"}, {Quality::Motion, "motion"}}};
 
+constexpr WordTable<bool, 2> answerWords{{{false, "no"}, {true, "yes"}}};
+
 constexpr std::array spotKinds{Kind::Muscle, Kind::Fascia, Kind::Ligament, Kind::Tendon};
 
 std::string listed(const std::vector<std::string> &words)
@@ -45,7 +47,7 @@ public:
     {
         checkFormat(root);
         root.expectObject({"format", "version", "patient", "date", "practitioner", "episode", "complaint", "complaint_at",
-            "cautions", "conditions", "findings", "judgements"});
+            "injured", "cautions", "conditions", "warnings", "findings", "judgements"});
         Visit visit;
         if (root.has("patient"))
             visit.patient = readPatient(root.field("patient"));
@@ -60,6 +62,10 @@ public:
         if (root.has("conditions"))
             for (const JsonReader &item : root.field("conditions").items())
                 visit.conditions.push_back(readCondition(item));
+        visit.injured = root.has("injured") && root.field("injured").asBool();
+        if (root.has("warnings"))
+            for (const JsonReader &item : root.field("warnings").items())
+                visit.warnings.push_back(readWarning(item, visit.warnings));
         for (const JsonReader &item : root.field("findings").items())
             visit.findings.push_back(readFinding(item));
         if (root.has("judgements"))
@@ -157,6 +163,33 @@ private:
         if (at.has("at"))
             condition.at = readPlaces(at.field("at"));
         return condition;
+    }
+
+    // Which signs there are is known to core/safety.
+    WarningAnswer readWarning(const JsonReader &at, const std::vector<WarningAnswer> &earlier) const
+    {
+        at.expectObject({"sign", "answer", "asked", "at", "decided", "why", "told"});
+        WarningAnswer out;
+        out.sign = at.string("sign");
+        if (!isWellFormed(StructureId{out.sign}))
+            at.field("sign").fail(ErrorCode::BadId, out.sign);
+        for (const WarningAnswer &other : earlier)
+            if (other.sign == out.sign)
+                at.fail(ErrorCode::Duplicate, out.sign);
+        out.isThere = readWord(answerWords, at.field("answer"));
+        static_cast<void>(at.field("asked"));
+        out.asked = readDate(at, "asked");
+        if (at.has("at"))
+            out.at = readPlaces(at.field("at"));
+        if (at.has("decided"))
+            out.decided = readWord(decisionWords, at.field("decided"));
+        out.why = at.stringOr("why", {});
+        out.told = at.stringOr("told", {});
+        if (!out.isThere && (!out.at.empty() || out.decided || !out.why.empty() || !out.told.empty()))
+            at.fail(ErrorCode::Contradiction, "answer no, and what was decided");
+        if (out.decided && out.why.empty())
+            at.fail(ErrorCode::MissingField, "why");
+        return out;
     }
 
     Judgement readJudgement(const JsonReader &at, const std::vector<Judgement> &earlier) const
@@ -340,6 +373,21 @@ Json conditionJson(const Condition &condition)
     return json;
 }
 
+Json warningJson(const WarningAnswer &answer)
+{
+    Json json;
+    json["sign"] = answer.sign;
+    json["answer"] = wordOf(answerWords, answer.isThere);
+    json["asked"] = answer.asked;
+    if (!answer.at.empty())
+        json["at"] = placesJson(answer.at);
+    if (answer.decided)
+        json["decided"] = wordOf(decisionWords, *answer.decided);
+    putText(json, "why", answer.why);
+    putText(json, "told", answer.told);
+    return json;
+}
+
 Json judgementJson(const Judgement &judgement)
 {
     Json json;
@@ -411,8 +459,12 @@ std::string writeVisit(const Visit &visit)
         json["complaint_at"] = placesJson(visit.complaintAt);
     if (!visit.cautions.empty())
         json["cautions"] = visit.cautions;
+    if (visit.injured)
+        json["injured"] = true;
     for (const Condition &condition : visit.conditions)
         json["conditions"].push_back(conditionJson(condition));
+    for (const WarningAnswer &answer : visit.warnings)
+        json["warnings"].push_back(warningJson(answer));
     json["findings"] = Json::array();
     for (const Finding &finding : visit.findings)
         json["findings"].push_back(findingJson(finding));

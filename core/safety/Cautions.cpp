@@ -1,5 +1,7 @@
 #include "core/safety/Cautions.h"
 
+#include "core/safety/Warnings.h"
+
 #include <QCoreApplication>
 #include <QStringList>
 
@@ -82,8 +84,12 @@ Result<Cautions> Cautions::of(const SafetyRules &rules, const Regions &regions, 
 {
     if (const auto checked = checkConditions(rules, visit, file); !checked)
         return checked.error();
+    if (const auto checked = checkWarnings(rules, visit, file); !checked)
+        return checked.error();
+    const Visit seen = withSuspected(rules, visit);
     Cautions cautions(regions);
-    for (const Condition &condition : visit.conditions) {
+    cautions.m_warnings = warningVerdicts(rules.signs(), visit);
+    for (const Condition &condition : seen.conditions) {
         Case c{condition.id, {}};
         for (const Place &place : condition.at)
             c.at.emplace_back(place, regions.limbOf(place.structure, leastUnder, rules.limbRoots()));
@@ -91,7 +97,7 @@ Result<Cautions> Cautions::of(const SafetyRules &rules, const Regions &regions, 
     }
     for (const CautionRule &rule : rules.rules())
         if (rule.conditions.empty()
-            || std::any_of(visit.conditions.begin(), visit.conditions.end(),
+            || std::any_of(seen.conditions.begin(), seen.conditions.end(),
                 [&](const Condition &condition) { return isIn(rule.conditions, condition.id); }))
             cautions.m_rules.push_back(&rule);
     return cautions;
@@ -169,7 +175,9 @@ CautionVerdict Cautions::verdictOf(const Structure &area, const Place &place) co
 
 std::vector<CautionVerdict> Cautions::at(const Place &place) const
 {
-    std::vector<CautionVerdict> verdicts;
+    std::vector<CautionVerdict> verdicts = m_warnings;
+    for (CautionVerdict &v : verdicts)
+        v.place = place;
     for (const CautionRule *rule : m_rules)
         if (const auto condition = causeOf(*rule, place))
             verdicts.push_back(raphe::verdictOf(*rule, *condition, place));
@@ -182,7 +190,7 @@ std::vector<CautionVerdict> Cautions::at(const Place &place) const
 
 std::vector<CautionVerdict> Cautions::general() const
 {
-    std::vector<CautionVerdict> verdicts;
+    std::vector<CautionVerdict> verdicts = m_warnings;
     for (const CautionRule *rule : m_rules) {
         if (!rule->regions.empty() || !rule->layers.empty() || !rule->kinds.empty())
             continue;
@@ -201,6 +209,8 @@ std::vector<CautionVerdict> Cautions::general() const
 
 bool Cautions::isBarred(const Place &place) const
 {
+    if (std::any_of(m_warnings.begin(), m_warnings.end(), [](const CautionVerdict &v) { return v.verdict == Verdict::Stop; }))
+        return true;
     return std::any_of(m_rules.begin(), m_rules.end(), [&](const CautionRule *rule) {
         return rule->verdict == Verdict::Stop && rule->actions.empty() && causeOf(*rule, place);
     });

@@ -20,14 +20,15 @@ namespace raphe {
 
 class Cautions {
 public:
-    /// Checks the visit's conditions as checkConditions does.
+    /// Checks the visit's conditions as checkConditions does, and its warning signs as checkWarnings. What these let suspect
+    /// counts as a condition.
     [[nodiscard]] static Result<Cautions> of(
         const SafetyRules &rules, const Regions &regions, const Visit &visit, const std::string &file);
 
     /// All that holds at a place of the atlas, what holds everywhere included; one verdict a rule, for the first of the rule's
     /// conditions that calls for it. Gravest first, then by rule; each with this place.
     [[nodiscard]] std::vector<CautionVerdict> at(const Place &place) const;
-    /// What holds everywhere because of a condition of this patient; in the same order, without a place.
+    /// What holds everywhere because of a condition or a warning sign of this patient; in the same order, without a place.
     [[nodiscard]] std::vector<CautionVerdict> general() const;
     /// Some verdict stops every action there.
     [[nodiscard]] bool isBarred(const Place &place) const;
@@ -51,6 +52,7 @@ private:
 
     const Regions &m_regions;
     std::vector<Case> m_cases;
+    std::vector<CautionVerdict> m_warnings; // of the warning signs that are there; they hold everywhere
     std::vector<const CautionRule *> m_rules; // those that can hold in this visit
     std::multimap<StructureId, const Structure *> m_areas; // caution areas by what they lie beside, and by themselves
 };

@@ -1,7 +1,7 @@
 #include "core/safety/SafetyRules.h"
 
 #include "core/anatomy/AtlasReader.h"
-#include "core/base/JsonReader.h"
+#include "core/safety/ContentReading.h"
 
 #include <nlohmann/json.hpp>
 
@@ -9,74 +9,14 @@
 
 namespace raphe {
 
+using namespace content;
+
 namespace {
 
 constexpr const char *actionsFile = "safety/actions.json";
 constexpr const char *conditionsFile = "safety/conditions.json";
 constexpr const char *rulesFile = "safety/rules.json";
-
-template <class T> const T *findById(const std::vector<T> &list, std::string_view id)
-{
-    const auto it = std::find_if(list.begin(), list.end(), [&](const T &item) { return item.id == id; });
-    return it == list.end() ? nullptr : &*it;
-}
-
-template <class T> bool isIn(const std::vector<T> &list, const T &item)
-{
-    return std::find(list.begin(), list.end(), item) != list.end();
-}
-
-void expectFormat(const JsonReader &root, std::string_view format)
-{
-    if (root.string("format") != format)
-        root.field("format").fail(ErrorCode::WrongFormat, root.string("format"));
-    if (root.field("version").asNumber() != 1)
-        root.field("version").fail(ErrorCode::WrongFormat, std::to_string(root.field("version").asNumber()));
-}
-
-std::string readText(const JsonReader &owner, std::string_view name)
-{
-    std::string text = owner.string(name);
-    if (text.empty())
-        owner.fail(ErrorCode::MissingField, std::string(name));
-    return text;
-}
-
-// An id that none of the earlier items has.
-template <class T> std::string readNewId(const JsonReader &owner, const std::vector<T> &earlier)
-{
-    std::string id = owner.string("id");
-    if (!isWellFormed(StructureId{id}))
-        owner.field("id").fail(ErrorCode::BadId, id);
-    if (findById(earlier, id))
-        owner.field("id").fail(ErrorCode::Duplicate, id);
-    return id;
-}
-
-// A list that may be left out, but not be empty: an empty one would ask for nothing, which means the opposite.
-template <class F> auto readChoice(const JsonReader &owner, std::string_view name, F readOne)
-{
-    std::vector<decltype(readOne(owner))> out;
-    if (!owner.has(name))
-        return out;
-    for (const JsonReader &item : owner.field(name).items()) {
-        auto one = readOne(item);
-        if (isIn(out, one))
-            item.fail(ErrorCode::Duplicate, item.asString());
-        out.push_back(std::move(one));
-    }
-    if (out.empty())
-        owner.fail(ErrorCode::MissingField, std::string(name));
-    return out;
-}
-
-template <class T> std::string readKnownId(const JsonReader &at, const std::vector<T> &known)
-{
-    std::string id = at.asString();
-    if (!findById(known, id))
-        at.fail(ErrorCode::UnknownId, id);
-    return id;
-}
+constexpr const char *signsFile = "safety/warning-signs.json";
 
 class Reader {
 public:
@@ -132,12 +72,12 @@ private:
         if (regions.empty())
             at.fail(ErrorCode::MissingField, "regions");
         for (const JsonReader &item : regions) {
-            const StructureId region = readRegion(item);
+            const StructureId region = readRegion(item, m_atlas);
             if (!m_limbRoots.emplace(region, limb).second)
                 item.fail(ErrorCode::Duplicate, region.value);
         }
-        readText(at, "reason");
-        readText(at, "source");
+        static_cast<void>(readText(at, "reason"));
+        static_cast<void>(readText(at, "source"));
     }
 
     CautionRule readRule(const JsonReader &at) const
@@ -149,7 +89,7 @@ private:
         rule.conditions = readChoice(at, "conditions", [&](const JsonReader &item) { return readKnownId(item, m_conditions); });
         rule.actions = readChoice(at, "actions", [&](const JsonReader &item) { return readKnownId(item, m_actions); });
         rule.where = readWord(whereWords, at.field("where"));
-        rule.regions = readChoice(at, "regions", [&](const JsonReader &item) { return readRegion(item); });
+        rule.regions = readChoice(at, "regions", [&](const JsonReader &item) { return readRegion(item, m_atlas); });
         rule.layers = readChoice(at, "layers", [](const JsonReader &item) { return readWord(layerWords, item); });
         rule.kinds = readChoice(at, "kinds", [](const JsonReader &item) { return readWord(kindWords, item); });
         rule.verdict = readWord(verdictWords, at.field("verdict"));
@@ -158,17 +98,6 @@ private:
         rule.read = readWord(readingWords, at.field("read"));
         checkWhere(at, rule);
         return rule;
-    }
-
-    StructureId readRegion(const JsonReader &at) const
-    {
-        StructureId id{at.asString()};
-        const Structure *structure = m_atlas.find(id);
-        if (!structure)
-            at.fail(ErrorCode::UnknownId, id.value);
-        if (structure->kind != Kind::SurfaceRegion)
-            at.fail(ErrorCode::WrongType, "id of a surface-region, not " + id.value);
-        return id;
     }
 
     // A rule that goes by a place must get one from each of its conditions.
@@ -190,14 +119,6 @@ private:
     LimbRegions m_limbRoots;
     std::vector<CautionRule> m_rules;
 };
-
-nlohmann::json parsedOrThrow(std::string_view text, const char *file)
-{
-    auto json = parseJson(text, file);
-    if (!json)
-        throw Error(json.error());
-    return std::move(json).value();
-}
 
 } // namespace
 
@@ -234,7 +155,14 @@ Result<SafetyRules> readEmbeddedSafetyRules(const Atlas &atlas)
                 return file.text;
         return {};
     };
-    return readSafetyRules(textOf(actionsFile), textOf(conditionsFile), textOf(rulesFile), atlas);
+    auto rules = readSafetyRules(textOf(actionsFile), textOf(conditionsFile), textOf(rulesFile), atlas);
+    if (!rules)
+        return rules;
+    auto signs = readWarningSigns(textOf(signsFile), rules.value().conditions(), atlas);
+    if (!signs)
+        return signs.error();
+    rules.value().setSigns(std::move(signs).value());
+    return rules;
 }
 
 } // namespace raphe

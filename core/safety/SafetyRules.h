@@ -1,10 +1,11 @@
 // The caution rules: what may be done (actions), what a patient may have (conditions), and which of the two do not go together
-// where. Content of resources/safety, read strictly. Plain values, immutable after reading; thread-safe.
+// where; and the warning signs. Content of resources/safety, read strictly. Plain values, immutable after reading; thread-safe.
 #pragma once
 
 #include "core/anatomy/Regions.h"
 #include "core/base/Result.h"
 #include "core/record/CautionVerdict.h"
+#include "core/safety/WarningSigns.h"
 
 #include <string>
 #include <string_view>
@@ -72,6 +73,9 @@ public:
     /// Regions beyond a limb, or at its root, where a condition is one of that limb: a clot in the groin is one of the leg.
     [[nodiscard]] const LimbRegions &limbRoots() const { return m_limbRoots; }
     [[nodiscard]] const std::vector<CautionRule> &rules() const { return m_rules; }
+    /// None but in the rules that are built into the program.
+    [[nodiscard]] const WarningSigns &signs() const { return m_signs; }
+    void setSigns(WarningSigns signs) { m_signs = std::move(signs); }
     /// nullptr when there is no such thing.
     [[nodiscard]] const HandsAction *findAction(std::string_view id) const;
     [[nodiscard]] const ConditionKind *findCondition(std::string_view id) const;
@@ -81,6 +85,7 @@ private:
     std::vector<ConditionKind> m_conditions;
     LimbRegions m_limbRoots;
     std::vector<CautionRule> m_rules;
+    WarningSigns m_signs;
 };
 
 /// Unknown fields, words and ids, duplicates, empty lists and texts, a condition that no rule uses and a rule that can never hold

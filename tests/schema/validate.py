@@ -112,6 +112,7 @@ def check_content(tally):
     tally.check("reasoning.json", problems("reasoning", load(ROOT / "resources" / "reasoning.json")))
     tally.check("safety/scope.json", problems("scope", load(SAFETY / "scope.json")))
     tally.check("retention.json", problems("retention", load(ROOT / "resources" / "retention.json")))
+    tally.check("safety/warning-signs.json", problems("warning-signs", load(SAFETY / "warning-signs.json")))
     for name in ["actions", "conditions", "rules"]:
         tally.check(f"safety/{name}.json", problems(f"safety-{name}", load(SAFETY / f"{name}.json")))
 
@@ -162,6 +163,8 @@ def check_refusals_by_schema(tally):
     sources = load(ATLAS / "sources.json")
     reasoning = load(ROOT / "resources" / "reasoning.json")
     rules = load(SAFETY / "rules.json")
+    signs = load(SAFETY / "warning-signs.json")
+    warning = {"sign": "hot-joint", "answer": "yes", "asked": "2026-11-27", "at": [hip], "decided": "care-same-day", "why": "red"}
     cases = [
         ("atlas", "unknown field", spoilt(muscles, colour="red")),
         ("atlas", "unknown field of a structure", spoilt(muscles, "structures", at, colour="red")),
@@ -191,6 +194,15 @@ def check_refusals_by_schema(tally):
         ("scope", "group without techniques", spoilt(load(SAFETY / "scope.json"), "groups", 0, techniques=[])),
         ("safety-actions", "unknown kind of action", spoilt(load(SAFETY / "actions.json"), "actions", 0, kind="cure")),
         ("safety-conditions", "unknown need of a place", spoilt(load(SAFETY / "conditions.json"), "conditions", 0, place="maybe")),
+        ("warning-signs", "unknown level", spoilt(signs, "signs", 0, level="soon")),
+        ("warning-signs", "no question", spoilt(signs, "signs", 0, ask="Chest pain")),
+        ("warning-signs", "asked of nobody", spoilt(signs, "signs", 0, areas=[])),
+        ("warning-signs", "when, without saying when", spoilt(signs, "signs", 0, when={})),
+        ("warning-signs", "sign without a source", spoilt(signs, "signs", 0, source="")),
+        ("visit", "warning sign without its day", spoilt(visit, warnings=[{"sign": "hot-joint", "answer": "no"}])),
+        ("visit", "warning sign decided without why", spoilt(visit, warnings=[{k: v for k, v in warning.items() if k != "why"}])),
+        ("visit", "warning sign that is not there, decided", spoilt(visit, warnings=[{**warning, "answer": "no"}])),
+        ("visit", "unknown decision", spoilt(visit, warnings=[{**warning, "decided": "nothing"}])),
         ("safety-rules", "rule without a source", spoilt(rules, "rules", 0, source="")),
         ("safety-rules", "root of a limb without a reason", spoilt(rules, "limb_roots", 0, reason="")),
         ("safety-rules", "root of an unknown limb", spoilt(rules, "limb_roots", 0, limb="tail")),
@@ -248,6 +260,7 @@ def check_refusals_by_schema(tally):
         ("visit", "not certain", spoilt(visit, "findings", 6, certain=False)),
         ("visit", "where it hurts", spoilt(visit, complaint_at=[hip, {"structure": "sacrum"}])),
         ("visit", "conditions", spoilt(visit, conditions=[{"condition": "burn", "at": [hip]}, {"condition": "fever-or-infection"}])),
+        ("visit", "warning signs", spoilt(visit, injured=True, warnings=[warning, {"sign": "fever-now", "answer": "no", "asked": "2026-11-27"}])),
         ("visit", "judgements", spoilt(visit, judgements=[{"list": "check", **hip, "pinned": True}, {"list": "treat", **hip, "dismissed": "sore"}])),
         ("patient", "a name alone", {"format": "raphe-patient", "version": 1, "name": "Ana"}),
         ("patient", "contact with a phone alone", spoilt(patient, doctor={"phone": "0555 90"})),

@@ -431,6 +431,44 @@ TEST(VisitJson, ConditionsHaveAnIdAndPerhapsPlaces)
         ErrorCode::Duplicate, pointer + "/0/at/1", "sacrum");
 }
 
+TEST(VisitJson, AWarningSignIsAnsweredWithWhatWasDecided)
+{
+    const auto having = [](const json &warnings) {
+        json visit = visitWith(json::array());
+        visit["warnings"] = warnings;
+        return readJson(visit);
+    };
+    const json yes{{"sign", "hot-joint"}, {"answer", "yes"}, {"asked", "2026-11-27"}, {"at", {{{"structure", "sacrum"}}}},
+        {"decided", "care-same-day"}, {"why", "red and hot"}, {"told", "the doctor"}};
+    const auto with = [&](const char *field, const json &value) {
+        json spoilt = yes;
+        spoilt[field] = value;
+        return having(json::array({spoilt}));
+    };
+    const auto without = [&](const char *field) {
+        json spoilt = yes;
+        spoilt.erase(field);
+        return having(json::array({spoilt}));
+    };
+    const std::string pointer = "v.json#/warnings";
+    const auto read = having(json::array({yes}));
+    ASSERT_TRUE(read) << testing::PrintToString(read.error());
+    EXPECT_EQ(read.value().warnings,
+        (std::vector<WarningAnswer>{{"hot-joint", true, "2026-11-27", {{{"sacrum"}, Side::Midline}}, Decision::CareSameDay,
+            "red and hot", "the doctor"}}));
+    EXPECT_TRUE(having({{{"sign", "hot-joint"}, {"answer", "no"}, {"asked", "2026-11-27"}}}));
+    EXPECT_TRUE(without("told"));
+    expectError(having(json::array({yes, yes})), ErrorCode::Duplicate, pointer + "/1", "hot-joint");
+    expectError(without("asked"), ErrorCode::MissingField, pointer + "/0", "asked");
+    expectError(
+        with("asked", "2026-02-29"), ErrorCode::OutOfRange, pointer + "/0/asked", "2026-02-29, allowed: a real date, YYYY-MM-DD");
+    expectError(with("answer", "perhaps"), ErrorCode::UnknownWord, pointer + "/0/answer", "perhaps");
+    expectError(with("answer", "no"), ErrorCode::Contradiction, pointer + "/0", "answer no, and what was decided");
+    expectError(with("decided", "nothing"), ErrorCode::UnknownWord, pointer + "/0/decided", "nothing");
+    expectError(without("why"), ErrorCode::MissingField, pointer + "/0", "why");
+    expectError(with("sign", "Hot Joint"), ErrorCode::BadId, pointer + "/0/sign", "Hot Joint");
+}
+
 TEST(VisitJson, ARowIsPinnedOrDismissedWithItsReason)
 {
     const auto judged = [](const json &judgements) {
@@ -586,6 +624,20 @@ public:
         visit.complaintAt = places();
         for (int i = below(3); i > 0; --i)
             visit.conditions.push_back({chance() ? "thin-bone" : "new-scar", places()});
+        visit.injured = chance();
+        for (const char *sign : {"saddle-numbness", "hot-joint"}) {
+            if (chance())
+                continue;
+            WarningAnswer answer{sign, chance(), "2024-02-28", {}, {}, {}, {}};
+            if (answer.isThere) {
+                answer.at = places();
+                if (chance())
+                    answer.decided = decisionWords[static_cast<std::size_t>(below(decisionWords.size()))].first;
+                answer.why = "since " + words();
+                answer.told = chance() ? words() : std::string();
+            }
+            visit.warnings.push_back(std::move(answer));
+        }
         for (int i = below(4); i > 0; --i) {
             const AdviceList list = adviceListWords[static_cast<std::size_t>(below(adviceListWords.size()))].first;
             const Judgement judgement{list, place(), chance() ? std::string() : words()};
@@ -817,6 +869,13 @@ TEST(Visit, MirroringSwapsSidesAndTwiceGivesItBack)
             ASSERT_EQ(other.conditions[c].id, visit.conditions[c].id);
             expectMirrored(visit.conditions[c].at, other.conditions[c].at);
         }
+        ASSERT_EQ(other.warnings.size(), visit.warnings.size());
+        for (std::size_t w = 0; w < visit.warnings.size(); ++w) {
+            WarningAnswer expected = visit.warnings[w];
+            expectMirrored(visit.warnings[w].at, other.warnings[w].at);
+            expected.at = other.warnings[w].at;
+            ASSERT_EQ(other.warnings[w], expected);
+        }
         ASSERT_EQ(other.judgements.size(), visit.judgements.size());
         for (std::size_t j = 0; j < visit.judgements.size(); ++j)
             ASSERT_EQ(other.judgements[j],
@@ -879,7 +938,7 @@ TEST_F(VisitSchema, NamesTheFieldsThatTheReaderKnows)
     }
     const json full = json::parse(
         R"({"format":0,"version":0,"patient":0,"date":0,"practitioner":0,"episode":0,"complaint":0,"complaint_at":0,"cautions":0,"conditions":0,
-            "findings":0,"judgements":0})");
+            "injured":0,"warnings":0,"findings":0,"judgements":0})");
     for (const auto &[field, unused] : full.items())
         EXPECT_TRUE(schema["properties"].contains(field)) << field;
     EXPECT_FALSE(schema["additionalProperties"].get<bool>());
@@ -903,6 +962,8 @@ TEST_F(VisitSchema, NamesTheFieldsThatTheReaderKnows)
     const json place{{"structure", "sacrum"}, {"side", "midline"}};
     same("complaint_at", schema["$defs"]["places"]["items"], {"structure", "side"}, place);
     same("conditions", schema["properties"]["conditions"]["items"], {"condition", "at"}, {{"condition", "scar"}});
+    same("warnings", schema["properties"]["warnings"]["items"], {"sign", "answer", "asked", "at", "decided", "why", "told"},
+        {{"sign", "hot-joint"}, {"answer", "yes"}, {"asked", "2026-11-27"}});
     json judgement = place;
     judgement["list"] = "check";
     judgement["pinned"] = true;
@@ -921,6 +982,8 @@ TEST_F(VisitSchema, HasTheSameWordsAndScales)
     EXPECT_EQ(fields["restriction"]["maximum"], Restriction::highest);
     EXPECT_EQ(fields["play"]["minimum"], 0);
     EXPECT_EQ(fields["play"]["maximum"], JointPlay::highest);
+    const json &warning = schema["properties"]["warnings"]["items"]["properties"];
+    EXPECT_EQ(warning.value("/decided/enum"_json_pointer, json()).get<std::set<std::string>>(), wordsOf(decisionWords));
     const json &judgement = schema["properties"]["judgements"]["items"]["properties"];
     EXPECT_EQ(judgement.value("/list/enum"_json_pointer, json()).get<std::set<std::string>>(), wordsOf(adviceListWords));
     EXPECT_EQ(judgement.value("/side/enum"_json_pointer, json()).get<std::set<std::string>>(), wordsOf(sideWords));

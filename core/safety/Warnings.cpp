@@ -1,0 +1,201 @@
+#include "core/safety/Warnings.h"
+
+#include <QCoreApplication>
+#include <QDate>
+
+#include <algorithm>
+
+namespace raphe {
+
+namespace {
+
+constexpr double leastUnder = 0.3; // of a structure's shape, as the caution rules take it (Cautions.cpp); our choice, no source
+constexpr const char *pregnancies[] = {"pregnancy", "late-pregnancy", "pregnancy-warning"};
+
+QString tr(const char *text)
+{
+    return QCoreApplication::translate("Warnings", text);
+}
+
+QDate dayOf(const std::string &isoDate)
+{
+    return QDate::fromString(QString::fromStdString(isoDate), Qt::ISODate);
+}
+
+std::optional<int> ageOn(const std::string &born, const std::string &day)
+{
+    const QDate from = dayOf(born);
+    const QDate to = dayOf(day);
+    if (!from.isValid() || !to.isValid() || to < from)
+        return std::nullopt;
+    const bool hadBirthday = std::pair(to.month(), to.day()) >= std::pair(from.month(), from.day());
+    return to.year() - from.year() - (hadBirthday ? 0 : 1);
+}
+
+bool isUnder(const Regions &regions, const StructureId &id, const std::vector<StructureId> &area)
+{
+    const auto &over = regions.over(id);
+    double share = 0;
+    for (const StructureId &region : area)
+        if (const auto it = over.find(region); it != over.end())
+            share += it->second;
+    const auto &mark = regions.atMark(id);
+    return share >= leastUnder || (mark && std::find(area.begin(), area.end(), *mark) != area.end());
+}
+
+bool concerns(const WarningSign &sign, const Asked &asked)
+{
+    const bool atArea = sign.areas.empty()
+        || std::any_of(sign.areas.begin(), sign.areas.end(), [&](const std::string &area) { return asked.areas.contains(area); });
+    const bool atAge =
+        !asked.age || ((!sign.ageFrom || *asked.age >= *sign.ageFrom) && (!sign.ageBelow || *asked.age < *sign.ageBelow));
+    return atArea && atAge && (!sign.ifPregnant || asked.isPregnant) && (!sign.ifInjured || asked.isInjured);
+}
+
+QString decisionWords(Decision decision)
+{
+    switch (decision) {
+    case Decision::EmergencyServices: return tr(QT_TRANSLATE_NOOP("Warnings", "emergency services were called"));
+    case Decision::CareSameDay: return tr(QT_TRANSLATE_NOOP("Warnings", "sent to licensed medical care the same day"));
+    case Decision::Referred: return tr(QT_TRANSLATE_NOOP("Warnings", "referred before this is treated"));
+    case Decision::InCare: return tr(QT_TRANSLATE_NOOP("Warnings", "known to the treating team"));
+    case Decision::Explained: return tr(QT_TRANSLATE_NOOP("Warnings", "asked further and explained"));
+    }
+    return {};
+}
+
+CautionVerdict verdictOf(const WarningSign &sign, const WarningAnswer &answer)
+{
+    QString name = QString::fromStdString(sign.name);
+    name[0] = name[0].toUpper();
+    const QString act = QString::fromStdString(sign.act);
+    const auto make = [&](Verdict verdict, const QString &reason) {
+        return CautionVerdict{std::nullopt, {}, verdict, reason.toStdString(), sign.id, {}, sign.source};
+    };
+    if (sign.level == WarningLevel::EmergencyNow)
+        return make(Verdict::Stop,
+            //: %1: a warning sign; %2: what to do, sentences
+            tr(QT_TRANSLATE_NOOP("Warnings", "%1: nothing is treated at this visit. %2")).arg(name, act));
+    if (!answer.decided)
+        return make(Verdict::Stop,
+            //: %1: a warning sign; %2: what to do, sentences
+            tr(QT_TRANSLATE_NOOP("Warnings", "%1: write down what was decided before going on. %2")).arg(name, act));
+    const bool isSettled = *answer.decided == Decision::InCare || *answer.decided == Decision::Explained;
+    return make(isSettled ? Verdict::Ask : Verdict::Adapt,
+        //: %1: a warning sign; %2: what was decided; %3: why; %4: what to do, sentences
+        tr(QT_TRANSLATE_NOOP("Warnings", "%1: %2 (%3). %4"))
+            .arg(name, decisionWords(*answer.decided), QString::fromStdString(answer.why), act));
+}
+
+} // namespace
+
+Asked askedOf(const WarningSigns &signs, const Regions &regions, const Visit &visit)
+{
+    Asked out;
+    for (const WarningArea &area : signs.areas)
+        if (std::any_of(visit.complaintAt.begin(), visit.complaintAt.end(),
+                [&](const Place &place) { return isUnder(regions, place.structure, area.regions); }))
+            out.areas.insert(area.id);
+    if (visit.patient)
+        out.age = ageOn(visit.patient->born, visit.date);
+    out.isPregnant = std::any_of(visit.conditions.begin(), visit.conditions.end(), [](const Condition &c) {
+        return std::find(std::begin(pregnancies), std::end(pregnancies), c.id) != std::end(pregnancies);
+    });
+    out.isInjured = visit.injured;
+    return out;
+}
+
+bool isStale(const WarningSign &sign, const WarningAnswer &answer, const std::string &today)
+{
+    const QDate asked = dayOf(answer.asked);
+    const QDate now = dayOf(today);
+    if (!asked.isValid() || !now.isValid())
+        return true;
+    const qint64 days = asked.daysTo(now);
+    return days < 0 || days > sign.staleDays;
+}
+
+std::vector<const WarningSign *> dueSigns(
+    const WarningSigns &signs, const Asked &asked, const std::vector<WarningAnswer> &answers, const std::string &today)
+{
+    const auto isThere = [&](const std::string &id) {
+        const WarningSign *sign = signs.find(id);
+        return std::any_of(answers.begin(), answers.end(),
+            [&](const WarningAnswer &a) { return a.sign == id && a.isThere && sign && !isStale(*sign, a, today); });
+    };
+    std::vector<const WarningSign *> due;
+    for (const WarningSign &sign : signs.signs) {
+        if (!concerns(sign, asked))
+            continue;
+        if (!sign.askedWith.empty() && std::none_of(sign.askedWith.begin(), sign.askedWith.end(), isThere))
+            continue;
+        if (std::none_of(answers.begin(), answers.end(),
+                [&](const WarningAnswer &a) { return a.sign == sign.id && !isStale(sign, a, today); }))
+            due.push_back(&sign);
+    }
+    std::stable_sort(due.begin(), due.end(), [](const WarningSign *a, const WarningSign *b) { return a->level > b->level; });
+    return due;
+}
+
+Result<Done> checkWarnings(const SafetyRules &rules, const Visit &visit, const std::string &file)
+{
+    for (std::size_t i = 0; i < visit.warnings.size(); ++i) {
+        const WarningAnswer &answer = visit.warnings[i];
+        const std::string place = file + "#/warnings/" + std::to_string(i);
+        const WarningSign *sign = rules.signs().find(answer.sign);
+        if (!sign)
+            return Error{ErrorCode::UnknownId, place + "/sign", answer.sign};
+        if (!answer.decided)
+            continue;
+        const bool needsPlace = std::any_of(sign->suspects.begin(), sign->suspects.end(),
+            [&](const std::string &id) { return rules.findCondition(id)->place == PlaceNeed::Required; });
+        if (needsPlace && answer.at.empty())
+            return Error{ErrorCode::MissingField, place, "at"};
+        if (sign->level == WarningLevel::EmergencyNow && answer.told.empty())
+            return Error{ErrorCode::MissingField, place, "told"};
+    }
+    return Done{};
+}
+
+Visit withSuspected(const SafetyRules &rules, Visit visit)
+{
+    for (const WarningAnswer &answer : visit.warnings) {
+        const WarningSign *sign = answer.isThere ? rules.signs().find(answer.sign) : nullptr;
+        if (!sign)
+            continue;
+        for (const std::string &id : sign->suspects)
+            visit.conditions.push_back(
+                {id, rules.findCondition(id)->place == PlaceNeed::None ? std::vector<Place>{} : answer.at});
+    }
+    return visit;
+}
+
+std::vector<CautionVerdict> warningVerdicts(const WarningSigns &signs, const Visit &visit)
+{
+    std::vector<CautionVerdict> out;
+    for (const WarningAnswer &answer : visit.warnings)
+        if (const WarningSign *sign = answer.isThere ? signs.find(answer.sign) : nullptr)
+            out.push_back(verdictOf(*sign, answer));
+    std::stable_sort(
+        out.begin(), out.end(), [](const CautionVerdict &a, const CautionVerdict &b) { return a.verdict > b.verdict; });
+    return out;
+}
+
+int legClotPoints(const WarningSigns &signs, const std::vector<WarningAnswer> &answers)
+{
+    int points = 0;
+    for (const WarningSign &sign : signs.signs)
+        if (std::any_of(answers.begin(), answers.end(), [&](const WarningAnswer &a) { return a.sign == sign.id && a.isThere; }))
+            points += sign.points;
+    return points;
+}
+
+std::vector<WarningAnswer> carriedOver(const std::vector<WarningAnswer> &answers, const std::string &today)
+{
+    std::vector<WarningAnswer> out;
+    std::copy_if(answers.begin(), answers.end(), std::back_inserter(out),
+        [&](const WarningAnswer &a) { return a.isThere && a.asked == today; });
+    return out;
+}
+
+} // namespace raphe
