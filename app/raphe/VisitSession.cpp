@@ -350,6 +350,16 @@ std::vector<CautionVerdict> VisitSession::standingVerdicts() const
     return {{std::nullopt, {}, Verdict::Stop, reason.toStdString(), {}, {}, {}}};
 }
 
+std::vector<Reminder> VisitSession::reminders() const
+{
+    std::vector<std::string> confirmed;
+    for (const Condition &condition : m_visit.conditions)
+        confirmed.push_back(condition.id);
+    for (const StandingCondition &condition : m_record.conditions)
+        confirmed.push_back(condition.id);
+    return remindersOf(m_adviser->rules().feeds(), m_record, confirmed, m_visit.date);
+}
+
 bool VisitSession::isLocked() const
 {
     const auto standing = standingVerdicts();

@@ -85,6 +85,8 @@ public:
     [[nodiscard]] std::vector<std::pair<Place, QString>> placesFor(const WarningSign &sign) const;
     /// What holds everywhere for this patient, gravest first.
     [[nodiscard]] std::vector<CautionVerdict> standingVerdicts() const;
+    /// What the record says that may be a condition and is not one of the visit or the record yet.
+    [[nodiscard]] std::vector<Reminder> reminders() const;
     /// Nothing may be treated.
     [[nodiscard]] bool isLocked() const;
 

@@ -16,6 +16,7 @@ namespace {
 constexpr const char *actionsFile = "safety/actions.json";
 constexpr const char *conditionsFile = "safety/conditions.json";
 constexpr const char *rulesFile = "safety/rules.json";
+constexpr const char *feedsFile = "safety/feeds.json";
 constexpr const char *signsFile = "safety/warning-signs.json";
 
 class Reader {
@@ -161,7 +162,11 @@ Result<SafetyRules> readEmbeddedSafetyRules(const Atlas &atlas)
     auto signs = readWarningSigns(textOf(signsFile), rules.value().conditions(), atlas);
     if (!signs)
         return signs.error();
+    auto feeds = readCautionFeeds(textOf(feedsFile), rules.value().conditions());
+    if (!feeds)
+        return feeds.error();
     rules.value().setSigns(std::move(signs).value());
+    rules.value().setFeeds(std::move(feeds).value());
     return rules;
 }
 

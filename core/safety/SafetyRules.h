@@ -5,6 +5,7 @@
 #include "core/anatomy/Regions.h"
 #include "core/base/Result.h"
 #include "core/record/CautionVerdict.h"
+#include "core/safety/CautionFeeds.h"
 #include "core/safety/WarningSigns.h"
 
 #include <string>
@@ -76,6 +77,8 @@ public:
     /// None but in the rules that are built into the program.
     [[nodiscard]] const WarningSigns &signs() const { return m_signs; }
     void setSigns(WarningSigns signs) { m_signs = std::move(signs); }
+    [[nodiscard]] const std::vector<CautionFeed> &feeds() const { return m_feeds; }
+    void setFeeds(std::vector<CautionFeed> feeds) { m_feeds = std::move(feeds); }
     /// nullptr when there is no such thing.
     [[nodiscard]] const HandsAction *findAction(std::string_view id) const;
     [[nodiscard]] const ConditionKind *findCondition(std::string_view id) const;
@@ -86,6 +89,7 @@ private:
     LimbRegions m_limbRoots;
     std::vector<CautionRule> m_rules;
     WarningSigns m_signs;
+    std::vector<CautionFeed> m_feeds;
 };
 
 /// Unknown fields, words and ids, duplicates, empty lists and texts, a condition that no rule uses and a rule that can never hold

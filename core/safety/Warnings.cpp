@@ -1,7 +1,8 @@
 #include "core/safety/Warnings.h"
 
+#include "core/safety/Day.h"
+
 #include <QCoreApplication>
-#include <QDate>
 
 #include <algorithm>
 
@@ -15,21 +16,6 @@ constexpr const char *pregnancies[] = {"pregnancy", "late-pregnancy", "pregnancy
 QString tr(const char *text)
 {
     return QCoreApplication::translate("Warnings", text);
-}
-
-QDate dayOf(const std::string &isoDate)
-{
-    return QDate::fromString(QString::fromStdString(isoDate), Qt::ISODate);
-}
-
-std::optional<int> ageOn(const std::string &born, const std::string &day)
-{
-    const QDate from = dayOf(born);
-    const QDate to = dayOf(day);
-    if (!from.isValid() || !to.isValid() || to < from)
-        return std::nullopt;
-    const bool hadBirthday = std::pair(to.month(), to.day()) >= std::pair(from.month(), from.day());
-    return to.year() - from.year() - (hadBirthday ? 0 : 1);
 }
 
 bool isUnder(const Regions &regions, const StructureId &id, const std::vector<StructureId> &area)
@@ -97,7 +83,7 @@ Asked askedOf(const WarningSigns &signs, const Regions &regions, const Visit &vi
                 [&](const Place &place) { return isUnder(regions, place.structure, area.regions); }))
             out.areas.insert(area.id);
     if (visit.patient)
-        out.age = ageOn(visit.patient->born, visit.date);
+        out.age = yearsBetween(visit.patient->born, visit.date);
     out.isPregnant = std::any_of(visit.conditions.begin(), visit.conditions.end(), [](const Condition &c) {
         return std::find(std::begin(pregnancies), std::end(pregnancies), c.id) != std::end(pregnancies);
     });
@@ -107,12 +93,8 @@ Asked askedOf(const WarningSigns &signs, const Regions &regions, const Visit &vi
 
 bool isStale(const WarningSign &sign, const WarningAnswer &answer, const std::string &today)
 {
-    const QDate asked = dayOf(answer.asked);
-    const QDate now = dayOf(today);
-    if (!asked.isValid() || !now.isValid())
-        return true;
-    const qint64 days = asked.daysTo(now);
-    return days < 0 || days > sign.staleDays;
+    const auto days = daysBetween(answer.asked, today);
+    return !days || *days < 0 || *days > sign.staleDays;
 }
 
 std::vector<const WarningSign *> dueSigns(

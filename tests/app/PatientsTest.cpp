@@ -110,6 +110,29 @@ TEST_F(Patients, IdentityIsAskedBeforeARecordOpens)
     EXPECT_EQ(session().practice().patient(dialog().chosen()).value().name, "Ilse Bramwell");
 }
 
+TEST_F(Patients, AChosenRecordIsExportedForARequest)
+{
+    type(QStringLiteral("zoll"));
+    const auto patients = session().practice().patients().value();
+    const auto zoll =
+        std::find_if(patients.begin(), patients.end(), [](const PatientCard &c) { return c.name == "Tomasz Zoll"; });
+    for (const char *name : {"record.json", "record.txt"}) {
+        const QString file = inFolder(name);
+        dialog().exportTo(file);
+        ASSERT_TRUE(QTest::qWaitFor([&] { return says(QStringLiteral("Exported to")) && QFile::exists(file); }));
+        QFile in(file);
+        ASSERT_TRUE(in.open(QIODevice::ReadOnly));
+        const QByteArray bytes = in.readAll();
+        EXPECT_TRUE(bytes.contains("Tomasz Zoll"));
+        EXPECT_FALSE(bytes.contains("Bramwell")) << "one patient's only";
+        EXPECT_EQ(in.permissions() & (QFileDevice::ReadOther | QFileDevice::ReadGroup), QFileDevice::Permissions());
+        EXPECT_EQ(bytes.startsWith('{'), file.endsWith(QStringLiteral(".json")));
+    }
+    EXPECT_EQ(session().practice().accesses(zoll->id).value().back().kind, EntryKind::Exported);
+    dialog().exportTo(inFolder("no/such/folder/record.json"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return says(QStringLiteral("no/such/folder")); }));
+}
+
 TEST_F(Patients, WhatIsMissingForTheComparisonIsSaid)
 {
     type(QStringLiteral("zoll"));

@@ -112,6 +112,7 @@ def check_content(tally):
     tally.check("reasoning.json", problems("reasoning", load(ROOT / "resources" / "reasoning.json")))
     tally.check("safety/scope.json", problems("scope", load(SAFETY / "scope.json")))
     tally.check("retention.json", problems("retention", load(ROOT / "resources" / "retention.json")))
+    tally.check("safety/feeds.json", problems("caution-feeds", load(SAFETY / "feeds.json")))
     tally.check("safety/warning-signs.json", problems("warning-signs", load(SAFETY / "warning-signs.json")))
     for name in ["actions", "conditions", "rules"]:
         tally.check(f"safety/{name}.json", problems(f"safety-{name}", load(SAFETY / f"{name}.json")))
@@ -164,6 +165,7 @@ def check_refusals_by_schema(tally):
     reasoning = load(ROOT / "resources" / "reasoning.json")
     rules = load(SAFETY / "rules.json")
     signs = load(SAFETY / "warning-signs.json")
+    feeds = load(SAFETY / "feeds.json")
     warning = {"sign": "hot-joint", "answer": "yes", "asked": "2026-11-27", "at": [hip], "decided": "care-same-day", "why": "red"}
     cases = [
         ("atlas", "unknown field", spoilt(muscles, colour="red")),
@@ -194,6 +196,10 @@ def check_refusals_by_schema(tally):
         ("scope", "group without techniques", spoilt(load(SAFETY / "scope.json"), "groups", 0, techniques=[])),
         ("safety-actions", "unknown kind of action", spoilt(load(SAFETY / "actions.json"), "actions", 0, kind="cure")),
         ("safety-conditions", "unknown need of a place", spoilt(load(SAFETY / "conditions.json"), "conditions", 0, place="maybe")),
+        ("caution-feeds", "text without words", spoilt(feeds, "feeds", 0, words=None)),
+        ("caution-feeds", "text with a limit", spoilt(feeds, "feeds", 0, to=3)),
+        ("caution-feeds", "word in capitals", spoilt(feeds, "feeds", 0, words=["Warfarin"])),
+        ("caution-feeds", "unknown part of the record", spoilt(feeds, "feeds", 0, field="shoes")),
         ("warning-signs", "unknown level", spoilt(signs, "signs", 0, level="soon")),
         ("warning-signs", "no question", spoilt(signs, "signs", 0, ask="Chest pain")),
         ("warning-signs", "asked of nobody", spoilt(signs, "signs", 0, areas=[])),

@@ -23,7 +23,8 @@ QString verdictName(Verdict verdict)
 
 } // namespace
 
-CautionsDialog::CautionsDialog(const std::vector<CautionVerdict> &verdicts, QWidget *parent)
+CautionsDialog::CautionsDialog(
+    const std::vector<CautionVerdict> &verdicts, const std::vector<Reminder> &reminders, QWidget *parent)
     : WorkDialog(tr("What must be respected"), parent)
 {
     form().addWidget(
@@ -33,19 +34,24 @@ CautionsDialog::CautionsDialog(const std::vector<CautionVerdict> &verdicts, QWid
     auto *column = new QVBoxLayout(page);
     column->setContentsMargins(0, 0, 8, 0);
     column->setSpacing(12);
-    for (const CautionVerdict &v : verdicts) {
+    const auto add = [&](const QString &head, const std::string &words, const std::string &from) {
         auto *part = new QVBoxLayout;
         part->setSpacing(2);
-        part->addWidget(heading(verdictName(v.verdict)));
+        part->addWidget(heading(head));
         auto *reason = new WrappedLabel;
         WrappedLabel *source = hint();
-        for (WrappedLabel *words : {reason, source}) {
-            words->setTextFormat(Qt::PlainText);
-            words->say(QString::fromStdString(words == reason ? v.reason : v.source));
-            part->addWidget(words);
+        for (WrappedLabel *label : {reason, source}) {
+            label->setTextFormat(Qt::PlainText);
+            label->say(QString::fromStdString(label == reason ? words : from));
+            part->addWidget(label);
         }
         column->addLayout(part);
-    }
+    };
+    for (const Reminder &reminder : reminders)
+        add(tr("To confirm: the record says '%1'").arg(QString::fromStdString(reminder.because)), reminder.feed->say,
+            reminder.feed->source);
+    for (const CautionVerdict &v : verdicts)
+        add(verdictName(v.verdict), v.reason, v.source);
     column->addStretch(1);
     form().addWidget(scrolled(page), 1);
     addGap();

@@ -28,7 +28,8 @@ SafetyBanner::SafetyBanner(VisitSession &session, QWidget *parent)
     row->addLayout(buttons);
     m_ask->setToolTip(tr("Ask for the warning signs (A)"));
     connect(m_ask, &QPushButton::clicked, this, &SafetyBanner::ask);
-    connect(m_read, &QPushButton::clicked, this, [this] { CautionsDialog(m_session.standingVerdicts(), window()).exec(); });
+    connect(m_read, &QPushButton::clicked, this,
+        [this] { CautionsDialog(m_session.standingVerdicts(), m_session.reminders(), window()).exec(); });
     connect(&session, &VisitSession::visitOpened, this, &SafetyBanner::refresh);
     connect(&session, &VisitSession::findingsChanged, this, &SafetyBanner::refresh);
     refresh();
@@ -76,8 +77,14 @@ void SafetyBanner::refresh()
         typed << QString::fromStdString(caution);
     if (!typed.isEmpty())
         lines << tr("Cautions: %1").arg(typed.join(QStringLiteral("; ")));
-    m_read->setVisible(!standing.empty());
-    m_read->setText(tr("What it means: %1").arg(standing.size()));
+    const auto reminders = m_session.reminders();
+    if (!reminders.empty()) { // those that are left stand behind the button
+        const QString rest = reminders.size() > 1 ? tr(" (and %1 more)").arg(reminders.size() - 1) : QString();
+        lines << tr("To confirm: the record says '%1'%2.").arg(QString::fromStdString(reminders.front().because), rest);
+    }
+    const std::size_t toRead = standing.size() + reminders.size();
+    m_read->setVisible(toRead > 0);
+    m_read->setText(tr("What it means: %1").arg(toRead));
     m_read->setAccessibleName(m_read->text());
     const std::size_t due = m_session.isReadOnly() ? 0 : m_session.warningsToAsk().size();
     m_words->say(lines.isEmpty() ? tr("No caution is known of this patient.") : lines.join(QLatin1Char('\n')));

@@ -10,7 +10,10 @@
 #include "app/raphe/practice/OnPractice.h"
 #include "app/raphe/record/PatientEditor.h"
 #include "app/words/ErrorText.h"
+#include "core/store/Export.h"
 
+#include <QDir>
+#include <QFileDialog>
 #include <QGridLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -18,6 +21,7 @@
 #include <QListView>
 #include <QMenu>
 #include <QPushButton>
+#include <QSaveFile>
 #include <QStackedWidget>
 #include <QTimer>
 #include <QToolButton>
@@ -96,7 +100,7 @@ QWidget *PatientsDialog::makeListPage()
     m_record = add(tr("Record ..."), tr("Change the record of the chosen patient"));
     auto *more = new QToolButton;
     more->setText(tr("More"));
-    more->setAccessibleName(tr("Import a list, join double records, records past their time"));
+    more->setAccessibleName(tr("Import a list, join double records, records past their time, export a record"));
     more->setMinimumHeight(touchTarget);
     more->setFocusPolicy(Qt::StrongFocus);
     more->setPopupMode(QToolButton::InstantPopup);
@@ -104,6 +108,7 @@ QWidget *PatientsDialog::makeListPage()
     menu->addAction(tr("Import a list of patients ..."), this, &PatientsDialog::importList);
     menu->addAction(tr("Find double records ..."), this, &PatientsDialog::joinDuplicates);
     menu->addAction(tr("Records past their time ..."), this, &PatientsDialog::lookAtRetention);
+    menu->addAction(tr("Export the chosen record ..."), this, &PatientsDialog::askForExport);
     more->setMenu(menu);
     row->addWidget(more);
     row->addStretch();
@@ -315,6 +320,45 @@ void PatientsDialog::lookAtRetention()
 {
     RetentionDialog(m_practice, this).exec();
     readPatients(current());
+}
+
+void PatientsDialog::askForExport()
+{
+    if (current() == 0) {
+        m_message->say(tr("Choose a patient in the list first."));
+        return;
+    }
+    const QString file = QFileDialog::getSaveFileName(this, tr("Export the record: the file is not sealed"),
+        QDir::home().filePath(tr("record.json")),
+        tr("For other programs (*.json)") + QStringLiteral(";;") + tr("To be read (*.txt)"));
+    if (!file.isEmpty())
+        exportTo(file);
+}
+
+void PatientsDialog::exportTo(const QString &file)
+{
+    m_message->say(tr("Exporting ..."));
+    inBackground(this,
+        onPractice(m_practice,
+            [patient = current(), file](Practice &practice) -> Result<Done> {
+                const auto exported = exportPatient(practice, patient);
+                if (!exported)
+                    return exported.error();
+                QSaveFile out(file);
+                const bool isOpen =
+                    out.open(QIODevice::WriteOnly) && out.setPermissions(QFileDevice::ReadOwner | QFileDevice::WriteOwner);
+                const bool asText = file.endsWith(QStringLiteral(".txt"), Qt::CaseInsensitive);
+                const QByteArray bytes = QByteArray::fromStdString(asText ? exported.value().text : exported.value().json);
+                if (!isOpen || out.write(bytes) != bytes.size() || !out.commit())
+                    return Error{ErrorCode::CannotWrite, file.toStdString(), out.errorString().toStdString()};
+                return Done{};
+            }),
+        [this, file](const Result<Done> &done) {
+            if (!done)
+                complain(done.error());
+            else
+                m_message->say(tr("Exported to '%1'. It can be read by whoever gets at the file.").arg(file));
+        });
 }
 
 void PatientsDialog::complain(const Error &error)

@@ -36,6 +36,9 @@ public:
     [[nodiscard]] std::int64_t chosen() const { return m_chosen; }
 
     void keyPressEvent(QKeyEvent *event) override;
+    /// Writes all that the file holds on the chosen patient, as JSON or, for a name that ends in .txt, for people to read. Says
+    /// what happened; the file is not sealed.
+    void exportTo(const QString &file);
 
 protected:
     bool eventFilter(QObject *watched, QEvent *event) override;
@@ -54,6 +57,7 @@ private:
     void joinDuplicates();
     void importList();
     void lookAtRetention();
+    void askForExport();
     void complain(const Error &error);
     [[nodiscard]] std::int64_t current() const;
 

@@ -1,0 +1,157 @@
+#include "core/safety/CautionFeeds.h"
+
+#include "core/record/PatientSearch.h"
+#include "core/safety/ContentReading.h"
+#include "core/safety/Day.h"
+#include "core/safety/SafetyRules.h"
+
+#include <nlohmann/json.hpp>
+
+namespace raphe {
+
+using namespace content;
+
+namespace {
+
+constexpr const char *feedsFile = "safety/feeds.json";
+constexpr int highest = 400; // of a limit
+constexpr std::size_t shortestPart = 4; // letters; a shorter word is looked for as a whole one only
+constexpr int lastWeek = 44; // a pregnancy that would be longer is over; our choice
+
+bool isText(FeedField field)
+{
+    return field <= FeedField::Allergies;
+}
+
+FeedLimit readLimit(const JsonReader &at, FeedField field)
+{
+    if (field != FeedField::BloodPressure)
+        return {at.asInt(0, highest), 0};
+    at.expectObject({"systolic", "diastolic"});
+    return {at.field("systolic").asInt(0, highest), at.field("diastolic").asInt(0, highest)};
+}
+
+CautionFeed readFeed(const JsonReader &at, const std::vector<CautionFeed> &earlier, const std::vector<ConditionKind> &conditions)
+{
+    at.expectObject({"id", "field", "words", "from", "to", "suggests", "say", "source", "read"});
+    CautionFeed feed;
+    feed.id = readNewId(at, earlier);
+    feed.field = readWord(feedFieldWords, at.field("field"));
+    feed.words = readChoice(at, "words", [](const JsonReader &item) {
+        std::string word = item.asString();
+        if (word.empty() || foldedWords(word) != word)
+            item.fail(ErrorCode::UnknownWord, word);
+        return word;
+    });
+    if (at.has("from"))
+        feed.from = readLimit(at.field("from"), feed.field);
+    if (at.has("to"))
+        feed.to = readLimit(at.field("to"), feed.field);
+    const bool hasLimits = feed.from || feed.to;
+    if (isText(feed.field) ? feed.words.empty() : !hasLimits)
+        at.fail(ErrorCode::MissingField, isText(feed.field) ? "words" : "from or to");
+    if (isText(feed.field) ? hasLimits : !feed.words.empty())
+        at.fail(ErrorCode::Contradiction, isText(feed.field) ? "a text, from or to" : "a number, words");
+    static_cast<void>(at.field("suggests"));
+    feed.suggests = readChoice(at, "suggests", [&](const JsonReader &item) { return readKnownId(item, conditions); });
+    feed.say = readText(at, "say");
+    feed.source = readText(at, "source");
+    feed.read = readWord(readingWords, at.field("read"));
+    return feed;
+}
+
+bool names(const std::string &folded, const std::string &word)
+{
+    if (word.size() >= shortestPart)
+        return folded.find(word) != std::string::npos;
+    return isIn(splitWords(folded), word);
+}
+
+std::vector<std::string> textsOf(const PatientRecord &record, FeedField field)
+{
+    std::vector<std::string> out;
+    switch (field) {
+    case FeedField::Medicines: return record.medicines;
+    case FeedField::Allergies: return record.allergies;
+    case FeedField::Implants:
+        for (const Implant &implant : record.implants)
+            out.push_back(implant.place.empty() ? implant.text : implant.text + ", " + implant.place);
+        return out;
+    case FeedField::Surgery:
+        for (const Surgery &surgery : record.surgery)
+            out.push_back(surgery.text);
+        return out;
+    default: return out;
+    }
+}
+
+bool isWithin(const CautionFeed &feed, int value)
+{
+    return (!feed.from || value >= feed.from->first) && (!feed.to || value <= feed.to->first);
+}
+
+bool isWithin(const CautionFeed &feed, const BloodPressure &pressure)
+{
+    const auto reaches = [&](const FeedLimit &limit) {
+        return pressure.systolic >= limit.first || pressure.diastolic >= limit.second;
+    };
+    if (!feed.from)
+        return pressure.systolic <= feed.to->first || pressure.diastolic <= feed.to->second;
+    return reaches(*feed.from) && (!feed.to || (pressure.systolic <= feed.to->first && pressure.diastolic <= feed.to->second));
+}
+
+// What the record says that calls for the feed; empty: nothing.
+std::string causeOf(const CautionFeed &feed, const PatientRecord &record, const std::string &today)
+{
+    if (isText(feed.field)) {
+        for (const std::string &text : textsOf(record, feed.field)) {
+            const std::string folded = foldedWords(text);
+            if (std::any_of(feed.words.begin(), feed.words.end(), [&](const std::string &word) { return names(folded, word); }))
+                return text;
+        }
+        return {};
+    }
+    if (feed.field == FeedField::Age) {
+        const auto age = yearsBetween(record.born, today);
+        return age && isWithin(feed, *age) ? std::to_string(*age) : std::string();
+    }
+    if (feed.field == FeedField::PregnancyWeek) {
+        const auto days = record.pregnancy ? daysBetween(record.pregnancy->date, today) : std::nullopt;
+        const int week = days ? record.pregnancy->week + static_cast<int>(*days / 7) : 0;
+        return days && *days >= 0 && week <= lastWeek && isWithin(feed, week) ? std::to_string(week) : std::string();
+    }
+    const auto &pressure = record.bloodPressure;
+    return pressure && isWithin(feed, *pressure) ? std::to_string(pressure->systolic) + "/" + std::to_string(pressure->diastolic)
+                                                 : std::string();
+}
+
+} // namespace
+
+Result<std::vector<CautionFeed>> readCautionFeeds(std::string_view text, const std::vector<ConditionKind> &conditions)
+{
+    return guarded([&] {
+        const auto json = parsedOrThrow(text, feedsFile);
+        const JsonReader root(json, feedsFile);
+        root.expectObject({"format", "version", "feeds"});
+        expectFormat(root, "raphe-caution-feeds");
+        std::vector<CautionFeed> out;
+        for (const JsonReader &at : root.field("feeds").items())
+            out.push_back(readFeed(at, out, conditions));
+        return out;
+    });
+}
+
+std::vector<Reminder> remindersOf(const std::vector<CautionFeed> &feeds, const PatientRecord &record,
+    const std::vector<std::string> &confirmed, const std::string &today)
+{
+    std::vector<Reminder> out;
+    for (const CautionFeed &feed : feeds) {
+        if (std::all_of(feed.suggests.begin(), feed.suggests.end(), [&](const std::string &id) { return isIn(confirmed, id); }))
+            continue;
+        if (std::string cause = causeOf(feed, record, today); !cause.empty())
+            out.push_back({&feed, std::move(cause)});
+    }
+    return out;
+}
+
+} // namespace raphe
