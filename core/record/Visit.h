@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/anatomy/Place.h"
+#include "core/record/PainDrawing.h"
 
 #include <optional>
 #include <string>
@@ -105,6 +106,7 @@ struct Visit {
     std::optional<int> episode; // the patient's complaint that it is about, by its id in the patient's record
     std::string complaint; // in the patient's words
     std::vector<Place> complaintAt; // where it hurts
+    std::vector<PainPatch> pain; // where it hurts, as painted
     std::vector<std::string> cautions; // what must be respected, one line each
     std::vector<Condition> conditions;
     std::vector<Finding> findings; // in the order of examination
