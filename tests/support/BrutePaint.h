@@ -91,14 +91,12 @@ inline bool isPainted(const BrushStroke &stroke, Point p)
 inline Picture brutePicture(const std::vector<PainPatch> &pain, View view, const Picture &body)
 {
     Picture picture(body.size());
-    for (int y = 0; y < 1000; ++y)
-        for (int x = -500; x < 500; ++x) {
-            const std::size_t pixel = pixelAt(x, y);
-            for (const PainPatch &patch : pain)
-                for (const BrushStroke &stroke : patch.strokes)
-                    if (body[pixel] && !picture[pixel] && patch.view == view && isPainted(stroke, {x + 0.5, y + 0.5}))
-                        picture[pixel] = true;
-        }
+    for (const PainPatch &patch : pain)
+        for (const BrushStroke &stroke : patch.strokes)
+            for (int y = 0; y < 1000 && patch.view == view; ++y)
+                for (int x = -500; x < 500; ++x)
+                    if (const std::size_t pixel = pixelAt(x, y); body[pixel] && !picture[pixel])
+                        picture[pixel] = isPainted(stroke, {x + 0.5, y + 0.5});
     return picture;
 }
 
