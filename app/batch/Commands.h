@@ -17,8 +17,10 @@ namespace raphe::batch {
 [[nodiscard]] Result<Done> printReasons(const std::string &visitFile);
 /// What the caution rules say of a visit, everywhere and at its places.
 [[nodiscard]] Result<Done> printCautions(const std::string &visitFile);
-/// Percent of the body's surface that the findings on skin regions take.
+/// Percent of the body's surface that the findings on skin regions take, and that the pain drawing takes.
 [[nodiscard]] Result<Done> printExtent(const std::string &visitFile);
+/// How far the pain drawings of two visits cover each other, and whether that is more than redrawing would differ.
+[[nodiscard]] Result<Done> printOverlap(const std::string &visitFile, const std::string &beforeFile);
 [[nodiscard]] Result<Done> writeMap(
     const std::string &visitFile, const std::string &out, const std::string &paper, const std::string &language);
 /// Who opens a practice file; the passphrase is asked for, or read from the descriptor.

@@ -13,6 +13,7 @@ struct Given {
     double x = 0;
     double y = 0;
     std::string visit;
+    std::string before;
     std::string out;
     std::string paper = "a4";
     std::string language = "en";
@@ -45,7 +46,12 @@ void addVisitVerbs(CLI::App &cli, Result<Done> &result)
     };
     ofVisit("reason", "print what to explain, check and treat", printReasons);
     ofVisit("cautions", "print what must be respected in a visit, and why", printCautions);
-    ofVisit("extent", "print how much of the body's surface the findings on the skin take", printExtent);
+    ofVisit("extent", "print how much of the body's surface the findings on the skin take, and the pain drawing", printExtent);
+
+    auto *overlap = cli.add_subcommand("overlap", "print how far the pain drawings of two visits cover each other");
+    overlap->add_option("--visit", given->visit, "visit file")->required();
+    overlap->add_option("--before", given->before, "visit file of an earlier visit")->required();
+    overlap->callback([&result, given] { result = printOverlap(given->visit, given->before); });
 
     auto *map = cli.add_subcommand("map", "write the visit map");
     map->add_option("--visit", given->visit, "visit file")->required();

@@ -9,6 +9,7 @@ namespace raphe {
 struct Point {
     double x = 0;
     double y = 0;
+    bool operator==(const Point &) const = default;
 };
 
 /// A cubic from the previous end; a straight line when both controls lie on its ends.
@@ -31,6 +32,9 @@ struct Box {
     double bottom = 0;
     [[nodiscard]] bool contains(Point p) const { return p.x >= left && p.x <= right && p.y >= top && p.y <= bottom; }
 };
+
+/// What every view shows at most, insets too: the drawing files' viewBox.
+inline constexpr Box viewFrame{-500, 0, 500, 1000};
 
 using Outline = std::vector<Contour>;
 using Polygon = std::vector<Point>;

@@ -70,6 +70,14 @@ std::vector<JsonReader> JsonReader::items() const
     return out;
 }
 
+std::vector<JsonReader> JsonReader::items(std::size_t least, std::size_t most) const
+{
+    if (m_value.is_array() && (m_value.size() < least || m_value.size() > most))
+        fail(ErrorCode::OutOfRange,
+            std::to_string(m_value.size()) + " entries, allowed: " + std::to_string(least) + " to " + std::to_string(most));
+    return items();
+}
+
 bool JsonReader::isBool() const
 {
     return m_value.is_boolean();
@@ -99,6 +107,15 @@ double JsonReader::asNumber() const
     if (!m_value.is_number())
         fail(ErrorCode::WrongType, "number");
     return m_value.get<double>();
+}
+
+double JsonReader::asNumber(double low, double high) const
+{
+    const double value = asNumber();
+    if (!(value >= low && value <= high))
+        fail(ErrorCode::OutOfRange,
+            m_value.dump() + ", allowed: " + nlohmann::json(low).dump() + " to " + nlohmann::json(high).dump());
+    return value;
 }
 
 int JsonReader::asInt(int low, int high) const

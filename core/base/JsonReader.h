@@ -7,6 +7,7 @@
 
 #include <nlohmann/json_fwd.hpp>
 
+#include <cstddef>
 #include <cstdint>
 #include <initializer_list>
 #include <optional>
@@ -32,12 +33,16 @@ public:
     [[nodiscard]] bool has(std::string_view field) const;
     [[nodiscard]] JsonReader field(std::string_view name) const;
     [[nodiscard]] std::vector<JsonReader> items() const;
+    /// The same, when there are from `least` to `most` of them; they are counted before anything is made of them.
+    [[nodiscard]] std::vector<JsonReader> items(std::size_t least, std::size_t most) const;
 
     [[nodiscard]] bool isBool() const;
     [[nodiscard]] bool isNull() const;
     [[nodiscard]] bool asBool() const;
     [[nodiscard]] std::string asString() const;
     [[nodiscard]] double asNumber() const;
+    /// A number within [low, high].
+    [[nodiscard]] double asNumber(double low, double high) const;
     /// A whole number within [low, high].
     [[nodiscard]] int asInt(int low, int high) const;
     [[nodiscard]] std::vector<std::string> asStrings() const;

@@ -37,6 +37,8 @@ Visit mirrored(Visit visit)
         finding = mirrored(std::move(finding));
     for (Place &place : visit.complaintAt)
         place = mirrored(place);
+    for (PainPatch &patch : visit.pain)
+        patch = mirrored(std::move(patch));
     for (Condition &condition : visit.conditions)
         for (Place &place : condition.at)
             place = mirrored(place);

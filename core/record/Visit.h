@@ -2,6 +2,7 @@
 // Scales: tenderness 0-4, restriction 0-3, pain 0-10 (see the fields). The JSON form is in VisitJson.h.
 #pragma once
 
+#include "core/record/PainDrawing.h"
 #include "core/record/WarningAnswer.h"
 
 #include <optional>
@@ -105,6 +106,7 @@ struct Visit {
     std::optional<int> episode; // the patient's complaint that it is about, by its id in the patient's record
     std::string complaint; // in the patient's words
     std::vector<Place> complaintAt; // where it hurts
+    std::vector<PainPatch> pain; // where it hurts, as painted
     std::vector<std::string> cautions; // what must be respected, one line each
     bool injured = false; // it began with an injury
     std::vector<Condition> conditions;

@@ -2,6 +2,7 @@
 // it; the same rules stand in resources/schema/visit.schema.json. Errors leave as Result; no state, any thread.
 #include "core/record/VisitJson.h"
 
+#include "core/record/PainDrawingJson.h"
 #include "core/record/PatientRecord.h"
 
 #include "core/anatomy/Atlas.h"
@@ -46,7 +47,7 @@ public:
     Visit readVisit(const JsonReader &root)
     {
         checkFormat(root);
-        root.expectObject({"format", "version", "patient", "date", "practitioner", "episode", "complaint", "complaint_at",
+        root.expectObject({"format", "version", "patient", "date", "practitioner", "episode", "complaint", "complaint_at", "pain",
             "injured", "cautions", "conditions", "warnings", "findings", "judgements"});
         Visit visit;
         if (root.has("patient"))
@@ -59,6 +60,8 @@ public:
         visit.cautions = root.stringsOr("cautions");
         if (root.has("complaint_at"))
             visit.complaintAt = readPlaces(root.field("complaint_at"));
+        if (root.has("pain"))
+            visit.pain = readPainDrawing(root.field("pain"));
         if (root.has("conditions"))
             for (const JsonReader &item : root.field("conditions").items())
                 visit.conditions.push_back(readCondition(item));
@@ -457,6 +460,8 @@ std::string writeVisit(const Visit &visit)
     putText(json, "complaint", visit.complaint);
     if (!visit.complaintAt.empty())
         json["complaint_at"] = placesJson(visit.complaintAt);
+    if (!visit.pain.empty())
+        json["pain"] = painDrawingJson(visit.pain);
     if (!visit.cautions.empty())
         json["cautions"] = visit.cautions;
     if (visit.injured)

@@ -395,6 +395,7 @@ TEST(VisitChangesTest, NothingIsChangedWithoutAWord)
         {[](Visit &v) { v.episode = 2; }, "others", "another complaint"},
         {[](Visit &v) { v.complaint.clear(); }, "others", "Complaint: 'low back'; now nothing"},
         {[](Visit &v) { v.complaintAt.clear(); }, "others", "Where it hurts: 'right gluteus maximus'; now nothing"},
+        {[](Visit &v) { v.pain.emplace_back(); }, "others", "The pain drawing is another."},
         {[](Visit &v) { v.cautions.emplace_back("faints"); }, "others", "now 'bruises easily; faints'"},
         {[](Visit &v) {
              v.conditions = {{"open-wound", {{StructureId{"gluteus-maximus"}, Side::Right}}}};

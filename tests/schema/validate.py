@@ -162,6 +162,9 @@ def check_refusals_by_schema(tally):
     ties = load(ATLAS / "continuities.json")
     joints = load(ATLAS / "joints.json")
     sources = load(ATLAS / "sources.json")
+    patch = {"view": "side", "facing": "left", "painter": "patient", "quality": "numb", "intensity": 0,
+             "confirmed": True, "strokes": [{"radius": 1, "points": [[-500, 0], [500, 1000]]}]}
+    stroke = patch["strokes"][0]
     reasoning = load(ROOT / "resources" / "reasoning.json")
     rules = load(SAFETY / "rules.json")
     signs = load(SAFETY / "warning-signs.json")
@@ -235,6 +238,25 @@ def check_refusals_by_schema(tally):
         ("visit", "neither pinned nor dismissed", spoilt(visit, judgements=[{"list": "check", **hip, "pinned": False}])),
         ("visit", "dismissed without a reason", spoilt(visit, judgements=[{"list": "check", **hip, "dismissed": ""}])),
         ("visit", "pinned and dismissed", spoilt(visit, judgements=[{"list": "check", **hip, "pinned": True, "dismissed": "sore"}])),
+        ("visit", "pain in words", spoilt(visit, pain="knee")),
+        ("visit", "more patches than are allowed", spoilt(visit, pain=101 * [patch])),
+        ("visit", "patch with an unknown field", spoilt(visit, pain=[{**patch, "colour": "red"}])),
+        ("visit", "patch on no view", spoilt(visit, pain=[{**patch, "view": "inside"}])),
+        ("visit", "patch on the side view of no side", spoilt(visit, pain=[spoilt(patch, facing=None)])),
+        ("visit", "patch on the front that faces left", spoilt(visit, pain=[{**patch, "view": "front"}])),
+        ("visit", "patch of an unknown quality", spoilt(visit, pain=[{**patch, "quality": "strange"}])),
+        ("visit", "patch off the scale", spoilt(visit, pain=[{**patch, "intensity": 11}])),
+        ("visit", "patch painted by nobody", spoilt(visit, pain=[spoilt(patch, painter=None)])),
+        ("visit", "patch without strokes", spoilt(visit, pain=[{**patch, "strokes": []}])),
+        ("visit", "patch of too many strokes", spoilt(visit, pain=[{**patch, "strokes": 501 * [stroke]}])),
+        ("visit", "stroke without points", spoilt(visit, pain=[{**patch, "strokes": [{**stroke, "points": []}]}])),
+        ("visit", "stroke of too many points", spoilt(visit, pain=[{**patch, "strokes": [{**stroke, "points": 5001 * [[0, 0]]}]}])),
+        ("visit", "stroke too thin", spoilt(visit, pain=[{**patch, "strokes": [{**stroke, "radius": 0.5}]}])),
+        ("visit", "stroke too wide", spoilt(visit, pain=[{**patch, "strokes": [{**stroke, "radius": 101}]}])),
+        ("visit", "point beside the view", spoilt(visit, pain=[{**patch, "strokes": [{**stroke, "points": [[501, 0]]}]}])),
+        ("visit", "point below the view", spoilt(visit, pain=[{**patch, "strokes": [{**stroke, "points": [[0, 1001]]}]}])),
+        ("visit", "point in space", spoilt(visit, pain=[{**patch, "strokes": [{**stroke, "points": [[1, 2, 3]]}]}])),
+        ("visit", "point of one number", spoilt(visit, pain=[{**patch, "strokes": [{**stroke, "points": [[1]]}]}])),
         ("patient", "unknown field", spoilt(patient, nickname="Z")),
         ("patient", "no name", spoilt(patient, name=None)),
         ("patient", "blank name", spoilt(patient, name=" \t")),
@@ -268,6 +290,8 @@ def check_refusals_by_schema(tally):
         ("visit", "conditions", spoilt(visit, conditions=[{"condition": "burn", "at": [hip]}, {"condition": "fever-or-infection"}])),
         ("visit", "warning signs", spoilt(visit, injured=True, warnings=[warning, {"sign": "fever-now", "answer": "no", "asked": "2026-11-27"}])),
         ("visit", "judgements", spoilt(visit, judgements=[{"list": "check", **hip, "pinned": True}, {"list": "treat", **hip, "dismissed": "sore"}])),
+        ("visit", "a pain drawing", spoilt(visit, pain=[patch, {"view": "sole", "painter": "practitioner", "strokes": [stroke]}])),
+        ("visit", "as many patches as are allowed", spoilt(visit, pain=100 * [patch])),
         ("patient", "a name alone", {"format": "raphe-patient", "version": 1, "name": "Ana"}),
         ("patient", "contact with a phone alone", spoilt(patient, doctor={"phone": "0555 90"})),
         ("patient", "contact with a name alone", spoilt(patient, doctor={"name": "Dr Quill", "phone": ""})),
@@ -391,6 +415,51 @@ def check_extent(tally, batch):
         tally.check("only the skin region counts", [] if [r["structure"] for r in extent["regions"]] == ["deltoid-region"] else [f"{extent}"])
         tally.check("the whole is the sum of the parts",
                     [] if abs(extent["percent"] - sum(p["percent"] for p in extent["parts"])) < 1e-9 and 0.3 < extent["percent"] < 4 else [f"{extent}"])
+
+
+def painting(view, points, radius=12):
+    return {"view": view, "painter": "patient", "intensity": 6, "strokes": [{"radius": radius, "points": points}]}
+
+
+def mirror_of(points):
+    return [[-x, y] for x, y in points]
+
+
+def check_pain(tally, batch):
+    """The pain drawing: its percent, its mirror image, and its overlap with another."""
+    line = [[40, 470], [62, 478], [70, 505]]
+
+    def drawn(name, *patches):
+        return batch.write(name, {"format": "raphe-visit", "version": 1, "findings": [], "pain": list(patches)})
+
+    right = drawn("right.json", painting("back", line))
+    left = drawn("left.json", painting("back", mirror_of(line)))
+    beside = drawn("beside.json", painting("back", [[x + 4, y] for x, y in line]))
+    side = drawn("side.json", {**painting("side", [[0, 500]]), "facing": "left"})
+    plain = drawn("plain.json")
+    extents = [batch.answer(tally, f"extent ({name})", "extent", "extent", "--visit", name) for name in (right, left, side, plain)]
+    if None not in extents:
+        here, there, aside, none = (extent["pain"] for extent in extents)
+        tally.check("a pain drawing takes its percent", [] if 0.1 < here["percent"] < 3 else [f"{here}"])
+        for part in ("parts", "regions"):
+            total = sum(entry["percent"] for entry in here[part])
+            tally.check(f"its {part} add up", [] if abs(total - here["percent"]) < 1e-9 else [f"{total} of {here['percent']}"])
+        tally.check("back, x > 0: the patient's right", [f"{r}" for r in here["regions"] if r["side"] == "left"])
+        swap = {"left": "right", "right": "left", "midline": "midline"}
+
+        def keyed(regions, sides):
+            return {(r["structure"], sides[r["side"]]): r["percent"] for r in regions}
+
+        same = here["percent"] == there["percent"] and keyed(here["regions"], {s: s for s in swap}) == keyed(there["regions"], swap)
+        tally.check("the mirrored drawing has the mirrored answer", [] if same else [f"{here}", f"{there}"])
+        tally.check("the side view counts in no percent", [] if aside["percent"] == 0 and aside["uncounted_patches"] == 1 else [f"{aside}"])
+        tally.check("no drawing, no percent", [] if none == {"percent": 0, "parts": [], "regions": [], "patches": 0, "uncounted_patches": 0} else [f"{none}"])
+    for name, now, before, verdict in [("same", right, right, "within-redrawing-error"), ("a little beside", beside, right, "within-redrawing-error"),
+                                       ("other side", left, right, "may-have-moved"), ("none before", right, plain, None), ("side view", side, right, None)]:
+        overlap = batch.answer(tally, f"overlap ({name})", "overlap", "overlap", "--visit", now, "--before", before)
+        if overlap is not None:
+            tally.check(f"verdict: {name}", [] if overlap["verdict"] == verdict else [f"{overlap}"])
+            tally.check(f"a number where there is a verdict: {name}", [] if (overlap["jaccard"]["both"] is None) == (verdict is None) else [f"{overlap}"])
 
 
 LISTS = ["tied", "explain", "check", "treat", "leave"]
@@ -686,6 +755,7 @@ def main():
         check_under(tally, batch)
         check_edge(tally, batch)
         check_extent(tally, batch)
+        check_pain(tally, batch)
         check_reason(tally, batch)
         check_cautions(tally, batch)
         check_map(tally, batch)

@@ -1,5 +1,8 @@
 // raphe-shots: opens the window on the demo visits, goes through a visit with mouse and keys, and saves what it shows.
 #include "app/raphe/MainWindow.h"
+#include "app/raphe/intake/CautionsDialog.h"
+#include "app/raphe/intake/DecisionDialog.h"
+#include "app/raphe/intake/WarningsDialog.h"
 #include "app/words/ErrorText.h"
 #include "core/anatomy/MarkPoint.h"
 #include "core/record/VisitJson.h"
@@ -169,8 +172,30 @@ private:
         openVisitOf(session, "Perpetua");
         session.selectFinding(1);
         save(window, "9-shoulder-blades");
+        saveIntake(window, session);
         return photographPractice(
             m_knowledge, m_adviser, QStringLiteral("%2/screen-%1-%3%4.png").arg(QStringLiteral("%1"), m_out, m_look, m_suffix));
+    }
+
+    void saveIntake(MainWindow &window, VisitSession &session)
+    {
+        WarningsDialog warnings(session);
+        saveDialog(warnings, "44-warning-signs");
+        const WarningSign &sign = *m_adviser.rules().signs().find("leg-clot-suspicion");
+        DecisionDialog decision(sign, {sign.id, true, session.visit().date, {}, {}, {}, {}}, session.placesFor(sign));
+        saveDialog(decision, "45-decision");
+        CautionsDialog cautions(session.standingVerdicts(), session.reminders());
+        saveDialog(cautions, "46-cautions");
+        static_cast<void>(session.answerWarning({"chest-pain-now", true, session.visit().date, {}, Decision::EmergencyServices,
+            "pressure behind the breastbone since noon", "emergency service"}));
+        save(window, "47-stopped");
+    }
+
+    void saveDialog(QWidget &dialog, const QString &name)
+    {
+        dialog.show();
+        QTest::qWait(60); // wrapped words find their height
+        dialog.grab().save(QStringLiteral("%1/screen-%2-%3%4.png").arg(m_out, name, m_look, m_suffix));
     }
 
     void openVisitOf(VisitSession &session, const std::string &name)

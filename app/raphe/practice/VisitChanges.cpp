@@ -143,6 +143,8 @@ VisitChanges visitChanges(const Atlas &atlas, const SafetyRules &rules, const Vi
         others << tr("The visit is about another complaint of the record.");
     compareText(tr("Complaint"), QString::fromStdString(before.complaint), QString::fromStdString(after.complaint), others);
     compareText(tr("Where it hurts"), placesText(atlas, before.complaintAt), placesText(atlas, after.complaintAt), others);
+    if (before.pain != after.pain)
+        others << tr("The pain drawing is another.");
     compareText(tr("Cautions"), cautionsText(before.cautions), cautionsText(after.cautions), others);
     compareText(tr("Conditions"), conditionsText(atlas, rules, before.conditions), conditionsText(atlas, rules, after.conditions),
         others);

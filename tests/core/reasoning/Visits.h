@@ -1,12 +1,12 @@
 // Visits for the reasoning tests: short ways to write one, and seeded random ones over the whole atlas.
 #pragma once
 
+#include "tests/support/Cases.h"
 #include "tests/support/Content.h"
 
 #include "core/record/Visit.h"
 
 #include <algorithm>
-#include <cstdlib>
 #include <random>
 #include <string>
 #include <vector>
@@ -64,13 +64,6 @@ inline const std::vector<Place> &examinablePlaces()
         return places;
     }();
     return all;
-}
-
-/// How many random visits a property is tried on: RAPHE_CASES, 200 when it is not set.
-inline int casesWanted()
-{
-    const char *wanted = std::getenv("RAPHE_CASES"); // NOLINT(concurrency-mt-unsafe): nothing else reads or sets it
-    return wanted ? std::max(1, std::atoi(wanted)) : 200;
 }
 
 class RandomVisits {

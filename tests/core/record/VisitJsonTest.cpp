@@ -144,6 +144,8 @@ TEST(VisitJson, ReadsEveryFieldOfTheVisit)
     input["complaint"] = "my back";
     input["cautions"] = {"thin bones", "new scar"};
     input["complaint_at"] = {{{"structure", "gluteus"}, {"side", "left"}}, {{"structure", "sacrum"}}};
+    input["pain"] = {{{"view", "back"}, {"painter", "patient"}, {"intensity", 6}, {"quality", "aching"},
+        {"strokes", {{{"radius", 9}, {"points", {{30, 480}, {42.5, 491}}}}}}}};
     input["conditions"] = {{{"condition", "thin-bone"}},
         {{"condition", "new-scar"}, {"at", {{{"structure", "tract"}, {"side", "right"}}}}},
         {{"condition", "wound"}, {"at", json::array()}}};
@@ -158,6 +160,8 @@ TEST(VisitJson, ReadsEveryFieldOfTheVisit)
     EXPECT_EQ(visit.value().complaint, "my back");
     EXPECT_EQ(visit.value().cautions, (std::vector<std::string>{"thin bones", "new scar"}));
     EXPECT_EQ(visit.value().complaintAt, (std::vector<Place>{{{"gluteus"}, Side::Left}, {{"sacrum"}, Side::Midline}}));
+    ASSERT_EQ(visit.value().pain.size(), 1U);
+    EXPECT_EQ(visit.value().pain[0].strokes, (std::vector<BrushStroke>{{{{30, 480}, {42.5, 491}}, 9}}));
     EXPECT_EQ(visit.value().conditions,
         (std::vector<Condition>{{"thin-bone", {}}, {"new-scar", {{{"tract"}, Side::Right}}}, {"wound", {}}}));
     ASSERT_EQ(visit.value().judgements.size(), 2U);
@@ -623,6 +627,8 @@ public:
             visit.cautions.push_back(words());
         visit.complaintAt = places();
         for (int i = below(3); i > 0; --i)
+            visit.pain.push_back(patch());
+        for (int i = below(3); i > 0; --i)
             visit.conditions.push_back({chance() ? "thin-bone" : "new-scar", places()});
         visit.injured = chance();
         for (const char *sign : {"saddle-numbness", "hot-joint"}) {
@@ -679,6 +685,26 @@ private:
         for (int i = below(4); i > 0; --i)
             if (const Place one = place(); std::find(out.begin(), out.end(), one) == out.end())
                 out.push_back(one);
+        return out;
+    }
+
+    PainPatch patch()
+    {
+        PainPatch out;
+        out.view = viewWords[static_cast<std::size_t>(below(viewWords.size()))].first;
+        if (isWhole(out.view))
+            out.facing = chance() ? Side::Left : Side::Right;
+        for (int i = 1 + below(2); i > 0; --i) {
+            out.strokes.push_back({{}, 1 + below(990) / 10.0});
+            for (int p = 1 + below(3); p > 0; --p)
+                out.strokes.back().points.push_back({below(10001) / 10.0 - 500, below(10001) / 10.0});
+        }
+        if (chance())
+            out.quality = painQualityWords[static_cast<std::size_t>(below(painQualityWords.size()))].first;
+        if (chance())
+            out.intensity = PainScore{below(PainScore::highest + 1)};
+        out.painter = chance() ? Painter::Patient : Painter::Practitioner;
+        out.confirmed = chance();
         return out;
     }
 
@@ -742,6 +768,14 @@ TEST(VisitJson, WritesInAStableReadableOrder)
     finding.clear.motion = true;
     visit.findings.push_back(finding);
     visit.complaintAt = {{{"gluteus"}, Side::Left}};
+    PainPatch patch;
+    patch.view = View::Side;
+    patch.facing = Side::Left;
+    patch.quality = PainQuality::Numb;
+    patch.intensity = PainScore{0};
+    patch.confirmed = true;
+    patch.strokes = {{{{-12.5, 480}}, 6}};
+    visit.pain.push_back(patch);
     visit.conditions = {{"thin-bone", {}}, {"new-scar", {{{"sacrum"}, Side::Midline}}}};
     visit.judgements.push_back(judgementOf(AdviceList::Explain, "hip-joint", Side::Right, ""));
     visit.judgements.push_back(judgementOf(AdviceList::Treat, "l4-l5", Side::Midline, "too sore"));
@@ -756,6 +790,27 @@ TEST(VisitJson, WritesInAStableReadableOrder)
     {
       "structure": "gluteus",
       "side": "left"
+    }
+  ],
+  "pain": [
+    {
+      "view": "side",
+      "facing": "left",
+      "quality": "numb",
+      "intensity": 0,
+      "painter": "patient",
+      "confirmed": true,
+      "strokes": [
+        {
+          "radius": 6.0,
+          "points": [
+            [
+              -12.5,
+              480.0
+            ]
+          ]
+        }
+      ]
     }
   ],
   "conditions": [
@@ -864,6 +919,9 @@ TEST(Visit, MirroringSwapsSidesAndTwiceGivesItBack)
                 ASSERT_EQ(others[p], otherSide(places[p]));
         };
         expectMirrored(visit.complaintAt, other.complaintAt);
+        ASSERT_EQ(other.pain.size(), visit.pain.size());
+        for (std::size_t p = 0; p < visit.pain.size(); ++p)
+            ASSERT_EQ(other.pain[p], mirrored(visit.pain[p]));
         ASSERT_EQ(other.conditions.size(), visit.conditions.size());
         for (std::size_t c = 0; c < visit.conditions.size(); ++c) {
             ASSERT_EQ(other.conditions[c].id, visit.conditions[c].id);
@@ -937,7 +995,7 @@ TEST_F(VisitSchema, NamesTheFieldsThatTheReaderKnows)
         EXPECT_NE(read.error().code, ErrorCode::UnknownField) << field;
     }
     const json full = json::parse(
-        R"({"format":0,"version":0,"patient":0,"date":0,"practitioner":0,"episode":0,"complaint":0,"complaint_at":0,"cautions":0,"conditions":0,
+        R"({"format":0,"version":0,"patient":0,"date":0,"practitioner":0,"episode":0,"complaint":0,"complaint_at":0,"pain":0,"cautions":0,"conditions":0,
             "injured":0,"warnings":0,"findings":0,"judgements":0})");
     for (const auto &[field, unused] : full.items())
         EXPECT_TRUE(schema["properties"].contains(field)) << field;
@@ -964,6 +1022,8 @@ TEST_F(VisitSchema, NamesTheFieldsThatTheReaderKnows)
     same("conditions", schema["properties"]["conditions"]["items"], {"condition", "at"}, {{"condition", "scar"}});
     same("warnings", schema["properties"]["warnings"]["items"], {"sign", "answer", "asked", "at", "decided", "why", "told"},
         {{"sign", "hot-joint"}, {"answer", "yes"}, {"asked", "2026-11-27"}});
+    same("pain", schema["$defs"]["pain_patch"], {"view", "facing", "quality", "intensity", "painter", "confirmed", "strokes"},
+        {{"view", "side"}, {"facing", "left"}, {"painter", "patient"}, {"strokes", {{{"radius", 5}, {"points", {{1, 2}}}}}}});
     json judgement = place;
     judgement["list"] = "check";
     judgement["pinned"] = true;
@@ -989,6 +1049,21 @@ TEST_F(VisitSchema, HasTheSameWordsAndScales)
     EXPECT_EQ(judgement.value("/side/enum"_json_pointer, json()).get<std::set<std::string>>(), wordsOf(sideWords));
     EXPECT_EQ(schema.value("/$defs/places/items/properties/side/enum"_json_pointer, json()).get<std::set<std::string>>(),
         wordsOf(sideWords));
+    const json &patch = schema["$defs"]["pain_patch"]["properties"];
+    EXPECT_EQ(patch.value("/view/enum"_json_pointer, json()).get<std::set<std::string>>(), wordsOf(viewWords));
+    EXPECT_EQ(patch.value("/quality/enum"_json_pointer, json()).get<std::set<std::string>>(), wordsOf(painQualityWords));
+    EXPECT_EQ(patch.value("/painter/enum"_json_pointer, json()).get<std::set<std::string>>(), wordsOf(painterWords));
+    EXPECT_EQ(patch.value("/intensity/maximum"_json_pointer, json()), PainScore::highest);
+    EXPECT_EQ(patch.value("/strokes/maxItems"_json_pointer, json()), PainLimits::strokes);
+    EXPECT_EQ(schema.value("/properties/pain/maxItems"_json_pointer, json()), PainLimits::patches);
+    const json &stroke = schema["$defs"]["brush_stroke"]["properties"];
+    EXPECT_EQ(stroke.value("/radius/minimum"_json_pointer, json()), PainLimits::leastRadius);
+    EXPECT_EQ(stroke.value("/radius/maximum"_json_pointer, json()), PainLimits::greatestRadius);
+    EXPECT_EQ(stroke.value("/points/maxItems"_json_pointer, json()), PainLimits::points);
+    EXPECT_EQ(stroke.value("/points/items/prefixItems/0/minimum"_json_pointer, json()), viewFrame.left);
+    EXPECT_EQ(stroke.value("/points/items/prefixItems/0/maximum"_json_pointer, json()), viewFrame.right);
+    EXPECT_EQ(stroke.value("/points/items/prefixItems/1/minimum"_json_pointer, json()), viewFrame.top);
+    EXPECT_EQ(stroke.value("/points/items/prefixItems/1/maximum"_json_pointer, json()), viewFrame.bottom);
     const Visit empty;
     const json written = json::parse(writeVisit(empty));
     EXPECT_EQ(schema["properties"]["format"]["const"], written["format"]);
