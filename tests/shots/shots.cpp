@@ -191,11 +191,11 @@ private:
         save(window, "47-stopped");
     }
 
-    void saveDialog(QWidget &dialog, const QString &name)
+    void saveDialog(QWidget &dialog, const char *name)
     {
         dialog.show();
         QTest::qWait(60); // wrapped words find their height
-        dialog.grab().save(QStringLiteral("%1/screen-%2-%3%4.png").arg(m_out, name, m_look, m_suffix));
+        dialog.grab().save(QStringLiteral("%1/screen-%2-%3%4.png").arg(m_out, QLatin1String(name), m_look, m_suffix));
     }
 
     void openVisitOf(VisitSession &session, const std::string &name)
