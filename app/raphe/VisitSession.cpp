@@ -322,9 +322,21 @@ std::vector<std::pair<Place, QString>> VisitSession::placesFor(const WarningSign
             [&](const std::string &id) { return rules.findCondition(id)->place == PlaceNeed::Required; }))
         return {};
     const Atlas &atlas = *m_knowledge->atlas;
+    // What concerns a whole limb must be said of that limb, wherever else it hurts.
+    const bool needsLimb = std::any_of(rules.rules().begin(), rules.rules().end(), [&](const CautionRule &rule) {
+        return rule.where == Where::SameLimb
+            && std::any_of(rule.conditions.begin(), rule.conditions.end(), [&](const std::string &id) {
+                   return std::find(sign.suspects.begin(), sign.suspects.end(), id) != sign.suspects.end();
+               });
+    });
+    constexpr double least = 0.3; // of a shape, as the caution rules take it
+    const auto isOffered = [&](const StructureId &id) {
+        return !needsLimb || m_knowledge->regions->limbOf(id, least, rules.limbRoots());
+    };
     std::vector<std::pair<Place, QString>> out;
     for (const Place &place : m_visit.complaintAt)
-        out.emplace_back(place, QString::fromStdString(atlas.spoken(place)));
+        if (isOffered(place.structure))
+            out.emplace_back(place, QString::fromStdString(atlas.spoken(place)));
     if (!out.empty())
         return out;
     for (const WarningArea &area : rules.signs().areas) {
@@ -333,6 +345,8 @@ std::vector<std::pair<Place, QString>> VisitSession::placesFor(const WarningSign
         const auto paired = std::find_if(area.regions.begin(), area.regions.end(),
             [&](const StructureId &region) { return atlas.sides(atlas.at(region)).size() > 1; });
         const StructureId &region = paired == area.regions.end() ? area.regions.front() : *paired;
+        if (!isOffered(region))
+            continue;
         for (const Side side : atlas.sides(atlas.at(region)))
             out.emplace_back(Place{region, side},
                 tr("%1 %2", "side, part of the body")

@@ -43,7 +43,9 @@ bool isBeside(const Atlas &atlas, const StructureId &id, const StructureId &neig
 void sort(std::vector<CautionVerdict> &verdicts)
 {
     std::sort(verdicts.begin(), verdicts.end(), [](const CautionVerdict &a, const CautionVerdict &b) {
-        return a.verdict != b.verdict ? a.verdict > b.verdict : a.rule < b.rule;
+        if (a.verdict != b.verdict)
+            return a.verdict > b.verdict;
+        return a.concernsAll() != b.concernsAll() ? a.concernsAll() : a.rule < b.rule;
     });
 }
 

@@ -197,4 +197,24 @@ TEST_F(WarningSignsInWindow, ASignWithAPlaceAsksWhere)
     EXPECT_FALSE(cautions.value().isBarred({{"soleus"}, Side::Right}));
 }
 
+TEST_F(WarningSignsInWindow, ALimbIsAskedForWhereverElseItHurts)
+{
+    session().aimAt({{{"lumbar-region-medial"}, Side::Left}, {}, {}});
+    session().toggleComplaint();
+    const auto places = session().placesFor(sign("leg-clot-suspicion"));
+    ASSERT_GE(places.size(), 2U);
+    for (const auto &[place, name] : places) {
+        WarningAnswer there{
+            "leg-clot-suspicion", true, session().visit().date, {place}, Decision::CareSameDay, "swollen", "surgery"};
+        Visit visit = session().visit();
+        visit.warnings = {there};
+        const auto cautions = Cautions::of(adviser().rules(), *knowledge().regions, visit, "visit");
+        ASSERT_TRUE(cautions.ok());
+        EXPECT_TRUE(cautions.value().isBarred({{"soleus"}, place.side})) << name.toStdString();
+    }
+    ASSERT_TRUE(session().answerWarning({"chest-pain-now", true, session().visit().date, {}, {}, {}, {}}).ok());
+    banner().refresh();
+    EXPECT_TRUE(bannerWords().startsWith(QStringLiteral("STOP: Chest pain"))) << "what locks, before what only stops a technique";
+}
+
 } // namespace raphe::test
