@@ -141,9 +141,9 @@ void ReasonPanel::refresh()
     if (!advice)
         notice = errorText(advice.error());
     else if (!advice.value().general.empty()) {
-        const CautionVerdict &gravest = advice.value().general.front();
-        const QString reason = QString::fromStdString(gravest.reason);
-        notice = advice.value().isLocked() ? tr("STOP: %1").arg(reason) : tr("Caution: %1").arg(reason);
+        const CautionVerdict *lock = lockAmong(advice.value().general);
+        const QString reason = QString::fromStdString((lock ? *lock : advice.value().general.front()).reason);
+        notice = lock ? tr("STOP: %1").arg(reason) : tr("Caution: %1").arg(reason);
         QStringList others;
         for (const CautionVerdict &v : advice.value().general)
             others << QString::fromStdString(v.reason);

@@ -11,6 +11,7 @@
 #include <QUndoCommand>
 
 #include <algorithm>
+#include <utility>
 
 namespace raphe {
 
@@ -173,39 +174,31 @@ Result<std::int64_t> VisitSession::startVisit(std::int64_t patientId, std::optio
     for (const PatientComplaint &complaint : record.value().complaints)
         if (complaint.id == episode)
             visit.complaint = complaint.text;
-    for (const StandingCondition &condition : record.value().conditions)
-        if (const ConditionKind *kind = m_adviser->rules().findCondition(condition.id);
-            kind && kind->place != PlaceNeed::Required)
-            visit.conditions.push_back({condition.id, {}});
-    const auto last = std::find_if(earlier.value().begin(), earlier.value().end(),
-        [](const StoredVisit &stored) { return stored.state != VisitState::InError; });
-    if (last != earlier.value().end()) { // cautions stay with the patient until someone takes them away
-        const auto read = readVisit(last->document, "last visit", *m_knowledge->atlas);
-        if (!read)
-            return read.error();
-        visit.cautions = read.value().cautions;
-        visit.practitioner = read.value().practitioner;
-    }
-    for (const StandingCondition &condition :
-        record.value().conditions) { // the rules need to know where; the words say it so far
-        const ConditionKind *kind = m_adviser->rules().findCondition(condition.id);
-        if (kind && kind->place != PlaceNeed::Required)
-            continue;
-        std::string line = kind ? kind->name : condition.id;
-        line += condition.note.empty() ? std::string() : ": " + condition.note;
-        if (std::find(visit.cautions.begin(), visit.cautions.end(), line) == visit.cautions.end())
-            visit.cautions.push_back(std::move(line));
-    }
-    for (const StoredVisit &stored : earlier.value()) { // another visit of today
-        if (stored.state == VisitState::InError)
-            continue;
+    bool isFirst = true;
+    for (const StoredVisit &stored : earlier.value()) { // newest first
         const auto read = readVisit(stored.document, "visit " + std::to_string(stored.id), *m_knowledge->atlas);
         if (!read)
             return read.error();
+        // A sign that was there today holds in another visit of the day too, also when the visit was marked as an error.
         for (WarningAnswer &answer : carriedOver(read.value().warnings, visit.date))
             if (std::none_of(
                     visit.warnings.begin(), visit.warnings.end(), [&](const WarningAnswer &a) { return a.sign == answer.sign; }))
                 visit.warnings.push_back(std::move(answer));
+        if (stored.state == VisitState::InError || !std::exchange(isFirst, false))
+            continue;
+        visit.cautions = read.value().cautions; // they stay with the patient until someone takes them away
+        visit.practitioner = read.value().practitioner;
+    }
+    for (const StandingCondition &condition : record.value().conditions) {
+        const ConditionKind *kind = m_adviser->rules().findCondition(condition.id);
+        if (kind && kind->place != PlaceNeed::Required) {
+            visit.conditions.push_back({condition.id, {}});
+            continue;
+        }
+        std::string line = kind ? kind->name : condition.id; // the rules need to know where; the words say it so far
+        line += condition.note.empty() ? std::string() : ": " + condition.note;
+        if (std::find(visit.cautions.begin(), visit.cautions.end(), line) == visit.cautions.end())
+            visit.cautions.push_back(std::move(line));
     }
     return m_practice->addVisit(patientId, writeVisit(visit));
 }
@@ -317,40 +310,13 @@ Result<Done> VisitSession::answerWarning(const WarningAnswer &answer)
 
 std::vector<std::pair<Place, QString>> VisitSession::placesFor(const WarningSign &sign) const
 {
-    const SafetyRules &rules = m_adviser->rules();
-    if (std::none_of(sign.suspects.begin(), sign.suspects.end(),
-            [&](const std::string &id) { return rules.findCondition(id)->place == PlaceNeed::Required; }))
-        return {};
-    const Atlas &atlas = *m_knowledge->atlas;
-    // What concerns a whole limb must be said of that limb, wherever else it hurts.
-    const bool needsLimb = std::any_of(rules.rules().begin(), rules.rules().end(), [&](const CautionRule &rule) {
-        return rule.where == Where::SameLimb
-            && std::any_of(rule.conditions.begin(), rule.conditions.end(), [&](const std::string &id) {
-                   return std::find(sign.suspects.begin(), sign.suspects.end(), id) != sign.suspects.end();
-               });
-    });
-    constexpr double least = 0.3; // of a shape, as the caution rules take it
-    const auto isOffered = [&](const StructureId &id) {
-        return !needsLimb || m_knowledge->regions->limbOf(id, least, rules.limbRoots());
-    };
     std::vector<std::pair<Place, QString>> out;
-    for (const Place &place : m_visit.complaintAt)
-        if (isOffered(place.structure))
-            out.emplace_back(place, QString::fromStdString(atlas.spoken(place)));
-    if (!out.empty())
-        return out;
-    for (const WarningArea &area : rules.signs().areas) {
-        if (!sign.areas.empty() && std::find(sign.areas.begin(), sign.areas.end(), area.id) == sign.areas.end())
-            continue;
-        const auto paired = std::find_if(area.regions.begin(), area.regions.end(),
-            [&](const StructureId &region) { return atlas.sides(atlas.at(region)).size() > 1; });
-        const StructureId &region = paired == area.regions.end() ? area.regions.front() : *paired;
-        if (!isOffered(region))
-            continue;
-        for (const Side side : atlas.sides(atlas.at(region)))
-            out.emplace_back(Place{region, side},
-                tr("%1 %2", "side, part of the body")
-                    .arg(QString::fromStdString(std::string(wordOf(sideWords, side))), QString::fromStdString(area.name)));
+    for (const SignPlace &at : placesOf(sign, m_adviser->rules(), *m_knowledge->regions, m_visit)) {
+        const std::string side(wordOf(sideWords, at.place.side));
+        out.emplace_back(at.place,
+            at.area.empty()
+                ? QString::fromStdString(m_knowledge->atlas->spoken(at.place))
+                : tr("%1 %2", "side, part of the body").arg(QString::fromStdString(side), QString::fromStdString(at.area)));
     }
     return out;
 }
@@ -376,9 +342,7 @@ std::vector<Reminder> VisitSession::reminders() const
 
 bool VisitSession::isLocked() const
 {
-    const auto standing = standingVerdicts();
-    return std::any_of(
-        standing.begin(), standing.end(), [](const CautionVerdict &v) { return v.verdict == Verdict::Stop && v.concernsAll(); });
+    return lockAmong(standingVerdicts()) != nullptr;
 }
 
 void VisitSession::setInjured(bool injured)

@@ -1,13 +1,10 @@
 #include "core/plan/Advice.h"
 
-#include <algorithm>
-
 namespace raphe {
 
 bool Advice::isLocked() const
 {
-    return std::any_of(
-        general.begin(), general.end(), [](const CautionVerdict &v) { return v.verdict == Verdict::Stop && v.concernsAll(); });
+    return lockAmong(general) != nullptr;
 }
 
 Result<Adviser> Adviser::of(const Knowledge &knowledge)

@@ -3,6 +3,7 @@
 
 #include "core/anatomy/Place.h"
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <vector>
@@ -23,7 +24,15 @@ struct CautionVerdict {
     std::string source;
 
     [[nodiscard]] bool concernsAll() const { return actions.empty(); }
+    [[nodiscard]] bool stopsAll() const { return verdict == Verdict::Stop && concernsAll(); }
     bool operator==(const CautionVerdict &) const = default;
 };
+
+/// The first that stops everything, where nothing may be done; nullptr: none does.
+[[nodiscard]] inline const CautionVerdict *lockAmong(const std::vector<CautionVerdict> &verdicts)
+{
+    const auto it = std::find_if(verdicts.begin(), verdicts.end(), [](const CautionVerdict &v) { return v.stopsAll(); });
+    return it == verdicts.end() ? nullptr : &*it;
+}
 
 } // namespace raphe

@@ -130,7 +130,7 @@ std::string causeOf(const CautionFeed &feed, const PatientRecord &record, const 
 Result<std::vector<CautionFeed>> readCautionFeeds(std::string_view text, const std::vector<ConditionKind> &conditions)
 {
     return guarded([&] {
-        const auto json = parsedOrThrow(text, feedsFile);
+        const auto json = valueOrThrow(parseJson(text, feedsFile));
         const JsonReader root(json, feedsFile);
         root.expectObject({"format", "version", "feeds"});
         expectFormat(root, "raphe-caution-feeds");

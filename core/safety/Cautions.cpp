@@ -1,5 +1,6 @@
 #include "core/safety/Cautions.h"
 
+#include "core/safety/Under.h"
 #include "core/safety/Warnings.h"
 
 #include <QCoreApplication>
@@ -11,11 +12,9 @@ namespace raphe {
 
 namespace {
 
-// Shares of a shape. Our choices, no source. Of two that are drawn on one another, half of the smaller: with less, neighbours
-// that merely share an edge were barred as well, the wrist joint by a wound over the finger extensor. Of what lies under a
-// region, three tenths: that is hardly reached without touching the region's skin.
+// Share of the smaller of two shapes that are drawn on one another. Our choice, no source: with less, neighbours that merely
+// share an edge were barred as well, the wrist joint by a wound over the finger extensor.
 constexpr double leastOverlap = 0.5;
-constexpr double leastUnder = 0.3;
 
 template <class T> bool isIn(const std::vector<T> &list, const T &item)
 {
@@ -43,9 +42,7 @@ bool isBeside(const Atlas &atlas, const StructureId &id, const StructureId &neig
 void sort(std::vector<CautionVerdict> &verdicts)
 {
     std::sort(verdicts.begin(), verdicts.end(), [](const CautionVerdict &a, const CautionVerdict &b) {
-        if (a.verdict != b.verdict)
-            return a.verdict > b.verdict;
-        return a.concernsAll() != b.concernsAll() ? a.concernsAll() : a.rule < b.rule;
+        return a.verdict != b.verdict ? a.verdict > b.verdict : a.rule < b.rule;
     });
 }
 
@@ -105,19 +102,6 @@ Result<Cautions> Cautions::of(const SafetyRules &rules, const Regions &regions, 
     return cautions;
 }
 
-bool Cautions::isUnder(const StructureId &id, const std::vector<StructureId> &regions) const
-{
-    const std::map<StructureId, double> &over = m_regions.over(id);
-    double share = 0;
-    for (const StructureId &region : regions)
-        if (const auto it = over.find(region); it != over.end())
-            share += it->second;
-    if (share >= leastUnder || share <= 0) // where nothing lies, the mark does not stand
-        return share > 0;
-    const auto &mark = m_regions.atMark(id);
-    return mark && isIn(regions, *mark);
-}
-
 bool Cautions::isAt(const Place &place, const Place &other) const
 {
     const Atlas &atlas = m_regions.atlas();
@@ -130,7 +114,7 @@ bool Cautions::isAt(const Place &place, const Place &other) const
         || isBeside(atlas, id, other.structure) || isBeside(atlas, other.structure, id))
         return true;
     if (const auto region = regionOf(atlas.at(other.structure)))
-        return isUnder(id, {*region});
+        return isUnder(m_regions, id, {*region});
     return m_regions.overlap(id, other.structure) >= leastOverlap;
 }
 
@@ -138,7 +122,7 @@ bool Cautions::concerns(const CautionRule &rule, const StructureId &id) const
 {
     const Structure &structure = m_regions.atlas().at(id);
     return (rule.layers.empty() || isIn(rule.layers, structure.layer)) && (rule.kinds.empty() || isIn(rule.kinds, structure.kind))
-        && (rule.regions.empty() || isUnder(id, rule.regions));
+        && (rule.regions.empty() || isUnder(m_regions, id, rule.regions));
 }
 
 std::optional<std::string> Cautions::causeOf(const CautionRule &rule, const Place &place) const
@@ -211,7 +195,7 @@ std::vector<CautionVerdict> Cautions::general() const
 
 bool Cautions::isBarred(const Place &place) const
 {
-    if (std::any_of(m_warnings.begin(), m_warnings.end(), [](const CautionVerdict &v) { return v.verdict == Verdict::Stop; }))
+    if (lockAmong(m_warnings))
         return true;
     return std::any_of(m_rules.begin(), m_rules.end(), [&](const CautionRule *rule) {
         return rule->verdict == Verdict::Stop && rule->actions.empty() && causeOf(*rule, place);

@@ -26,7 +26,7 @@ public:
         const SafetyRules &rules, const Regions &regions, const Visit &visit, const std::string &file);
 
     /// All that holds at a place of the atlas, what holds everywhere included; one verdict a rule, for the first of the rule's
-    /// conditions that calls for it. Gravest first, of one gravity those of every action, then by rule; each with this place.
+    /// conditions that calls for it. Gravest first, then by rule; each with this place.
     [[nodiscard]] std::vector<CautionVerdict> at(const Place &place) const;
     /// What holds everywhere because of a condition or a warning sign of this patient; in the same order, without a place.
     [[nodiscard]] std::vector<CautionVerdict> general() const;
@@ -43,7 +43,6 @@ private:
     };
 
     explicit Cautions(const Regions &regions);
-    [[nodiscard]] bool isUnder(const StructureId &id, const std::vector<StructureId> &regions) const;
     [[nodiscard]] bool isAt(const Place &place, const Place &other) const;
     [[nodiscard]] bool concerns(const CautionRule &rule, const StructureId &id) const;
     // Whether the rule holds there: the first of its conditions that the patient has there, empty for a rule for everybody.

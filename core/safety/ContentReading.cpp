@@ -1,7 +1,5 @@
 #include "core/safety/ContentReading.h"
 
-#include <nlohmann/json.hpp>
-
 namespace raphe::content {
 
 void expectFormat(const JsonReader &root, std::string_view format)
@@ -29,14 +27,6 @@ StructureId readRegion(const JsonReader &at, const Atlas &atlas)
     if (structure->kind != Kind::SurfaceRegion)
         at.fail(ErrorCode::WrongType, "id of a surface-region, not " + id.value);
     return id;
-}
-
-nlohmann::json parsedOrThrow(std::string_view text, const char *file)
-{
-    auto json = parseJson(text, file);
-    if (!json)
-        throw Error(json.error());
-    return std::move(json).value();
 }
 
 } // namespace raphe::content

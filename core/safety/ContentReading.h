@@ -25,8 +25,6 @@ void expectFormat(const JsonReader &root, std::string_view format);
 [[nodiscard]] std::string readText(const JsonReader &owner, std::string_view name);
 /// The id of a surface region of the atlas.
 [[nodiscard]] StructureId readRegion(const JsonReader &at, const Atlas &atlas);
-/// Throws Error for text that is not JSON.
-[[nodiscard]] nlohmann::json parsedOrThrow(std::string_view text, const char *file);
 
 /// An id that none of the earlier items has.
 template <class T> std::string readNewId(const JsonReader &owner, const std::vector<T> &earlier)

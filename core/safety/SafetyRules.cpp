@@ -138,9 +138,9 @@ Result<SafetyRules> readSafetyRules(
 {
     return guarded([&] {
         Reader reader(atlas);
-        reader.readActions(JsonReader(parsedOrThrow(actionsText, actionsFile), actionsFile));
-        reader.readConditions(JsonReader(parsedOrThrow(conditionsText, conditionsFile), conditionsFile));
-        reader.readRules(JsonReader(parsedOrThrow(rulesText, rulesFile), rulesFile));
+        reader.readActions(JsonReader(valueOrThrow(parseJson(actionsText, actionsFile)), actionsFile));
+        reader.readConditions(JsonReader(valueOrThrow(parseJson(conditionsText, conditionsFile)), conditionsFile));
+        reader.readRules(JsonReader(valueOrThrow(parseJson(rulesText, rulesFile)), rulesFile));
         return reader.finish();
     });
 }

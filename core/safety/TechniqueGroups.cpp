@@ -1,13 +1,15 @@
 #include "core/safety/TechniqueGroups.h"
 
 #include "core/anatomy/AtlasReader.h"
-#include "core/base/JsonReader.h"
+#include "core/safety/ContentReading.h"
 
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
 
 namespace raphe {
+
+using namespace content;
 
 namespace {
 
@@ -30,17 +32,13 @@ Result<std::vector<TechniqueGroup>> readTechniqueGroups(std::string_view text, c
         const auto json = valueOrThrow(parseJson(text, scopeFile));
         const JsonReader root(json, scopeFile);
         root.expectObject({"format", "version", "read", "groups"});
-        if (root.string("format") != "raphe-scope" || root.field("version").asNumber() != 1)
-            root.field("format").fail(ErrorCode::WrongFormat, root.string("format"));
+        expectFormat(root, "raphe-scope");
         std::set<std::string> left = techniquesOf(rules);
         const std::set<std::string> all = left;
         std::vector<TechniqueGroup> groups;
         for (const JsonReader &at : root.field("groups").items()) {
             at.expectObject({"id", "name", "techniques"});
-            groups.push_back({at.string("id"), at.string("name"), {}});
-            const auto sameId = [&](const TechniqueGroup &group) { return group.id == groups.back().id; };
-            if (std::count_if(groups.begin(), groups.end(), sameId) > 1)
-                at.field("id").fail(ErrorCode::Duplicate, groups.back().id);
+            groups.push_back({readNewId(at, groups), readText(at, "name"), {}});
             for (const JsonReader &technique : at.field("techniques").items()) {
                 const std::string id = technique.asString();
                 if (!all.contains(id))

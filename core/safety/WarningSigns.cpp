@@ -113,7 +113,8 @@ const WarningSign *WarningSigns::find(std::string_view id) const
 
 Result<WarningSigns> readWarningSigns(std::string_view text, const std::vector<ConditionKind> &conditions, const Atlas &atlas)
 {
-    return guarded([&] { return Reader(conditions, atlas).read(JsonReader(parsedOrThrow(text, signsFile), signsFile)); });
+    return guarded(
+        [&] { return Reader(conditions, atlas).read(JsonReader(valueOrThrow(parseJson(text, signsFile)), signsFile)); });
 }
 
 } // namespace raphe

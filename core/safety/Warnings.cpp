@@ -1,6 +1,7 @@
 #include "core/safety/Warnings.h"
 
 #include "core/safety/Day.h"
+#include "core/safety/Under.h"
 
 #include <QCoreApplication>
 
@@ -10,23 +11,11 @@ namespace raphe {
 
 namespace {
 
-constexpr double leastUnder = 0.3; // of a structure's shape, as the caution rules take it (Cautions.cpp); our choice, no source
 constexpr const char *pregnancies[] = {"pregnancy", "late-pregnancy", "pregnancy-warning"};
 
 QString tr(const char *text)
 {
     return QCoreApplication::translate("Warnings", text);
-}
-
-bool isUnder(const Regions &regions, const StructureId &id, const std::vector<StructureId> &area)
-{
-    const auto &over = regions.over(id);
-    double share = 0;
-    for (const StructureId &region : area)
-        if (const auto it = over.find(region); it != over.end())
-            share += it->second;
-    const auto &mark = regions.atMark(id);
-    return share >= leastUnder || (mark && std::find(area.begin(), area.end(), *mark) != area.end());
 }
 
 bool concerns(const WarningSign &sign, const Asked &asked)
@@ -36,6 +25,23 @@ bool concerns(const WarningSign &sign, const Asked &asked)
     const bool atAge =
         !asked.age || ((!sign.ageFrom || *asked.age >= *sign.ageFrom) && (!sign.ageBelow || *asked.age < *sign.ageBelow));
     return atArea && atAge && (!sign.ifPregnant || asked.isPregnant) && (!sign.ifInjured || asked.isInjured);
+}
+
+bool needsPlace(const WarningSign &sign, const SafetyRules &rules)
+{
+    return std::any_of(sign.suspects.begin(), sign.suspects.end(),
+        [&](const std::string &id) { return rules.findCondition(id)->place == PlaceNeed::Required; });
+}
+
+// A rule about a whole limb goes by what the sign lets suspect.
+bool concernsLimb(const WarningSign &sign, const SafetyRules &rules)
+{
+    const auto isSuspected = [&](const std::string &id) {
+        return std::find(sign.suspects.begin(), sign.suspects.end(), id) != sign.suspects.end();
+    };
+    return std::any_of(rules.rules().begin(), rules.rules().end(), [&](const CautionRule &rule) {
+        return rule.where == Where::SameLimb && std::any_of(rule.conditions.begin(), rule.conditions.end(), isSuspected);
+    });
 }
 
 QString decisionWords(Decision decision)
@@ -119,6 +125,32 @@ std::vector<const WarningSign *> dueSigns(
     return due;
 }
 
+std::vector<SignPlace> placesOf(const WarningSign &sign, const SafetyRules &rules, const Regions &regions, const Visit &visit)
+{
+    if (!needsPlace(sign, rules))
+        return {};
+    const bool isOfLimb = concernsLimb(sign, rules);
+    const auto isOffered = [&](const StructureId &id) { return !isOfLimb || regions.limbOf(id, leastUnder, rules.limbRoots()); };
+    std::vector<SignPlace> out;
+    for (const Place &place : visit.complaintAt)
+        if (isOffered(place.structure))
+            out.push_back({place, {}});
+    if (!out.empty())
+        return out;
+    const Atlas &atlas = regions.atlas();
+    for (const WarningArea &area : rules.signs().areas) {
+        if (!sign.areas.empty() && std::find(sign.areas.begin(), sign.areas.end(), area.id) == sign.areas.end())
+            continue;
+        const auto paired = std::find_if(area.regions.begin(), area.regions.end(),
+            [&](const StructureId &region) { return atlas.sides(atlas.at(region)).size() > 1; });
+        const StructureId &region = paired == area.regions.end() ? area.regions.front() : *paired;
+        if (isOffered(region))
+            for (const Side side : atlas.sides(atlas.at(region)))
+                out.push_back({{region, side}, area.name});
+    }
+    return out;
+}
+
 Result<Done> checkWarnings(const SafetyRules &rules, const Visit &visit, const std::string &file)
 {
     for (std::size_t i = 0; i < visit.warnings.size(); ++i) {
@@ -129,9 +161,7 @@ Result<Done> checkWarnings(const SafetyRules &rules, const Visit &visit, const s
             return Error{ErrorCode::UnknownId, place + "/sign", answer.sign};
         if (!answer.decided)
             continue;
-        const bool needsPlace = std::any_of(sign->suspects.begin(), sign->suspects.end(),
-            [&](const std::string &id) { return rules.findCondition(id)->place == PlaceNeed::Required; });
-        if (needsPlace && answer.at.empty())
+        if (needsPlace(*sign, rules) && answer.at.empty())
             return Error{ErrorCode::MissingField, place, "at"};
         if (sign->level == WarningLevel::EmergencyNow && answer.told.empty())
             return Error{ErrorCode::MissingField, place, "told"};

@@ -33,6 +33,16 @@ struct Asked {
 [[nodiscard]] std::vector<const WarningSign *> dueSigns(
     const WarningSigns &signs, const Asked &asked, const std::vector<WarningAnswer> &answers, const std::string &today);
 
+struct SignPlace {
+    Place place;
+    std::string area; // the name of the part of the body that the place stands for; empty: for itself
+};
+
+/// Where a sign that needs a place may be: where it hurts, or else its parts of the body on each side. A sign that concerns a
+/// whole limb is offered limbs only, wherever else it hurts. Empty when it needs no place.
+[[nodiscard]] std::vector<SignPlace> placesOf(
+    const WarningSign &sign, const SafetyRules &rules, const Regions &regions, const Visit &visit);
+
 /// Fails for a sign that the content does not know; for a decided one that needs a place and has none; and when nobody was told
 /// of an emergency. `file` is used in messages.
 [[nodiscard]] Result<Done> checkWarnings(const SafetyRules &rules, const Visit &visit, const std::string &file);

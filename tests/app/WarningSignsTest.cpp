@@ -141,6 +141,11 @@ TEST_F(WarningSignsInWindow, AnEmergencyLocksTheVisitForGood)
     ASSERT_TRUE(second.ok());
     ASSERT_TRUE(session().open(second.value()).ok());
     nothingIsOffered();
+    ASSERT_TRUE(session().markInError("opened by mistake").ok());
+    const auto third = session().startVisit(patient);
+    ASSERT_TRUE(third.ok());
+    ASSERT_TRUE(session().open(third.value()).ok());
+    nothingIsOffered();
     ASSERT_TRUE(session().sign("").ok());
     ASSERT_TRUE(session().beginAmendment().ok());
     EXPECT_FALSE(session().answerWarning({"chest-pain-now", false, session().visit().date, {}, {}, {}, {}}).ok());
@@ -167,6 +172,12 @@ TEST_F(WarningSignsInWindow, ASignOfALowerLevelWaitsForTheDecision)
     ASSERT_TRUE(answered("past-cancer"));
     EXPECT_EQ(answered("past-cancer")->decided, Decision::Referred);
     EXPECT_TRUE(session().isLocked()) << "the fever is still undecided";
+    ask([&](WarningsDialog &dialog) {
+        decide(answer(dialog, "fever-now", "Yes"), "since yesterday, 38.6", "the surgery");
+        dialog.accept();
+    });
+    ASSERT_TRUE(answered("fever-now"));
+    EXPECT_EQ(answered("fever-now")->decided, Decision::CareSameDay) << "what is there can be decided later";
 }
 
 TEST_F(WarningSignsInWindow, WhatWasAnsweredBeforeHoldsAsLongAsItIsFresh)

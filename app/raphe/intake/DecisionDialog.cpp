@@ -28,18 +28,11 @@ QString decisionName(Decision decision)
     return {};
 }
 
-QString capital(const std::string &text)
-{
-    QString out = QString::fromStdString(text);
-    out[0] = out[0].toUpper();
-    return out;
-}
-
 } // namespace
 
 DecisionDialog::DecisionDialog(
     const WarningSign &sign, WarningAnswer answer, const std::vector<std::pair<Place, QString>> &places, QWidget *parent)
-    : WorkDialog(capital(sign.name), parent),
+    : WorkDialog(capitalised(QString::fromStdString(sign.name)), parent),
       m_sign(sign),
       m_answer(std::move(answer)),
       m_decided(new QComboBox),

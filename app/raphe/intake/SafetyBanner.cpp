@@ -59,19 +59,16 @@ void SafetyBanner::refresh()
     if (m_session.visitId() == 0)
         return;
     const auto standing = m_session.standingVerdicts();
-    const bool isLocked = m_session.isLocked();
+    const CautionVerdict *lock = lockAmong(standing);
     QStringList lines;
-    if (isLocked)
-        lines << tr("STOP: %1").arg(QString::fromStdString(standing.front().reason));
+    if (lock)
+        lines << tr("STOP: %1").arg(QString::fromStdString(lock->reason));
     QStringList conditions;
     for (const Condition &condition : m_session.visit().conditions)
         if (const ConditionKind *kind = m_session.adviser().rules().findCondition(condition.id))
             conditions << QString::fromStdString(kind->name);
-    if (!conditions.isEmpty()) {
-        QString line = conditions.join(QStringLiteral("; "));
-        line[0] = line[0].toUpper();
-        lines << line;
-    }
+    if (!conditions.isEmpty())
+        lines << capitalised(conditions.join(QStringLiteral("; ")));
     QStringList typed;
     for (const std::string &caution : m_session.visit().cautions)
         typed << QString::fromStdString(caution);
@@ -91,8 +88,8 @@ void SafetyBanner::refresh()
     const QString button = due > 0 ? tr("Warning signs: %1 to ask").arg(due) : tr("Warning signs: all asked");
     m_ask->setText(button);
     m_ask->setAccessibleName(button);
-    const QColor ground = isLocked ? m_theme.tender : m_theme.panel;
-    const QColor ink = isLocked ? m_theme.onMark : !standing.empty() ? m_theme.tender : m_theme.ink;
+    const QColor ground = lock ? m_theme.tender : m_theme.panel;
+    const QColor ink = lock ? m_theme.onMark : !standing.empty() ? m_theme.tender : m_theme.ink;
     setStyleSheet(QStringLiteral("QFrame#banner { background: %1; } QFrame#banner > QLabel { color: %2; font-weight: 700; }")
                       .arg(ground.name(), ink.name()));
 }

@@ -35,12 +35,18 @@ WarningsDialog::WarningsDialog(VisitSession &session, QWidget *parent)
     const auto asked = [](WarningLevel level) {
         return [level](const WarningSign *s) { return !s->byPractitioner && !s->alone && s->level == level; };
     };
+    std::vector<const WarningSign *> there; // to be decided, or decided anew
+    for (const WarningAnswer &answer : m_session.visit().warnings)
+        if (const WarningSign *sign = m_session.adviser().rules().signs().find(answer.sign); sign && answer.isThere)
+            there.push_back(sign);
+    if (!there.empty())
+        m_list->addWidget(makeGroup(tr("What is there: 'Yes' shows what was decided"), there));
     take(tr("A yes ends the work of this visit"), asked(WarningLevel::EmergencyNow));
     take(tr("A yes goes to medical care today"), asked(WarningLevel::SameDay));
     take(tr("A yes is judged before this is treated"), asked(WarningLevel::BeforeTreating));
     take(tr("What you see and feel"), [](const WarningSign *s) { return s->byPractitioner && !s->alone; });
     take(tr("Only while nobody else can hear or read along"), [](const WarningSign *s) { return s->alone; });
-    if (due.empty())
+    if (due.empty() && there.empty())
         m_list->addWidget(new WrappedLabel(tr("Nothing is to be asked: every answer still holds today.")));
     m_list->addStretch(1);
     form().addWidget(scrolled(page), 1);

@@ -5,8 +5,6 @@
 #include "app/raphe/VisitSession.h"
 #include "app/raphe/practice/WorkDialog.h"
 
-#include <map>
-
 class QAbstractButton;
 class QPushButton;
 

@@ -1,6 +1,7 @@
 #include "app/raphe/patients/PatientsDialog.h"
 
 #include "app/raphe/InBackground.h"
+#include "app/raphe/OwnersFile.h"
 #include "app/raphe/Style.h"
 #include "app/raphe/WrappedLabel.h"
 #include "app/raphe/patients/CsvImportDialog.h"
@@ -21,7 +22,6 @@
 #include <QListView>
 #include <QMenu>
 #include <QPushButton>
-#include <QSaveFile>
 #include <QStackedWidget>
 #include <QTimer>
 #include <QToolButton>
@@ -344,14 +344,8 @@ void PatientsDialog::exportTo(const QString &file)
                 const auto exported = exportPatient(practice, patient);
                 if (!exported)
                     return exported.error();
-                QSaveFile out(file);
-                const bool isOpen =
-                    out.open(QIODevice::WriteOnly) && out.setPermissions(QFileDevice::ReadOwner | QFileDevice::WriteOwner);
                 const bool asText = file.endsWith(QStringLiteral(".txt"), Qt::CaseInsensitive);
-                const QByteArray bytes = QByteArray::fromStdString(asText ? exported.value().text : exported.value().json);
-                if (!isOpen || out.write(bytes) != bytes.size() || !out.commit())
-                    return Error{ErrorCode::CannotWrite, file.toStdString(), out.errorString().toStdString()};
-                return Done{};
+                return saveForOwner(file, QByteArray::fromStdString(asText ? exported.value().text : exported.value().json));
             }),
         [this, file](const Result<Done> &done) {
             if (!done)

@@ -162,8 +162,7 @@ ScopeTicks::ScopeTicks(
     grid->setHorizontalSpacing(16);
     grid->setVerticalSpacing(0);
     for (const TechniqueGroup &group : groups) {
-        QString name = QString::fromStdString(group.name);
-        name[0] = name[0].toUpper();
+        const QString name = capitalised(QString::fromStdString(group.name));
         auto *tick = new QCheckBox(name);
         tick->setMinimumHeight(touchTarget);
         tick->setAccessibleName(name);

@@ -79,11 +79,16 @@ QScrollArea *scrolled(QWidget *page)
     return area;
 }
 
+QString capitalised(QString text)
+{
+    if (!text.isEmpty())
+        text[0] = text[0].toUpper();
+    return text;
+}
+
 QString sentence(const Error &error)
 {
-    QString text = errorText(error);
-    if (error.place.empty() && !text.isEmpty())
-        text[0] = text[0].toUpper();
+    QString text = error.place.empty() ? capitalised(errorText(error)) : errorText(error);
     if (!text.endsWith(QLatin1Char('.')))
         text += QLatin1Char('.');
     return text;

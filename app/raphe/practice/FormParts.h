@@ -26,6 +26,8 @@ class WrappedLabel;
 [[nodiscard]] QPushButton *pushButton(const QString &text);
 /// The page in an area that scrolls up and down when the screen is too small for it. Belongs to the caller's layout.
 [[nodiscard]] QScrollArea *scrolled(QWidget *page);
+/// With a capital first letter.
+[[nodiscard]] QString capitalised(QString text);
 /// The error as a sentence: with a capital letter and a full stop.
 [[nodiscard]] QString sentence(const Error &error);
 

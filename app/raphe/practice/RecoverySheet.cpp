@@ -1,11 +1,11 @@
 #include "app/raphe/practice/RecoverySheet.h"
 
 #include "app/paint/Theme.h"
+#include "app/raphe/OwnersFile.h"
 
 #include <QCoreApplication>
 #include <QLocale>
 #include <QPainter>
-#include <QSaveFile>
 
 namespace raphe {
 
@@ -119,21 +119,9 @@ QString recoveryText(const RecoverySheet &sheet)
     return out;
 }
 
-Result<Done> saveRecoveryText(const RecoverySheet &sheet, const QString &name)
+Result<Done> saveRecoveryText(const RecoverySheet &sheet, const QString &file)
 {
-    QSaveFile file(name);
-    const auto failed = [&] { return Error{ErrorCode::CannotWrite, name.toStdString(), file.errorString().toStdString()}; };
-    if (!file.open(QIODevice::WriteOnly))
-        return failed();
-    const QByteArray bytes = recoveryText(sheet).toUtf8();
-    if (!file.setPermissions(QFileDevice::ReadOwner | QFileDevice::WriteOwner) || file.write(bytes) != bytes.size()
-        || !file.flush()) {
-        file.cancelWriting();
-        return failed();
-    }
-    if (!file.commit())
-        return failed();
-    return Done{};
+    return saveForOwner(file, recoveryText(sheet).toUtf8());
 }
 
 } // namespace raphe
