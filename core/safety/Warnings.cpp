@@ -141,12 +141,14 @@ std::vector<SignPlace> placesOf(const WarningSign &sign, const SafetyRules &rule
     for (const WarningArea &area : rules.signs().areas) {
         if (!sign.areas.empty() && std::find(sign.areas.begin(), sign.areas.end(), area.id) == sign.areas.end())
             continue;
-        const auto paired = std::find_if(area.regions.begin(), area.regions.end(),
-            [&](const StructureId &region) { return atlas.sides(atlas.at(region)).size() > 1; });
-        const StructureId &region = paired == area.regions.end() ? area.regions.front() : *paired;
-        if (isOffered(region))
-            for (const Side side : atlas.sides(atlas.at(region)))
-                out.push_back({{region, side}, area.name});
+        const auto offered = std::count_if(area.regions.begin(), area.regions.end(), isOffered);
+        if (offered * 2 < static_cast<std::ptrdiff_t>(area.regions.size())) // the low back has some of the buttock
+            continue;
+        const auto stands = std::find_if(area.regions.begin(), area.regions.end(),
+            [&](const StructureId &region) { return isOffered(region) && atlas.sides(atlas.at(region)).size() > 1; });
+        const StructureId &region = stands == area.regions.end() ? area.regions.front() : *stands;
+        for (const Side side : atlas.sides(atlas.at(region)))
+            out.push_back({{region, side}, area.name});
     }
     return out;
 }

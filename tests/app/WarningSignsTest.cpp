@@ -214,6 +214,10 @@ TEST_F(WarningSignsInWindow, ALimbIsAskedForWhereverElseItHurts)
     session().toggleComplaint();
     const auto places = session().placesFor(sign("leg-clot-suspicion"));
     ASSERT_GE(places.size(), 2U);
+    EXPECT_GE(session().placesFor(sign("arm-swollen-blue")).size(), 2U);
+    EXPECT_GE(session().placesFor(sign("compartment-signs")).size(), 4U) << "arms and legs";
+    for (const auto &[place, name] : places)
+        EXPECT_FALSE(name.contains(QStringLiteral("back"))) << name.toStdString();
     for (const auto &[place, name] : places) {
         WarningAnswer there{
             "leg-clot-suspicion", true, session().visit().date, {place}, Decision::CareSameDay, "swollen", "surgery"};

@@ -23,6 +23,17 @@ QString verdictName(Verdict verdict)
 
 } // namespace
 
+QString causeWords(const Reminder &reminder)
+{
+    const QString because = QString::fromStdString(reminder.because);
+    switch (reminder.feed->field) {
+    case FeedField::Age: return CautionsDialog::tr("%1 years old").arg(because);
+    case FeedField::PregnancyWeek: return CautionsDialog::tr("week %1 of a pregnancy").arg(because);
+    case FeedField::BloodPressure: return CautionsDialog::tr("blood pressure %1").arg(because);
+    default: return CautionsDialog::tr("the record says '%1'").arg(because);
+    }
+}
+
 CautionsDialog::CautionsDialog(
     const std::vector<CautionVerdict> &verdicts, const std::vector<Reminder> &reminders, QWidget *parent)
     : WorkDialog(tr("What must be respected"), parent)
@@ -48,8 +59,7 @@ CautionsDialog::CautionsDialog(
         column->addLayout(part);
     };
     for (const Reminder &reminder : reminders)
-        add(tr("To confirm: the record says '%1'").arg(QString::fromStdString(reminder.because)), reminder.feed->say,
-            reminder.feed->source);
+        add(tr("To confirm: %1", "what speaks for it").arg(causeWords(reminder)), reminder.feed->say, reminder.feed->source);
     for (const CautionVerdict &v : verdicts)
         add(verdictName(v.verdict), v.reason, v.source);
     column->addStretch(1);

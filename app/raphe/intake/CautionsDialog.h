@@ -9,6 +9,9 @@
 
 namespace raphe {
 
+/// What speaks for it: what the record says, the age, the week of pregnancy or the blood pressure.
+[[nodiscard]] QString causeWords(const Reminder &reminder);
+
 class CautionsDialog : public WorkDialog {
     Q_OBJECT
 

@@ -77,7 +77,7 @@ void SafetyBanner::refresh()
     const auto reminders = m_session.reminders();
     if (!reminders.empty()) { // those that are left stand behind the button
         const QString rest = reminders.size() > 1 ? tr(" (and %1 more)").arg(reminders.size() - 1) : QString();
-        lines << tr("To confirm: the record says '%1'%2.").arg(QString::fromStdString(reminders.front().because), rest);
+        lines << tr("To confirm: %1%2.", "what speaks for it, how many more").arg(causeWords(reminders.front()), rest);
     }
     const std::size_t toRead = standing.size() + reminders.size();
     m_read->setVisible(toRead > 0);
