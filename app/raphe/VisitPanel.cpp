@@ -262,7 +262,7 @@ void VisitPanel::newVisit()
 {
     if (m_session.patientId() == 0)
         return;
-    const auto id = m_session.startVisit(m_session.patientId(), m_session.visit().episode);
+    const auto id = m_session.startVisit(m_session.patientId(), m_session.visit().episode());
     if (!id)
         Q_EMIT failed(errorText(id.error()));
     else
@@ -305,9 +305,9 @@ void VisitPanel::showVisit()
     m_episodes->clear();
     m_episodes->addItem(tr("About no complaint of the record"), 0);
     for (const PatientComplaint &complaint : record.complaints)
-        if (!complaint.closed || complaint.id == m_session.visit().episode)
+        if (!complaint.closed || complaint.id == m_session.visit().episode())
             m_episodes->addItem(tr("About: %1").arg(QString::fromStdString(complaint.text)), complaint.id);
-    m_episodes->setCurrentIndex(std::max(0, m_episodes->findData(m_session.visit().episode.value_or(0))));
+    m_episodes->setCurrentIndex(std::max(0, m_episodes->findData(m_session.visit().episode().value_or(0))));
     m_episodes->setVisible(m_episodes->count() > 1);
 
     const auto fill = [&](QPlainTextEdit *edit, const QString &text) {
@@ -315,7 +315,7 @@ void VisitPanel::showVisit()
             edit->setPlainText(text);
         edit->setReadOnly(m_session.isReadOnly() || !isOpen);
     };
-    fill(m_complaint, QString::fromStdString(m_session.visit().complaint));
+    fill(m_complaint, QString::fromStdString(m_session.visit().complaint()));
     QStringList lines;
     for (const std::string &caution : m_session.visit().cautions)
         lines << QString::fromStdString(caution);

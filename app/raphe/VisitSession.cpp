@@ -2,9 +2,9 @@
 
 #include "app/words/ErrorText.h"
 #include "core/anatomy/MarkPoint.h"
+#include "core/plan/NextVisit.h"
 #include "core/record/VisitJson.h"
 #include "core/safety/TechniqueGroups.h"
-#include "core/safety/Warnings.h"
 
 #include <QDate>
 #include <QMetaObject>
@@ -31,6 +31,7 @@ private:
         Visit &visit = m_session.m_visit;
         visit.findings = state.findings;
         visit.complaintAt = state.complaintAt;
+        visit.pain = state.pain;
         visit.judgements = state.judgements;
         m_session.changed();
     }
@@ -73,7 +74,7 @@ Result<Done> VisitSession::open(std::int64_t visitId)
     auto record = m_practice->patient(stored.value().patient);
     if (!record)
         return record.error();
-    auto past = readPast(stored.value());
+    auto past = readPast(stored.value(), visit.value().date);
     if (!past)
         return past.error();
     if (stored.value().patient != m_patientId) {
@@ -88,6 +89,7 @@ Result<Done> VisitSession::open(std::int64_t visitId)
     m_visit = std::move(visit).value();
     m_past = std::move(past.value().findings);
     m_earlierAnswers = std::move(past.value().answers);
+    m_last = std::move(past.value().last);
     m_aim.reset();
     Q_EMIT visitOpened();
     Q_EMIT findingsChanged();
@@ -105,6 +107,7 @@ void VisitSession::close()
     m_visit = {};
     m_past.clear();
     m_earlierAnswers.clear();
+    m_last.reset();
     m_aim.reset();
     Q_EMIT visitOpened();
     Q_EMIT findingsChanged();
@@ -138,12 +141,15 @@ Result<Done> VisitSession::rereadScope()
     return Done{};
 }
 
-Result<VisitSession::Past> VisitSession::readPast(const StoredVisit &current)
+Result<VisitSession::Past> VisitSession::readPast(const StoredVisit &current, const std::string &date)
 {
     const auto rows = m_practice->visits(current.patient);
     if (!rows)
         return rows.error();
     Past past;
+    const auto isBefore = [&](const Visit &visit, std::int64_t id) {
+        return visit.date < date || (visit.date == date && id < current.id);
+    };
     for (const StoredVisit &row : rows.value()) {
         if (row.id == current.id || row.state == VisitState::InError)
             continue;
@@ -153,6 +159,8 @@ Result<VisitSession::Past> VisitSession::readPast(const StoredVisit &current)
         for (const Finding &finding : visit.value().findings)
             past.findings.push_back({visit.value().date, finding});
         past.answers.insert(past.answers.end(), visit.value().warnings.begin(), visit.value().warnings.end());
+        if (isBefore(visit.value(), row.id) && (!past.last || past.last->date < visit.value().date)) // newest first
+            past.last = visit.value();
     }
     std::stable_sort(
         past.findings.begin(), past.findings.end(), [](const PastFinding &a, const PastFinding &b) { return a.date > b.date; });
@@ -167,39 +175,15 @@ Result<std::int64_t> VisitSession::startVisit(std::int64_t patientId, std::optio
     const auto earlier = m_practice->visits(patientId);
     if (!earlier)
         return earlier.error();
-    Visit visit;
-    visit.patient = Patient{record.value().name, record.value().born};
-    visit.date = QDate::currentDate().toString(Qt::ISODate).toStdString();
-    visit.episode = episode;
-    for (const PatientComplaint &complaint : record.value().complaints)
-        if (complaint.id == episode)
-            visit.complaint = complaint.text;
-    bool isFirst = true;
-    for (const StoredVisit &stored : earlier.value()) { // newest first
-        const auto read = readVisit(stored.document, "visit " + std::to_string(stored.id), *m_knowledge->atlas);
+    std::vector<EarlierVisit> others;
+    for (const StoredVisit &stored : earlier.value()) {
+        auto read = readVisit(stored.document, "visit " + std::to_string(stored.id), *m_knowledge->atlas);
         if (!read)
             return read.error();
-        // A sign that was there today holds in another visit of the day too, also when the visit was marked as an error.
-        for (WarningAnswer &answer : carriedOver(read.value().warnings, visit.date))
-            if (std::none_of(
-                    visit.warnings.begin(), visit.warnings.end(), [&](const WarningAnswer &a) { return a.sign == answer.sign; }))
-                visit.warnings.push_back(std::move(answer));
-        if (stored.state == VisitState::InError || !std::exchange(isFirst, false))
-            continue;
-        visit.cautions = read.value().cautions; // they stay with the patient until someone takes them away
-        visit.practitioner = read.value().practitioner;
+        others.push_back({std::move(read).value(), stored.state == VisitState::InError});
     }
-    for (const StandingCondition &condition : record.value().conditions) {
-        const ConditionKind *kind = m_adviser->rules().findCondition(condition.id);
-        if (kind && kind->place != PlaceNeed::Required) {
-            visit.conditions.push_back({condition.id, {}});
-            continue;
-        }
-        std::string line = kind ? kind->name : condition.id; // the rules need to know where; the words say it so far
-        line += condition.note.empty() ? std::string() : ": " + condition.note;
-        if (std::find(visit.cautions.begin(), visit.cautions.end(), line) == visit.cautions.end())
-            visit.cautions.push_back(std::move(line));
-    }
+    const std::string today = QDate::currentDate().toString(Qt::ISODate).toStdString();
+    const Visit visit = nextVisit(m_adviser->rules(), record.value(), others, today, episode);
     return m_practice->addVisit(patientId, writeVisit(visit));
 }
 
@@ -258,7 +242,8 @@ Result<Done> VisitSession::moveTo(std::int64_t patient, const std::string &reaso
             return record.error();
         Visit moved = m_visit; // it names its patient
         moved.patient = Patient{record.value().name, record.value().born};
-        moved.episode.reset(); // that was a complaint of the other one
+        for (Complaint &complaint : moved.complaints)
+            complaint.episode.reset(); // that was one of the other patient
         return m_practice->move(m_visitId, patient, reason, writeVisit(moved));
     });
 }
@@ -272,101 +257,6 @@ bool VisitSession::mayChange()
     Q_EMIT refused(m_state == VisitState::Signed ? tr("This visit is signed. To change it, amend it.")
                                                  : tr("This visit was entered in error and stays as it is."));
     return false;
-}
-
-std::vector<const WarningSign *> VisitSession::warningsToAsk() const
-{
-    const WarningSigns &signs = m_adviser->rules().signs();
-    std::vector<WarningAnswer> answers = m_visit.warnings;
-    answers.insert(answers.end(), m_earlierAnswers.begin(), m_earlierAnswers.end());
-    return dueSigns(signs, askedOf(signs, *m_knowledge->regions, m_visit), answers, m_visit.date);
-}
-
-bool VisitSession::isFinal(const WarningAnswer &answer) const
-{
-    const WarningSign *sign = m_adviser->rules().signs().find(answer.sign);
-    return answer.isThere && sign && sign->level == WarningLevel::EmergencyNow;
-}
-
-Result<Done> VisitSession::answerWarning(const WarningAnswer &answer)
-{
-    if (!mayChange())
-        return Error{ErrorCode::NotAllowed, "visit", "it cannot be changed"};
-    const auto same = std::find_if(
-        m_visit.warnings.begin(), m_visit.warnings.end(), [&](const WarningAnswer &a) { return a.sign == answer.sign; });
-    if (same != m_visit.warnings.end() && isFinal(*same) && !answer.isThere)
-        return Error{ErrorCode::NotAllowed, answer.sign, "an emergency is not taken back at this visit"};
-    Visit changed = m_visit;
-    if (same == m_visit.warnings.end())
-        changed.warnings.push_back(answer);
-    else
-        changed.warnings[static_cast<std::size_t>(same - m_visit.warnings.begin())] = answer;
-    if (const auto checked = checkWarnings(m_adviser->rules(), changed, "visit"); !checked)
-        return checked.error();
-    m_visit = std::move(changed);
-    this->changed();
-    return Done{};
-}
-
-std::vector<std::pair<Place, QString>> VisitSession::placesFor(const WarningSign &sign) const
-{
-    std::vector<std::pair<Place, QString>> out;
-    for (const SignPlace &at : placesOf(sign, m_adviser->rules(), *m_knowledge->regions, m_visit)) {
-        const std::string side(wordOf(sideWords, at.place.side));
-        out.emplace_back(at.place,
-            at.area.empty()
-                ? QString::fromStdString(m_knowledge->atlas->spoken(at.place))
-                : tr("%1 %2", "side, part of the body").arg(QString::fromStdString(side), QString::fromStdString(at.area)));
-    }
-    return out;
-}
-
-std::vector<CautionVerdict> VisitSession::standingVerdicts() const
-{
-    const auto cautions = Cautions::of(m_adviser->rules(), *m_knowledge->regions, m_visit, "visit");
-    if (cautions)
-        return cautions.value().general();
-    const QString reason = tr("The cautions cannot be worked out: %1").arg(errorText(cautions.error()));
-    return {{std::nullopt, {}, Verdict::Stop, reason.toStdString(), {}, {}, {}}};
-}
-
-std::vector<Reminder> VisitSession::reminders() const
-{
-    std::vector<std::string> confirmed;
-    for (const Condition &condition : m_visit.conditions)
-        confirmed.push_back(condition.id);
-    for (const StandingCondition &condition : m_record.conditions)
-        confirmed.push_back(condition.id);
-    return remindersOf(m_adviser->rules().feeds(), m_record, confirmed, m_visit.date);
-}
-
-bool VisitSession::isLocked() const
-{
-    return lockAmong(standingVerdicts()) != nullptr;
-}
-
-void VisitSession::setInjured(bool injured)
-{
-    if (injured == m_visit.injured || !mayChange())
-        return;
-    m_visit.injured = injured;
-    changed();
-}
-
-void VisitSession::setEpisode(std::optional<int> complaintId)
-{
-    if (complaintId == m_visit.episode || !mayChange())
-        return;
-    m_visit.episode = complaintId;
-    save();
-}
-
-void VisitSession::setComplaint(const std::string &text)
-{
-    if (text == m_visit.complaint || !mayChange())
-        return;
-    m_visit.complaint = text;
-    save();
 }
 
 void VisitSession::setCautions(const std::vector<std::string> &lines)

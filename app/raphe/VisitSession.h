@@ -92,7 +92,20 @@ public:
 
     void setInjured(bool injured);
     void setEpisode(std::optional<int> complaintId);
+    /// The words of the first complaint.
     void setComplaint(const std::string &text);
+    void setComplaints(const std::vector<Complaint> &complaints);
+    void setPain(const std::vector<PainPatch> &pain);
+    /// The patient agreed to the places, said in words: all patches are confirmed, and it hurts there.
+    void confirmPain();
+    void setSinceLast(const SinceLast &told);
+    void setPromised(const std::vector<std::string> &lines);
+    /// This patient's visit before this one, and nothing at a first visit.
+    [[nodiscard]] const std::optional<Visit> &lastVisit() const { return m_last; }
+    /// It hurts where it hurt at the last visit.
+    void takeLastPlaces();
+    /// What was carried over of the complaints is as it was.
+    void confirmComplaints();
     void setCautions(const std::vector<std::string> &lines);
 
     [[nodiscard]] const std::optional<Aim> &aim() const { return m_aim; }
@@ -124,6 +137,8 @@ Q_SIGNALS:
     void visitOpened();
     void findingsChanged();
     void aimChanged();
+    /// Complaints, or what was told of the time since the last visit.
+    void intakeChanged();
     void saving();
     void saved();
     void saveFailed(const QString &message);
@@ -136,21 +151,24 @@ private:
     struct Past {
         std::vector<PastFinding> findings;
         std::vector<WarningAnswer> answers;
+        std::optional<Visit> last; // of a day before, or of this day and begun before
     };
-    [[nodiscard]] Result<Past> readPast(const StoredVisit &current);
+    [[nodiscard]] Result<Past> readPast(const StoredVisit &current, const std::string &date);
     [[nodiscard]] Result<Done> afterSaving(const std::function<Result<Done>()> &act);
     [[nodiscard]] bool mayChange();
     // What undo and redo bring back.
     struct Recorded {
         std::vector<Finding> findings;
         std::vector<Place> complaintAt;
+        std::vector<PainPatch> pain;
         std::vector<Judgement> judgements;
         bool operator==(const Recorded &) const = default;
     };
-    [[nodiscard]] Recorded recorded() const { return {m_visit.findings, m_visit.complaintAt, m_visit.judgements}; }
+    [[nodiscard]] Recorded recorded() const { return {m_visit.findings, m_visit.complaintAt, m_visit.pain, m_visit.judgements}; }
     void put(Finding finding, const QString &what);
     void apply(std::vector<Finding> findings, const QString &what);
     void apply(Recorded after, const QString &name);
+    void setFirst(const Complaint &first);
     void changed();
     void save();
 
@@ -167,6 +185,7 @@ private:
     Visit m_visit;
     std::vector<PastFinding> m_past;
     std::vector<WarningAnswer> m_earlierAnswers; // of this patient's other visits
+    std::optional<Visit> m_last;
     std::optional<Aim> m_aim;
 };
 

@@ -99,7 +99,7 @@ VisitMap visitMap(const Atlas &atlas, const Body &body, const Visit &visit, cons
     map.patient = visit.patient ? visit.patient->name : std::string{};
     map.date = visit.date;
     map.practitioner = visit.practitioner;
-    map.complaint = visit.complaint;
+    map.complaint = visit.complaint();
     map.cautions = visit.cautions;
     int number = 0;
     for (const Finding &f : visit.findings) {

@@ -4,8 +4,8 @@
 
 #include "core/anatomy/BrushStroke.h"
 #include "core/anatomy/Place.h"
+#include "core/record/PainScore.h"
 
-#include <compare>
 #include <cstddef>
 #include <optional>
 #include <utility>
@@ -19,13 +19,6 @@ inline constexpr WordTable<PainQuality, 10> painQualityWords{{{PainQuality::Achi
     {PainQuality::Shooting, "shooting"}, {PainQuality::Stabbing, "stabbing"}, {PainQuality::Tingling, "tingling"},
     {PainQuality::Numb, "numb"}, {PainQuality::Stiff, "stiff"}, {PainQuality::Throbbing, "throbbing"},
     {PainQuality::Pressing, "pressing"}, {PainQuality::Other, "other"}}};
-
-/// Numeric rating scale, whole numbers from 0 (no pain) to 10 (the worst that the patient can think of).
-struct PainScore {
-    static constexpr int highest = 10;
-    int value = 0;
-    auto operator<=>(const PainScore &) const = default;
-};
 
 enum class Painter { Patient, Practitioner };
 inline constexpr WordTable<Painter, 2> painterWords{{{Painter::Patient, "patient"}, {Painter::Practitioner, "practitioner"}}};

@@ -3,6 +3,7 @@
 #include "core/record/PatientRecordJson.h"
 
 #include "core/base/JsonReader.h"
+#include "core/base/JsonText.h"
 #include "core/record/Visit.h"
 
 #include <nlohmann/json.hpp>
@@ -137,12 +138,6 @@ PatientRecord readRecord(const JsonReader &root)
 }
 
 using Json = nlohmann::ordered_json; // fields in the order in which a person reads them
-
-void putText(Json &json, const char *name, const std::string &text)
-{
-    if (!text.empty())
-        json[name] = text;
-}
 
 Json written(const std::string &text)
 {

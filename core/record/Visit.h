@@ -2,7 +2,10 @@
 // Scales: tenderness 0-4, restriction 0-3, pain 0-10 (see the fields). The JSON form is in VisitJson.h.
 #pragma once
 
+#include "core/record/Complaint.h"
+#include "core/record/ConsentAnswer.h"
 #include "core/record/PainDrawing.h"
+#include "core/record/SinceLast.h"
 #include "core/record/WarningAnswer.h"
 
 #include <optional>
@@ -103,16 +106,24 @@ struct Visit {
     std::optional<Patient> patient;
     std::string date; // ISO 8601 date or empty
     std::string practitioner; // name on the printed page
-    std::optional<int> episode; // the patient's complaint that it is about, by its id in the patient's record
-    std::string complaint; // in the patient's words
+    std::vector<Complaint> complaints; // the first one is what the visit is about
     std::vector<Place> complaintAt; // where it hurts
     std::vector<PainPatch> pain; // where it hurts, as painted
     std::vector<std::string> cautions; // what must be respected, one line each
     bool injured = false; // it began with an injury
     std::vector<Condition> conditions;
     std::vector<WarningAnswer> warnings; // one at most for a sign
+    std::vector<ConsentAnswer> consents; // one at most for an item
+    std::optional<SinceLast> sinceLast; // at a follow-up visit
+    std::vector<std::string> promised; // until the next visit, by either of the two; one line each
     std::vector<Finding> findings; // in the order of examination
     std::vector<Judgement> judgements; // one at most for a place in a list
+    bool sidesIntended = false; // complaint and findings on opposite sides: asked, and meant so
+
+    /// In the words of what the visit is about; empty when nothing was told.
+    [[nodiscard]] std::string complaint() const { return complaints.empty() ? std::string() : complaints.front().text; }
+    /// The complaint of the patient's record that the visit is about.
+    [[nodiscard]] std::optional<int> episode() const { return complaints.empty() ? std::nullopt : complaints.front().episode; }
     bool operator==(const Visit &) const = default;
 };
 

@@ -2,11 +2,13 @@
 // it; the same rules stand in resources/schema/visit.schema.json. Errors leave as Result; no state, any thread.
 #include "core/record/VisitJson.h"
 
+#include "core/record/IntakeJson.h"
 #include "core/record/PainDrawingJson.h"
 #include "core/record/PatientRecord.h"
 
 #include "core/anatomy/Atlas.h"
 #include "core/base/JsonReader.h"
+#include "core/base/JsonText.h"
 
 #include <nlohmann/json.hpp>
 
@@ -23,7 +25,8 @@ namespace raphe {
 namespace {
 
 constexpr std::string_view visitFormat = "raphe-visit";
-constexpr int visitVersion = 1;
+constexpr int visitVersion = 2;
+constexpr int firstVersion = 1; // had one complaint, in two fields
 
 enum class Quality { Tenderness, Motion };
 constexpr WordTable<Quality, 2> qualityWords{{{Quality::Tenderness, "tenderness"}, {Quality::Motion, "motion"}}};
@@ -46,17 +49,19 @@ public:
 
     Visit readVisit(const JsonReader &root)
     {
-        checkFormat(root);
-        root.expectObject({"format", "version", "patient", "date", "practitioner", "episode", "complaint", "complaint_at", "pain",
-            "injured", "cautions", "conditions", "warnings", "findings", "judgements"});
+        if (checkFormat(root) == firstVersion)
+            root.expectObject({"format", "version", "patient", "date", "practitioner", "episode", "complaint", "complaint_at",
+                "pain", "injured", "cautions", "conditions", "warnings", "findings", "judgements"});
+        else
+            root.expectObject({"format", "version", "patient", "date", "practitioner", "complaints", "complaint_at", "pain",
+                "injured", "cautions", "conditions", "warnings", "consents", "since_last", "promised", "findings", "judgements",
+                "sides_intended"});
         Visit visit;
         if (root.has("patient"))
             visit.patient = readPatient(root.field("patient"));
         visit.date = readDate(root, "date");
         visit.practitioner = root.stringOr("practitioner", {});
-        if (root.has("episode"))
-            visit.episode = root.field("episode").asInt(1, PatientComplaint::highestId);
-        visit.complaint = root.stringOr("complaint", {});
+        visit.complaints = root.has("complaints") ? readComplaints(root.field("complaints")) : complaintOfFirstVersion(root);
         visit.cautions = root.stringsOr("cautions");
         if (root.has("complaint_at"))
             visit.complaintAt = readPlaces(root.field("complaint_at"));
@@ -69,6 +74,12 @@ public:
         if (root.has("warnings"))
             for (const JsonReader &item : root.field("warnings").items())
                 visit.warnings.push_back(readWarning(item, visit.warnings));
+        if (root.has("consents"))
+            visit.consents = readConsents(root.field("consents"));
+        if (root.has("since_last"))
+            visit.sinceLast = readSinceLast(root.field("since_last"));
+        visit.promised = root.stringsOr("promised");
+        visit.sidesIntended = root.has("sides_intended") && root.field("sides_intended").asBool();
         for (const JsonReader &item : root.field("findings").items())
             visit.findings.push_back(readFinding(item));
         if (root.has("judgements"))
@@ -81,28 +92,27 @@ private:
     using Key = std::tuple<Place, std::optional<Spot>, std::optional<StructureId>>;
 
     // Before the fields: a later version has fields that this one does not know, and that is the better message.
-    static void checkFormat(const JsonReader &root)
+    static int checkFormat(const JsonReader &root)
     {
         if (const std::string format = root.string("format"); format != visitFormat)
             root.field("format").fail(ErrorCode::WrongFormat, format);
         const JsonReader at = root.field("version");
         const double version = at.asNumber();
-        if (version == visitVersion)
-            return;
+        if (version == visitVersion || version == firstVersion)
+            return static_cast<int>(version);
         std::array<char, 32> written{};
         std::snprintf(written.data(), written.size(), "%.15g", version);
         const bool newer = version > visitVersion && version == std::floor(version);
         at.fail(newer ? ErrorCode::NewerVersion : ErrorCode::WrongFormat, written.data());
     }
 
-    static std::string readDate(const JsonReader &owner, std::string_view name)
+    static std::vector<Complaint> complaintOfFirstVersion(const JsonReader &root)
     {
-        if (!owner.has(name))
-            return {};
-        std::string date = owner.string(name);
-        if (!isIsoDate(date))
-            owner.field(name).fail(ErrorCode::OutOfRange, date + ", allowed: a real date, YYYY-MM-DD");
-        return date;
+        Complaint only;
+        if (root.has("episode"))
+            only.episode = root.field("episode").asInt(1, PatientComplaint::highestId);
+        only.text = root.stringOr("complaint", {});
+        return only == Complaint{} ? std::vector<Complaint>{} : std::vector{only};
     }
 
     static Patient readPatient(const JsonReader &at)
@@ -338,12 +348,6 @@ private:
 
 using Json = nlohmann::ordered_json; // fields in the order in which a person reads them
 
-void putText(Json &json, const char *name, const std::string &text)
-{
-    if (!text.empty())
-        json[name] = text;
-}
-
 Json clearJson(const Clear &clear)
 {
     if (clear.tenderness && clear.motion)
@@ -455,9 +459,8 @@ std::string writeVisit(const Visit &visit)
     }
     putText(json, "date", visit.date);
     putText(json, "practitioner", visit.practitioner);
-    if (visit.episode)
-        json["episode"] = *visit.episode;
-    putText(json, "complaint", visit.complaint);
+    if (!visit.complaints.empty())
+        json["complaints"] = complaintsJson(visit.complaints);
     if (!visit.complaintAt.empty())
         json["complaint_at"] = placesJson(visit.complaintAt);
     if (!visit.pain.empty())
@@ -470,11 +473,19 @@ std::string writeVisit(const Visit &visit)
         json["conditions"].push_back(conditionJson(condition));
     for (const WarningAnswer &answer : visit.warnings)
         json["warnings"].push_back(warningJson(answer));
+    if (!visit.consents.empty())
+        json["consents"] = consentsJson(visit.consents);
+    if (visit.sinceLast)
+        json["since_last"] = sinceLastJson(*visit.sinceLast);
+    if (!visit.promised.empty())
+        json["promised"] = visit.promised;
     json["findings"] = Json::array();
     for (const Finding &finding : visit.findings)
         json["findings"].push_back(findingJson(finding));
     for (const Judgement &judgement : visit.judgements)
         json["judgements"].push_back(judgementJson(judgement));
+    if (visit.sidesIntended)
+        json["sides_intended"] = true;
     // Ill-formed UTF-8 would make dump() throw; a replacement character loses less than the whole visit.
     return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }

@@ -1,4 +1,5 @@
-// The visit file: format "raphe-visit", version 1, as resources/schema/visit.schema.json says. Unknown fields are errors.
+// The visit file: format "raphe-visit", version 2 (1 is read too), as resources/schema/visit.schema.json says. Unknown fields are
+// errors.
 #pragma once
 
 #include "core/anatomy/Structure.h"

@@ -109,8 +109,8 @@ TEST_F(KeyboardVisit, TypingInATextFieldIsNotARecord)
     complaint->setFocus();
     QTest::keyClicks(complaint, QStringLiteral("since 3 days, cannot sit for 4 hours"));
     EXPECT_TRUE(findings().empty());
-    EXPECT_EQ(session().visit().complaint, "since 3 days, cannot sit for 4 hours");
-    EXPECT_EQ(stored().complaint, session().visit().complaint);
+    EXPECT_EQ(session().visit().complaint(), "since 3 days, cannot sit for 4 hours");
+    EXPECT_EQ(stored().complaint(), session().visit().complaint());
 }
 
 TEST_F(KeyboardVisit, EveryWidgetHasANameAndTabReachesAll)

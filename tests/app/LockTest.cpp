@@ -22,7 +22,7 @@ TEST_F(Locking, TheKeySavesAndEndsTheRound)
     session().setComplaint("last words");
     QTimer::singleShot(0, [this] { key(Qt::Key_L, Qt::ControlModifier); });
     EXPECT_EQ(QApplication::exec(), Lock::exitCode);
-    EXPECT_EQ(stored().complaint, "last words");
+    EXPECT_EQ(stored().complaint(), "last words");
 }
 
 TEST_F(Locking, WhatCannotBeSavedIsCoveredAndKept)
@@ -46,7 +46,7 @@ TEST_F(Locking, WhatCannotBeSavedIsCoveredAndKept)
                 QTest::mouseClick(button, Qt::LeftButton);
     });
     EXPECT_EQ(QApplication::exec(), Lock::exitCode);
-    EXPECT_EQ(stored().complaint, "kept words");
+    EXPECT_EQ(stored().complaint(), "kept words");
 }
 
 TEST(IdleWatchTest, SpeaksWhenNobodyTouchesTheProgram)

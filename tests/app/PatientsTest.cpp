@@ -158,8 +158,8 @@ TEST_F(Patients, OpeningOneIsLoggedOnceAndStartsAVisit)
     ASSERT_TRUE(second.ok());
     ASSERT_TRUE(session().open(second.value()).ok());
     EXPECT_EQ(openings(zoll->id), 1U) << "another visit of the same patient is no other opening";
-    EXPECT_EQ(session().visit().episode, 1);
-    EXPECT_EQ(session().visit().complaint, "heel pain in the morning");
+    EXPECT_EQ(session().visit().episode(), 1);
+    EXPECT_EQ(session().visit().complaint(), "heel pain in the morning");
 }
 
 TEST(PatientsModelTest, IsAProperModel)

@@ -8,6 +8,7 @@
 #include "core/reasoning/Knowledge.h"
 #include "core/record/VisitJson.h"
 #include "tests/core/store/PracticeTesting.h"
+#include "tests/support/Complaints.h"
 
 #include <QAbstractItemModelTester>
 #include <QApplication>
@@ -63,7 +64,7 @@ protected:
         Visit visit;
         visit.patient = Patient{"Ana Brook", "1980-03-05"};
         visit.date = "2026-11-20";
-        visit.complaint = "low back";
+        visit.complaints = {complaintOf("low back")};
         visit.findings = {
             tender("gluteus-maximus", Side::Right, 2), tender("piriformis", Side::Right, 3), tender("temporalis", Side::Left, 1)};
         return visit;
@@ -278,7 +279,7 @@ TEST_F(PracticeLogs, TheHistoryShowsEveryVersionAndWhatItChanged)
     visit.findings[0].tenderness = Tenderness{4};
     visit.findings[1].place.side = Side::Left; // gone on the right, there on the left
     visit.findings.pop_back();
-    visit.complaint = "low back & <leg>";
+    visit.complaints = {complaintOf("low back & <leg>")};
     ASSERT_TRUE(practice().saveVisit(id, writeVisit(visit)));
     {
         HistoryDialog dialog(practice(), id, wholeKnowledge(), adviser().rules());
@@ -334,11 +335,11 @@ TEST_F(PracticeLogs, AVersionThatCannotBeReadSaysWhy)
     const std::int64_t id = valueOf(practice().addVisit(patientNamed("Ana Brook"), writeVisit(first())));
     ASSERT_TRUE(practice().sign(id));
     ASSERT_TRUE(practice().beginAmendment(id));
-    ASSERT_TRUE(practice().saveVisit(id, R"({"format": "raphe-visit", "version": 2})"));
+    ASSERT_TRUE(practice().saveVisit(id, R"({"format": "raphe-visit", "version": 3})"));
     ASSERT_TRUE(practice().signAmendment(id, "from a later program"));
     HistoryDialog dialog(practice(), id, wholeKnowledge(), adviser().rules());
     expectSays(dialog, "from a later program");
-    expectSays(dialog, "made by a later program (version 2)");
+    expectSays(dialog, "made by a later program (version 3)");
 }
 
 TEST_F(PracticeLogs, TheVersionsModelKeepsTheRulesOfModels)
@@ -372,7 +373,7 @@ TEST(VisitChangesTest, NothingIsChangedWithoutAWord)
     Visit visit;
     visit.patient = Patient{"Ana Brook", "1980-03-05"};
     visit.date = "2026-11-20";
-    visit.complaint = "low back";
+    visit.complaints = {complaintOf("low back")};
     visit.complaintAt = {{StructureId{"gluteus-maximus"}, Side::Right}};
     visit.cautions = {"bruises easily"};
     visit.conditions = {{"diabetes", {}}};
@@ -392,8 +393,19 @@ TEST(VisitChangesTest, NothingIsChangedWithoutAWord)
         {[](Visit &v) { v.patient.reset(); }, "others", "Patient: 'Ana Brook, 5 March 1980'; now nothing"},
         {[](Visit &v) { v.date = "2026-11-21"; }, "others", "Date: '20 November 2026'; now '21 November 2026'"},
         {[](Visit &v) { v.practitioner = "Ada"; }, "others", "Practitioner: nothing; now 'Ada'"},
-        {[](Visit &v) { v.episode = 2; }, "others", "another complaint"},
-        {[](Visit &v) { v.complaint.clear(); }, "others", "Complaint: 'low back'; now nothing"},
+        {[](Visit &v) { v.complaints[0].episode = 2; }, "others", "another complaint"},
+        {[](Visit &v) { v.complaints[0].text.clear(); }, "others", "Complaint: 'low back'; now nothing"},
+        {[](Visit &v) { v.complaints[0].now = PainScore{3}; }, "others", "What was told of the complaints is another."},
+        {[](Visit &v) { v.complaints.emplace_back(); }, "others", "What was told of the complaints is another."},
+        {[](Visit &v) {
+             v.warnings.push_back({"hot-joint", false, "2026-11-20", {}, {}, {}, {}});
+         },
+            "others", "warning signs"},
+        {[](Visit &v) {
+             v.consents.push_back({"cupping", ConsentState::Given, "2026-11-20", {}, {}, {}, {}});
+         },
+            "others", "consent"},
+        {[](Visit &v) { v.promised.emplace_back("walk"); }, "others", "promised until the next"},
         {[](Visit &v) { v.complaintAt.clear(); }, "others", "Where it hurts: 'right gluteus maximus'; now nothing"},
         {[](Visit &v) { v.pain.emplace_back(); }, "others", "The pain drawing is another."},
         {[](Visit &v) { v.cautions.emplace_back("faints"); }, "others", "now 'bruises easily; faints'"},

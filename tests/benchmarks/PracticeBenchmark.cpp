@@ -111,7 +111,8 @@ std::string visitDocument(std::mt19937 &random)
     Visit visit;
     visit.date = "2026-11-27";
     visit.practitioner = "Oriel Brook";
-    visit.complaint = "low back, worse in the morning";
+    visit.complaints.emplace_back();
+    visit.complaints.back().text = "low back, worse in the morning";
     visit.complaintAt = {{{"gluteal-region-middle"}, Side::Right}};
     for (std::size_t i = 0; i < 12; ++i) {
         Finding f;

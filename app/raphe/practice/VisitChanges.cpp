@@ -123,6 +123,18 @@ QString conditionsText(const Atlas &atlas, const SafetyRules &rules, const std::
     return words.join(QStringLiteral("; "));
 }
 
+// The words and the episode of the first one are compared in words.
+std::vector<Complaint> withoutFirstWords(std::vector<Complaint> complaints)
+{
+    if (!complaints.empty()) {
+        complaints.front().text.clear();
+        complaints.front().episode.reset();
+        if (complaints.front() == Complaint{})
+            complaints.erase(complaints.begin());
+    }
+    return complaints;
+}
+
 } // namespace
 
 QString findingLine(const Atlas &atlas, const Finding &finding)
@@ -139,15 +151,23 @@ VisitChanges visitChanges(const Atlas &atlas, const SafetyRules &rules, const Vi
     compareText(tr("Date"), dayText(before.date), dayText(after.date), others);
     compareText(
         tr("Practitioner"), QString::fromStdString(before.practitioner), QString::fromStdString(after.practitioner), others);
-    if (before.episode != after.episode)
+    if (before.episode() != after.episode())
         others << tr("The visit is about another complaint of the record.");
-    compareText(tr("Complaint"), QString::fromStdString(before.complaint), QString::fromStdString(after.complaint), others);
+    compareText(tr("Complaint"), QString::fromStdString(before.complaint()), QString::fromStdString(after.complaint()), others);
+    if (withoutFirstWords(before.complaints) != withoutFirstWords(after.complaints))
+        others << tr("What was told of the complaints is another.");
     compareText(tr("Where it hurts"), placesText(atlas, before.complaintAt), placesText(atlas, after.complaintAt), others);
     if (before.pain != after.pain)
         others << tr("The pain drawing is another.");
     compareText(tr("Cautions"), cautionsText(before.cautions), cautionsText(after.cautions), others);
     compareText(tr("Conditions"), conditionsText(atlas, rules, before.conditions), conditionsText(atlas, rules, after.conditions),
         others);
+    if (before.warnings != after.warnings)
+        others << tr("The answers about warning signs are others.");
+    if (before.consents != after.consents)
+        others << tr("The answers about consent are others.");
+    if (before.sinceLast != after.sinceLast || before.promised != after.promised)
+        others << tr("What was told since the last visit, or promised until the next, is another.");
     if (before.judgements != after.judgements)
         others << tr("Other rows are pinned or put away.");
     if (changes.areNone() && before != after)

@@ -4,6 +4,8 @@
 #include "core/anatomy/Atlas.h"
 #include "core/anatomy/AtlasReader.h"
 
+#include "tests/support/Complaints.h"
+
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
 
@@ -82,7 +84,7 @@ const Atlas &theAtlas()
 
 json visitWith(const json &findings)
 {
-    return {{"format", "raphe-visit"}, {"version", 1}, {"findings", findings}};
+    return {{"format", "raphe-visit"}, {"version", 2}, {"findings", findings}};
 }
 
 Result<Visit> readJson(const json &visit)
@@ -140,8 +142,18 @@ TEST(VisitJson, ReadsEveryFieldOfTheVisit)
     input["patient"] = {{"name", "Ana Müller"}, {"born", "1971-12-31"}};
     input["date"] = "2024-02-29";
     input["practitioner"] = "B. Okoye";
-    input["episode"] = 2;
-    input["complaint"] = "my back";
+    input["complaints"] = {
+        {{"episode", 2}, {"text", "my back"}, {"since", "May"}, {"now", 3}, {"worst", 8}, {"best", 0}, {"aggravates", "sitting"},
+            {"eases", "a walk"}, {"day", {{"waking", "more"}, {"night", "none"}}}, {"irritability", "high"},
+            {"activities", {{{"name", "shoes"}, {"score", 4}}, {{"score", 10}}}}, {"goal", "to sleep"}, {"asked", "2024-02-28"}},
+        {{"text", "my heel"}}};
+    input["consents"] = {{{"item", "cupping"}, {"answer", "withdrawn"}, {"asked", "2024-02-28"}, {"remark", "marks"}},
+        {{"item", "region-abdomen"}, {"answer", "given"}, {"asked", "2024-02-29"}, {"chaperone", "present"},
+            {"chaperone_name", "C. Ode"}, {"guardian", {{"name", "D. Ode"}, {"relation", "mother"}}}}};
+    input["since_last"] = {{"course", "better"}, {"reaction", "sore"}, {"reaction_told", "a day"},
+        {"promises", {{{"task", "walk"}, {"kept", "part"}}, {{"task", "call the doctor"}}}}};
+    input["promised"] = {"walk"};
+    input["sides_intended"] = true;
     input["cautions"] = {"thin bones", "new scar"};
     input["complaint_at"] = {{{"structure", "gluteus"}, {"side", "left"}}, {{"structure", "sacrum"}}};
     input["pain"] = {{{"view", "back"}, {"painter", "patient"}, {"intensity", 6}, {"quality", "aching"},
@@ -156,8 +168,23 @@ TEST(VisitJson, ReadsEveryFieldOfTheVisit)
     EXPECT_EQ(visit.value().patient, (Patient{"Ana Müller", "1971-12-31"}));
     EXPECT_EQ(visit.value().date, "2024-02-29");
     EXPECT_EQ(visit.value().practitioner, "B. Okoye");
-    EXPECT_EQ(visit.value().episode, 2);
-    EXPECT_EQ(visit.value().complaint, "my back");
+    EXPECT_EQ(visit.value().episode(), 2);
+    EXPECT_EQ(visit.value().complaint(), "my back");
+    Complaint first{2, "my back", "May", PainScore{3}, PainScore{8}, PainScore{0}, "sitting", "a walk", {}, Irritability::High,
+        {{"shoes", 4}, {"", 10}}, "to sleep", "2024-02-28"};
+    first.day[static_cast<std::size_t>(PartOfDay::Waking)] = DayLevel::More;
+    first.day[static_cast<std::size_t>(PartOfDay::Night)] = DayLevel::None;
+    Complaint second;
+    second.text = "my heel";
+    EXPECT_EQ(visit.value().complaints, (std::vector{first, second}));
+    EXPECT_EQ(visit.value().consents,
+        (std::vector<ConsentAnswer>{{"cupping", ConsentState::Withdrawn, "2024-02-28", {}, {}, {}, "marks"},
+            {"region-abdomen", ConsentState::Given, "2024-02-29", Chaperone::Present, "C. Ode", Guardian{"D. Ode", "mother"},
+                {}}}));
+    EXPECT_EQ(visit.value().sinceLast,
+        (SinceLast{Course::Better, Reaction::Sore, "a day", {{"walk", Kept::Part}, {"call the doctor", {}}}}));
+    EXPECT_EQ(visit.value().promised, std::vector<std::string>{"walk"});
+    EXPECT_TRUE(visit.value().sidesIntended);
     EXPECT_EQ(visit.value().cautions, (std::vector<std::string>{"thin bones", "new scar"}));
     EXPECT_EQ(visit.value().complaintAt, (std::vector<Place>{{{"gluteus"}, Side::Left}, {{"sacrum"}, Side::Midline}}));
     ASSERT_EQ(visit.value().pain.size(), 1U);
@@ -552,9 +579,9 @@ TEST(VisitJson, UnknownFieldsAndIdsAreErrors)
 TEST(VisitJson, FormatAndVersionComeFirst)
 {
     json visit = visitWith(json::array());
-    visit["version"] = 2;
-    visit["a_field_of_version_2"] = true;
-    expectError(readJson(visit), ErrorCode::NewerVersion, "v.json#/version", "2");
+    visit["version"] = 3;
+    visit["a_field_of_version_3"] = true;
+    expectError(readJson(visit), ErrorCode::NewerVersion, "v.json#/version", "3");
     for (const json &version : {json(0), json(-1), json(1.5)}) {
         visit["version"] = version;
         expectError(readJson(visit), ErrorCode::WrongFormat, "v.json#/version", version.dump());
@@ -568,6 +595,52 @@ TEST(VisitJson, FormatAndVersionComeFirst)
         visit.erase(field);
         expectError(readJson(visit), ErrorCode::MissingField, "v.json#/", field);
     }
+}
+
+// Version 1 had one complaint, in two fields; its files stay good, and each version refuses the fields of the other.
+TEST(VisitJson, TheFirstVersionIsReadAndWrittenAsTheSecond)
+{
+    json old = visitWith(json::array());
+    old["version"] = 1;
+    old["episode"] = 4;
+    old["complaint"] = "my knee";
+    const auto visit = readJson(old);
+    ASSERT_TRUE(visit) << testing::PrintToString(visit.error());
+    EXPECT_EQ(visit.value().episode(), 4);
+    EXPECT_EQ(visit.value().complaint(), "my knee");
+    const json written = json::parse(writeVisit(visit.value()));
+    EXPECT_EQ(written["version"], 2);
+    EXPECT_EQ(written["complaints"], json::array({json{{"episode", 4}, {"text", "my knee"}}}));
+    EXPECT_EQ(readJson(written).value(), visit.value());
+
+    old["complaints"] = json::array();
+    expectError(readJson(old), ErrorCode::UnknownField, "v.json#/", "complaints");
+    json mixed = visitWith(json::array());
+    mixed["complaint"] = "my knee";
+    expectError(readJson(mixed), ErrorCode::UnknownField, "v.json#/", "complaint");
+}
+
+TEST(VisitJson, IntakeHasLimitsAndNoHalfAnswers)
+{
+    const auto with = [](const char *field, const json &value) {
+        json visit = visitWith(json::array());
+        visit[field] = value;
+        return readJson(visit);
+    };
+    expectError(with("complaints", {{{"now", 11}}}), ErrorCode::OutOfRange, "v.json#/complaints/0/now", "11, allowed: whole number 0 to 10");
+    expectError(with("complaints", {{{"activities", {json::object()}}}}), ErrorCode::MissingField,
+        "v.json#/complaints/0/activities/0", "name or score");
+    EXPECT_FALSE(with("complaints", json(Complaint::most + 1, json{{"text", "x"}})));
+    EXPECT_FALSE(with("complaints", {{{"activities", json(Activity::most + 1, json{{"name", "x"}})}}}));
+    const json consent{{"item", "cupping"}, {"answer", "given"}, {"asked", "2024-02-29"}};
+    ASSERT_TRUE(with("consents", json::array({consent})));
+    expectError(with("consents", json::array({consent, consent})), ErrorCode::Duplicate, "v.json#/consents/1", "cupping");
+    json named = consent;
+    named["chaperone_name"] = "C. Ode";
+    EXPECT_FALSE(with("consents", json::array({named})));
+    json undated = consent;
+    undated.erase("asked");
+    expectError(with("consents", json::array({undated})), ErrorCode::MissingField, "v.json#/consents/0", "asked");
 }
 
 TEST(VisitJson, DatesAreRealDays)
@@ -619,10 +692,19 @@ public:
             visit.date = "2024-02-29";
         if (chance())
             visit.practitioner = words();
+        for (int i = below(3); i > 0; --i)
+            visit.complaints.push_back(complaint());
         if (chance())
-            visit.episode = 7;
+            visit.consents.push_back({"cupping", pick(consentStateWords), "2024-02-28", {}, {}, Guardian{words(), {}}, words()});
         if (chance())
-            visit.complaint = words();
+            visit.consents.push_back(
+                {"mouth", ConsentState::Given, "2024-02-28", Chaperone::Present, chance() ? words() : "", {}, {}});
+        if (chance())
+            visit.sinceLast =
+                SinceLast{pick(courseWords), pick(reactionWords), words(), {{words(), pick(keptWords)}, {words(), {}}}};
+        for (int i = below(3); i > 0; --i)
+            visit.promised.push_back(words());
+        visit.sidesIntended = chance();
         for (int i = below(3); i > 0; --i)
             visit.cautions.push_back(words());
         visit.complaintAt = places();
@@ -669,6 +751,34 @@ private:
         static const std::vector<std::string> samples{
             "pain", "größer", "\"quoted\" \\ back", "two\nlines\ttab", "𝄞 é", "\x01\x7f", "</p>"};
         return samples[static_cast<std::size_t>(below(static_cast<int>(samples.size())))];
+    }
+
+    template <class E, std::size_t N> E pick(const WordTable<E, N> &table)
+    {
+        return table[static_cast<std::size_t>(below(static_cast<int>(N)))].first;
+    }
+
+    Complaint complaint()
+    {
+        Complaint out;
+        out.text = words();
+        if (chance())
+            out.episode = 1 + below(9);
+        if (chance())
+            out.now = PainScore{below(11)};
+        if (chance())
+            out.best = PainScore{below(11)};
+        out.aggravates = chance() ? words() : "";
+        for (auto &level : out.day)
+            if (chance())
+                level = pick(dayLevelWords);
+        if (chance())
+            out.irritability = pick(irritabilityWords);
+        for (int i = below(4); i > 0; --i)
+            out.activities.push_back({words(), chance() ? std::optional(below(11)) : std::nullopt});
+        out.goal = chance() ? words() : "";
+        out.asked = chance() ? "2024-02-29" : "";
+        return out;
     }
 
     Place place()
@@ -781,7 +891,7 @@ TEST(VisitJson, WritesInAStableReadableOrder)
     visit.judgements.push_back(judgementOf(AdviceList::Treat, "l4-l5", Side::Midline, "too sore"));
     EXPECT_EQ(writeVisit(visit), R"({
   "format": "raphe-visit",
-  "version": 1,
+  "version": 2,
   "patient": {
     "name": "Ana"
   },
@@ -860,10 +970,10 @@ TEST(VisitJson, WritesInAStableReadableOrder)
 TEST(VisitJson, WritesEvenTextThatIsNotUtf8)
 {
     Visit visit;
-    visit.complaint = "caf\xe9";
+    visit.complaints = {test::complaintOf("caf\xe9")};
     const auto read = readVisit(writeVisit(visit), "v.json", theAtlas());
     ASSERT_TRUE(read) << testing::PrintToString(read.error());
-    EXPECT_EQ(read.value().complaint, "caf\xef\xbf\xbd");
+    EXPECT_EQ(read.value().complaint(), "caf\xef\xbf\xbd");
 }
 
 TEST(VisitJson, DamagedFilesAreRefusedOrReadWhole)
@@ -989,14 +1099,16 @@ TEST_F(VisitSchema, NamesTheFieldsThatTheReaderKnows)
     for (const auto &[field, rule] : schema["properties"].items()) {
         EXPECT_FALSE(rule.value("description", "").empty()) << field;
         json visit = visitWith(json::array());
+        if (field == "complaint" || field == "episode")
+            visit["version"] = 1;
         visit[field] = 3.5;
         const auto read = readJson(visit);
         ASSERT_FALSE(read) << field;
         EXPECT_NE(read.error().code, ErrorCode::UnknownField) << field;
     }
     const json full = json::parse(
-        R"({"format":0,"version":0,"patient":0,"date":0,"practitioner":0,"episode":0,"complaint":0,"complaint_at":0,"pain":0,"cautions":0,"conditions":0,
-            "injured":0,"warnings":0,"findings":0,"judgements":0})");
+        R"({"format":0,"version":0,"patient":0,"date":0,"practitioner":0,"episode":0,"complaint":0,"complaints":0,"complaint_at":0,"pain":0,"cautions":0,"conditions":0,
+            "injured":0,"warnings":0,"consents":0,"since_last":0,"promised":0,"findings":0,"judgements":0,"sides_intended":0})");
     for (const auto &[field, unused] : full.items())
         EXPECT_TRUE(schema["properties"].contains(field)) << field;
     EXPECT_FALSE(schema["additionalProperties"].get<bool>());
@@ -1024,6 +1136,13 @@ TEST_F(VisitSchema, NamesTheFieldsThatTheReaderKnows)
         {{"sign", "hot-joint"}, {"answer", "yes"}, {"asked", "2026-11-27"}});
     same("pain", schema["$defs"]["pain_patch"], {"view", "facing", "quality", "intensity", "painter", "confirmed", "strokes"},
         {{"view", "side"}, {"facing", "left"}, {"painter", "patient"}, {"strokes", {{{"radius", 5}, {"points", {{1, 2}}}}}}});
+    same("complaints", schema["$defs"]["complaint"],
+        {"episode", "text", "since", "now", "worst", "best", "aggravates", "eases", "day", "irritability", "activities", "goal",
+            "asked"},
+        {{"text", "back"}});
+    same("consents", schema["properties"]["consents"]["items"],
+        {"item", "answer", "asked", "chaperone", "chaperone_name", "guardian", "remark"},
+        {{"item", "cupping"}, {"answer", "given"}, {"asked", "2026-11-27"}, {"chaperone", "present"}});
     json judgement = place;
     judgement["list"] = "check";
     judgement["pinned"] = true;
@@ -1044,6 +1163,19 @@ TEST_F(VisitSchema, HasTheSameWordsAndScales)
     EXPECT_EQ(fields["play"]["maximum"], JointPlay::highest);
     const json &warning = schema["properties"]["warnings"]["items"]["properties"];
     EXPECT_EQ(warning.value("/decided/enum"_json_pointer, json()).get<std::set<std::string>>(), wordsOf(decisionWords));
+    const json &complaint = schema["$defs"]["complaint"]["properties"];
+    EXPECT_EQ(
+        complaint.value("/irritability/enum"_json_pointer, json()).get<std::set<std::string>>(), wordsOf(irritabilityWords));
+    EXPECT_EQ(schema.value("/$defs/day_level/enum"_json_pointer, json()).get<std::set<std::string>>(), wordsOf(dayLevelWords));
+    EXPECT_EQ(complaint.value("/activities/maxItems"_json_pointer, json()), Activity::most);
+    EXPECT_EQ(schema.value("/properties/complaints/maxItems"_json_pointer, json()), Complaint::most);
+    EXPECT_EQ(schema.value("/$defs/score/maximum"_json_pointer, json()), PainScore::highest);
+    const json &consent = schema["properties"]["consents"]["items"]["properties"];
+    EXPECT_EQ(consent.value("/answer/enum"_json_pointer, json()).get<std::set<std::string>>(), wordsOf(consentStateWords));
+    EXPECT_EQ(consent.value("/chaperone/enum"_json_pointer, json()).get<std::set<std::string>>(), wordsOf(chaperoneWords));
+    const json &since = schema["properties"]["since_last"]["properties"];
+    EXPECT_EQ(since.value("/course/enum"_json_pointer, json()).get<std::set<std::string>>(), wordsOf(courseWords));
+    EXPECT_EQ(since.value("/reaction/enum"_json_pointer, json()).get<std::set<std::string>>(), wordsOf(reactionWords));
     const json &judgement = schema["properties"]["judgements"]["items"]["properties"];
     EXPECT_EQ(judgement.value("/list/enum"_json_pointer, json()).get<std::set<std::string>>(), wordsOf(adviceListWords));
     EXPECT_EQ(judgement.value("/side/enum"_json_pointer, json()).get<std::set<std::string>>(), wordsOf(sideWords));
@@ -1067,7 +1199,7 @@ TEST_F(VisitSchema, HasTheSameWordsAndScales)
     const Visit empty;
     const json written = json::parse(writeVisit(empty));
     EXPECT_EQ(schema["properties"]["format"]["const"], written["format"]);
-    EXPECT_EQ(schema["properties"]["version"]["const"], written["version"]);
+    EXPECT_EQ(schema["properties"]["version"]["enum"], json::array({1, written["version"]}));
     for (const auto &field : schema["required"])
         EXPECT_TRUE(written.contains(field.get<std::string>())) << field;
     EXPECT_EQ(schema["required"].size(), written.size()) << "an empty visit writes only what is required";

@@ -1,0 +1,182 @@
+// Intake's part of the open visit: complaints, pain drawing, warning signs, what was told of the time since the last visit.
+#include "app/raphe/VisitSession.h"
+
+#include "app/words/ErrorText.h"
+#include "core/plan/NextVisit.h"
+#include "core/record/PaintedPlaces.h"
+#include "core/safety/Cautions.h"
+#include "core/safety/Warnings.h"
+
+#include <algorithm>
+
+namespace raphe {
+
+std::vector<const WarningSign *> VisitSession::warningsToAsk() const
+{
+    const WarningSigns &signs = m_adviser->rules().signs();
+    std::vector<WarningAnswer> answers = m_visit.warnings;
+    answers.insert(answers.end(), m_earlierAnswers.begin(), m_earlierAnswers.end());
+    return dueSigns(signs, askedOf(signs, *m_knowledge->regions, m_visit), answers, m_visit.date);
+}
+
+bool VisitSession::isFinal(const WarningAnswer &answer) const
+{
+    const WarningSign *sign = m_adviser->rules().signs().find(answer.sign);
+    return answer.isThere && sign && sign->level == WarningLevel::EmergencyNow;
+}
+
+Result<Done> VisitSession::answerWarning(const WarningAnswer &answer)
+{
+    if (!mayChange())
+        return Error{ErrorCode::NotAllowed, "visit", "it cannot be changed"};
+    const auto same = std::find_if(
+        m_visit.warnings.begin(), m_visit.warnings.end(), [&](const WarningAnswer &a) { return a.sign == answer.sign; });
+    if (same != m_visit.warnings.end() && isFinal(*same) && !answer.isThere)
+        return Error{ErrorCode::NotAllowed, answer.sign, "an emergency is not taken back at this visit"};
+    Visit changed = m_visit;
+    if (same == m_visit.warnings.end())
+        changed.warnings.push_back(answer);
+    else
+        changed.warnings[static_cast<std::size_t>(same - m_visit.warnings.begin())] = answer;
+    if (const auto checked = checkWarnings(m_adviser->rules(), changed, "visit"); !checked)
+        return checked.error();
+    m_visit = std::move(changed);
+    this->changed();
+    return Done{};
+}
+
+std::vector<std::pair<Place, QString>> VisitSession::placesFor(const WarningSign &sign) const
+{
+    std::vector<std::pair<Place, QString>> out;
+    for (const SignPlace &at : placesOf(sign, m_adviser->rules(), *m_knowledge->regions, m_visit)) {
+        const std::string side(wordOf(sideWords, at.place.side));
+        out.emplace_back(at.place,
+            at.area.empty()
+                ? QString::fromStdString(m_knowledge->atlas->spoken(at.place))
+                : tr("%1 %2", "side, part of the body").arg(QString::fromStdString(side), QString::fromStdString(at.area)));
+    }
+    return out;
+}
+
+std::vector<CautionVerdict> VisitSession::standingVerdicts() const
+{
+    const auto cautions = Cautions::of(m_adviser->rules(), *m_knowledge->regions, m_visit, "visit");
+    if (cautions)
+        return cautions.value().general();
+    const QString reason = tr("The cautions cannot be worked out: %1").arg(errorText(cautions.error()));
+    return {{std::nullopt, {}, Verdict::Stop, reason.toStdString(), {}, {}, {}}};
+}
+
+std::vector<Reminder> VisitSession::reminders() const
+{
+    std::vector<std::string> confirmed;
+    for (const Condition &condition : m_visit.conditions)
+        confirmed.push_back(condition.id);
+    for (const StandingCondition &condition : m_record.conditions)
+        confirmed.push_back(condition.id);
+    return remindersOf(m_adviser->rules().feeds(), m_record, confirmed, m_visit.date);
+}
+
+bool VisitSession::isLocked() const
+{
+    return lockAmong(standingVerdicts()) != nullptr;
+}
+
+void VisitSession::setInjured(bool injured)
+{
+    if (injured == m_visit.injured || !mayChange())
+        return;
+    m_visit.injured = injured;
+    changed();
+}
+
+void VisitSession::setEpisode(std::optional<int> complaintId)
+{
+    Complaint first = m_visit.complaints.empty() ? Complaint{} : m_visit.complaints.front();
+    first.episode = complaintId;
+    setFirst(first);
+}
+
+void VisitSession::setComplaint(const std::string &text)
+{
+    Complaint first = m_visit.complaints.empty() ? Complaint{} : m_visit.complaints.front();
+    first.text = text;
+    setFirst(first);
+}
+
+void VisitSession::setFirst(const Complaint &first)
+{
+    std::vector<Complaint> complaints = m_visit.complaints;
+    if (complaints.empty())
+        complaints.emplace_back();
+    complaints.front() = first;
+    setComplaints(complaints);
+}
+
+void VisitSession::setComplaints(const std::vector<Complaint> &complaints)
+{
+    std::vector<Complaint> told;
+    std::copy_if(complaints.begin(), complaints.end(), std::back_inserter(told),
+        [](const Complaint &complaint) { return complaint != Complaint{}; });
+    if (told == m_visit.complaints || !mayChange())
+        return;
+    m_visit.complaints = std::move(told);
+    save();
+    Q_EMIT intakeChanged();
+}
+
+void VisitSession::confirmComplaints()
+{
+    setComplaints(confirmedOn(m_visit.date, m_visit.complaints));
+}
+
+void VisitSession::setSinceLast(const SinceLast &told)
+{
+    const std::optional<SinceLast> now = told == SinceLast{} ? std::nullopt : std::optional(told);
+    if (now == m_visit.sinceLast || !mayChange())
+        return;
+    m_visit.sinceLast = now;
+    save();
+    Q_EMIT intakeChanged();
+}
+
+void VisitSession::setPromised(const std::vector<std::string> &lines)
+{
+    if (lines == m_visit.promised || !mayChange())
+        return;
+    m_visit.promised = lines;
+    save();
+    Q_EMIT intakeChanged();
+}
+
+void VisitSession::setPain(const std::vector<PainPatch> &pain)
+{
+    Recorded after = recorded();
+    after.pain = pain;
+    apply(std::move(after), tr("pain drawing", "undo step"));
+}
+
+void VisitSession::confirmPain()
+{
+    Recorded after = recorded();
+    for (PainPatch &patch : after.pain) {
+        patch.confirmed = true;
+        for (const PaintedPlace &painted : paintedPlaces(patch, m_knowledge->body->of(patch.view), *m_knowledge->atlas))
+            if (std::find(after.complaintAt.begin(), after.complaintAt.end(), painted.place) == after.complaintAt.end())
+                after.complaintAt.push_back(painted.place);
+    }
+    apply(std::move(after), tr("pain drawing confirmed", "undo step"));
+}
+
+void VisitSession::takeLastPlaces()
+{
+    if (!m_last)
+        return;
+    Recorded after = recorded();
+    for (const Place &place : m_last->complaintAt)
+        if (std::find(after.complaintAt.begin(), after.complaintAt.end(), place) == after.complaintAt.end())
+            after.complaintAt.push_back(place);
+    apply(std::move(after), tr("where it hurts, as at the last visit", "undo step"));
+}
+
+} // namespace raphe
