@@ -15,6 +15,7 @@
 #include <QScreen>
 #include <QShortcut>
 #include <QSplitter>
+#include <QStackedWidget>
 #include <QStatusBar>
 #include <QTabWidget>
 #include <QToolBar>
@@ -56,7 +57,8 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
       m_savedSign(new QLabel),
       m_backups(new BackupRunner(session.practice(), this)),
       m_stopCheck(std::make_shared<std::atomic<bool>>(false)),
-      m_banner(new SafetyBanner(session))
+      m_banner(new SafetyBanner(session)),
+      m_intake(new IntakePage(session))
 {
     setWindowTitle(tr("Raphe"));
     resize(QSize(1440, 900).boundedTo(screen()->availableSize()));
@@ -74,9 +76,13 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     rows->setContentsMargins(0, 0, 0, 0);
     rows->setSpacing(0);
     rows->addWidget(m_banner);
-    rows->addWidget(m_bodies, 1);
+    m_middle = new QStackedWidget;
+    m_middle->addWidget(m_bodies);
+    m_middle->addWidget(m_intake);
+    rows->addWidget(m_middle, 1);
     columns->addWidget(middle);
-    columns->addWidget(withMargins({m_aimPanel, m_about}));
+    m_right = withMargins({m_aimPanel, m_about});
+    columns->addWidget(m_right);
     columns->setChildrenCollapsible(false);
     columns->setStretchFactor(1, 1);
     columns->setSizes({300, 720, 420});
@@ -121,6 +127,9 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     connect(m_banner, &SafetyBanner::failed, this, [this](const QString &message) { statusBar()->showMessage(message, 6000); });
     connect(&session, &VisitSession::saveFailed, this, &MainWindow::tellSaveFailed);
     connect(&session, &VisitSession::refused, this, [this](const QString &message) { statusBar()->showMessage(message, 6000); });
+    connect(m_visitPanel, &VisitPanel::begun, this, [this] { showIntake(true); });
+    connect(m_intake, &IntakePage::examinationWanted, this, [this] { showIntake(false); });
+    connect(m_intake, &IntakePage::refused, this, [this](const QString &message) { statusBar()->showMessage(message, 6000); });
     connect(m_visitPanel, &VisitPanel::failed, this, [this](const QString &message) { statusBar()->showMessage(message); });
     connect(m_backups, &BackupRunner::done, this, [this](const QString &words) { statusBar()->showMessage(words, 8000); });
     connect(m_backups, &BackupRunner::failed, this, [this](const QString &words) { statusBar()->showMessage(words); });
@@ -129,7 +138,7 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     restoreGeometry(m_settings.geometry());
     setTheme(themeFor(m_settings.appearance()));
     setLayer(Layer::SuperficialMuscle);
-    bodyView(View::Back).setFocus();
+    showIntake(false);
 }
 
 MainWindow::~MainWindow()
@@ -145,6 +154,28 @@ void MainWindow::setTheme(const Theme &theme)
     m_tracePanel->setTheme(theme);
     m_cardPanel->setTheme(theme);
     m_banner->setTheme(theme);
+    m_intake->setTheme(theme);
+}
+
+bool MainWindow::isIntake() const
+{
+    return m_middle->currentWidget() == m_intake;
+}
+
+void MainWindow::showIntake(bool isIntake)
+{
+    // What is not seen asks for no room.
+    m_intake->setSizePolicy(isIntake ? QSizePolicy(QSizePolicy::Preferred, QSizePolicy::Preferred)
+                                     : QSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored));
+    m_middle->setCurrentWidget(isIntake ? static_cast<QWidget *>(m_intake) : m_bodies);
+    m_right->setVisible(!isIntake);
+    m_toIntake->setChecked(isIntake);
+    for (QShortcut *key : m_bodyKeys)
+        key->setEnabled(!isIntake);
+    if (isIntake)
+        m_intake->begin();
+    else
+        bodyView(m_bodies->shown().back().view, m_bodies->shown().back().facing).setFocus();
 }
 
 void MainWindow::tellTheme(Appearance appearance)
@@ -212,6 +243,9 @@ void MainWindow::makeToolBar()
         bar->addWidget(button);
         return button;
     };
+    m_toIntake = addButton(
+        tr("Intake"), tr("Complaint, pain drawing, consent; and back to the body (E)"), [this] { showIntake(!isIntake()); });
+    m_toIntake->setCheckable(true);
     auto *views = addButton(tr("Views"), tr("Which views are shown (V: the next)"), [] {});
     auto *list = new QMenu(views);
     for (const Arrangement &arrangement : BodyPanes::arrangements()) {
@@ -247,6 +281,7 @@ void MainWindow::makeToolBar()
 
 void MainWindow::goTo(const Place &place)
 {
+    showIntake(false);
     setLayer(m_session.knowledge().atlas->at(place.structure).layer);
     m_session.aimAt({place, {}, {}});
     m_bodies->reveal(place);
@@ -264,46 +299,50 @@ void MainWindow::makeShortcuts()
     const auto on = [this](const QKeySequence &keys, auto slot) {
         auto *shortcut = new QShortcut(keys, this);
         connect(shortcut, &QShortcut::activated, this, slot);
+        return shortcut;
     };
-    for (int grade = 0; grade <= Tenderness::highest; ++grade)
-        on(QKeySequence(Qt::Key_0 + grade), [this, grade] { m_session.setTenderness(grade); });
-    for (int grade = 0; grade <= Restriction::highest; ++grade)
-        on(QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_0 + grade)), [this, grade] { m_session.setRestriction(grade); });
     on(QKeySequence(Qt::Key_A), [this] { m_banner->ask(); });
-    on(QKeySequence(Qt::Key_F), [this] { m_session.toggleFamiliar(); });
-    on(QKeySequence(Qt::Key_C), [this] { m_session.setClear(); });
-    on(QKeySequence(Qt::Key_B), [this] { m_session.toggleComplaint(); });
-    on(QKeySequence(Qt::Key_P), [this] { m_reasonPanel->pin(); });
-    on(QKeySequence(Qt::Key_D), [this] { m_reasonPanel->dismiss(); });
-    on(QKeySequence(Qt::Key_W), [this] { m_visitTabs->setCurrentIndex(1 - m_visitTabs->currentIndex()); });
-    on(QKeySequence(Qt::Key_U), [this] { m_aimPanel->askWhyUnable(); });
-    on(QKeySequence(Qt::Key_Delete), [this] { m_session.removeFinding(); });
-    on(QKeySequence(Qt::Key_T), [this] {
-        m_about->setCurrentWidget(m_tracePanel);
-        m_tracePanel->step();
-    });
-    on(QKeySequence(Qt::Key_I), [this] { m_about->setCurrentWidget(m_cardPanel); });
-    on(QKeySequence(Qt::Key_V), [this] { m_bodies->showNext(); });
-    on(QKeySequence(Qt::Key_H), [this] { m_bodies->resetZoom(); });
-    for (int layer = 0; layer < m_layers->count(); ++layer)
-        on(QKeySequence(Qt::CTRL | static_cast<Qt::Key>(Qt::Key_1 + layer)),
-            [this, layer] { setLayer(static_cast<Layer>(layer)); });
-    on(QKeySequence(Qt::Key_S), [this] { // next spot
-        if (!m_session.aim())
-            return;
-        const auto spot = m_session.aim()->spot;
-        const int next = spot ? static_cast<int>(*spot) + 1 : 0;
-        m_session.setSpot(next < static_cast<int>(spotWords.size()) ? std::optional(static_cast<Spot>(next)) : std::nullopt);
-    });
-    on(QKeySequence(Qt::Key_PageUp), [this] { setLayer(static_cast<Layer>(std::max(0, m_layers->currentIndex() - 1))); });
-    on(QKeySequence(Qt::Key_PageDown),
-        [this] { setLayer(static_cast<Layer>(std::min(m_layers->count() - 1, m_layers->currentIndex() + 1))); });
+    on(QKeySequence(Qt::Key_E), [this] { showIntake(!isIntake()); });
     on(QKeySequence(Qt::CTRL | Qt::Key_O), [this] { m_visitPanel->choosePatient(); });
     on(QKeySequence::Print, [this] { askForMap(); });
     on(QKeySequence::Find, [this] {
         m_search->setFocus(Qt::ShortcutFocusReason);
         m_search->selectAll();
     });
+    const auto onBody = [&](const QKeySequence &keys, auto slot) { m_bodyKeys.push_back(on(keys, slot)); };
+    for (int grade = 0; grade <= Tenderness::highest; ++grade)
+        onBody(QKeySequence(Qt::Key_0 + grade), [this, grade] { m_session.setTenderness(grade); });
+    for (int grade = 0; grade <= Restriction::highest; ++grade)
+        onBody(
+            QKeySequence(Qt::ALT | static_cast<Qt::Key>(Qt::Key_0 + grade)), [this, grade] { m_session.setRestriction(grade); });
+    onBody(QKeySequence(Qt::Key_F), [this] { m_session.toggleFamiliar(); });
+    onBody(QKeySequence(Qt::Key_C), [this] { m_session.setClear(); });
+    onBody(QKeySequence(Qt::Key_B), [this] { m_session.toggleComplaint(); });
+    onBody(QKeySequence(Qt::Key_P), [this] { m_reasonPanel->pin(); });
+    onBody(QKeySequence(Qt::Key_D), [this] { m_reasonPanel->dismiss(); });
+    onBody(QKeySequence(Qt::Key_W), [this] { m_visitTabs->setCurrentIndex(1 - m_visitTabs->currentIndex()); });
+    onBody(QKeySequence(Qt::Key_U), [this] { m_aimPanel->askWhyUnable(); });
+    onBody(QKeySequence(Qt::Key_Delete), [this] { m_session.removeFinding(); });
+    onBody(QKeySequence(Qt::Key_T), [this] {
+        m_about->setCurrentWidget(m_tracePanel);
+        m_tracePanel->step();
+    });
+    onBody(QKeySequence(Qt::Key_I), [this] { m_about->setCurrentWidget(m_cardPanel); });
+    onBody(QKeySequence(Qt::Key_V), [this] { m_bodies->showNext(); });
+    onBody(QKeySequence(Qt::Key_H), [this] { m_bodies->resetZoom(); });
+    for (int layer = 0; layer < m_layers->count(); ++layer)
+        onBody(QKeySequence(Qt::CTRL | static_cast<Qt::Key>(Qt::Key_1 + layer)),
+            [this, layer] { setLayer(static_cast<Layer>(layer)); });
+    onBody(QKeySequence(Qt::Key_S), [this] { // next spot
+        if (!m_session.aim())
+            return;
+        const auto spot = m_session.aim()->spot;
+        const int next = spot ? static_cast<int>(*spot) + 1 : 0;
+        m_session.setSpot(next < static_cast<int>(spotWords.size()) ? std::optional(static_cast<Spot>(next)) : std::nullopt);
+    });
+    onBody(QKeySequence(Qt::Key_PageUp), [this] { setLayer(static_cast<Layer>(std::max(0, m_layers->currentIndex() - 1))); });
+    onBody(QKeySequence(Qt::Key_PageDown),
+        [this] { setLayer(static_cast<Layer>(std::min(m_layers->count() - 1, m_layers->currentIndex() + 1))); });
 }
 
 void MainWindow::showMarks()

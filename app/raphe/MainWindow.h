@@ -10,6 +10,7 @@
 #include "app/raphe/Settings.h"
 #include "app/raphe/TracePanel.h"
 #include "app/raphe/VisitPanel.h"
+#include "app/raphe/intake/IntakePage.h"
 #include "app/raphe/intake/SafetyBanner.h"
 #include "app/raphe/practice/BackupRunner.h"
 
@@ -20,6 +21,8 @@
 
 class QComboBox;
 class QLabel;
+class QShortcut;
+class QStackedWidget;
 class QTabWidget;
 class QToolBar;
 class QToolButton;
@@ -43,6 +46,10 @@ public:
     void remindOfRecoveryKey();
     [[nodiscard]] BackupRunner &backups() { return *m_backups; }
     [[nodiscard]] VisitPanel &visitPanel() { return *m_visitPanel; }
+    [[nodiscard]] IntakePage &intake() { return *m_intake; }
+    /// Intake in the place of the body, or the body again.
+    void showIntake(bool isIntake);
+    [[nodiscard]] bool isIntake() const;
 
 Q_SIGNALS:
     void lockWanted();
@@ -83,6 +90,11 @@ private:
     BackupRunner *m_backups;
     std::shared_ptr<std::atomic<bool>> m_stopCheck; // of the whole file
     SafetyBanner *m_banner;
+    IntakePage *m_intake;
+    QStackedWidget *m_middle = nullptr; // the body, or intake
+    QWidget *m_right = nullptr; // of the place aimed at
+    QToolButton *m_toIntake = nullptr;
+    std::vector<QShortcut *> m_bodyKeys; // rest while the body is not seen
 };
 
 } // namespace raphe

@@ -102,6 +102,7 @@ VisitPanel::VisitPanel(VisitSession &session, QWidget *parent) : QWidget(parent)
             m_session.selectFinding(now.row());
     });
     connect(&session, &VisitSession::visitOpened, this, &VisitPanel::showVisit);
+    connect(&session, &VisitSession::intakeChanged, this, &VisitPanel::showComplaint);
     connect(&session, &VisitSession::findingsChanged, this, &VisitPanel::showSelection);
     connect(&session, &VisitSession::aimChanged, this, &VisitPanel::showSelection);
     showVisit();
@@ -238,11 +239,16 @@ void VisitPanel::openPatient(std::int64_t patient)
     }
     const auto newest = std::find_if(visits.value().begin(), visits.value().end(),
         [](const StoredVisit &visit) { return visit.state != VisitState::InError; });
-    const auto id = newest != visits.value().end() ? Result<std::int64_t>(newest->id) : m_session.startVisit(patient);
-    if (!id)
-        Q_EMIT failed(errorText(id.error()));
-    else
-        tell(m_session.open(id.value()));
+    const bool isNew = newest == visits.value().end();
+    openVisit(isNew ? m_session.startVisit(patient) : Result<std::int64_t>(newest->id), isNew);
+}
+
+void VisitPanel::openVisit(const Result<std::int64_t> &id, bool isNew)
+{
+    const auto opened = id ? m_session.open(id.value()) : Result<Done>(id.error());
+    tell(opened);
+    if (opened && isNew)
+        Q_EMIT begun();
 }
 
 void VisitPanel::choosePatient()
@@ -262,11 +268,7 @@ void VisitPanel::newVisit()
 {
     if (m_session.patientId() == 0)
         return;
-    const auto id = m_session.startVisit(m_session.patientId(), m_session.visit().episode());
-    if (!id)
-        Q_EMIT failed(errorText(id.error()));
-    else
-        tell(m_session.open(id.value()));
+    openVisit(m_session.startVisit(m_session.patientId(), m_session.visit().episode()), true);
 }
 
 void VisitPanel::editRecord()
@@ -310,16 +312,25 @@ void VisitPanel::showVisit()
     m_episodes->setCurrentIndex(std::max(0, m_episodes->findData(m_session.visit().episode().value_or(0))));
     m_episodes->setVisible(m_episodes->count() > 1);
 
-    const auto fill = [&](QPlainTextEdit *edit, const QString &text) {
-        if (edit->toPlainText() != text)
-            edit->setPlainText(text);
-        edit->setReadOnly(m_session.isReadOnly() || !isOpen);
-    };
-    fill(m_complaint, QString::fromStdString(m_session.visit().complaint()));
     QStringList lines;
     for (const std::string &caution : m_session.visit().cautions)
         lines << QString::fromStdString(caution);
-    fill(m_cautions, lines.join(QLatin1Char('\n')));
+    fill(*m_cautions, lines.join(QLatin1Char('\n')));
+    m_filling = false;
+    showComplaint();
+}
+
+void VisitPanel::fill(QPlainTextEdit &edit, const QString &text)
+{
+    if (edit.toPlainText() != text)
+        edit.setPlainText(text);
+    edit.setReadOnly(m_session.isReadOnly() || m_session.patientId() == 0);
+}
+
+void VisitPanel::showComplaint()
+{
+    m_filling = true;
+    fill(*m_complaint, QString::fromStdString(m_session.visit().complaint()));
     m_filling = false;
 }
 

@@ -33,6 +33,8 @@ public:
 
 Q_SIGNALS:
     void failed(const QString &message);
+    /// A new visit is open.
+    void begun();
 
 private:
     QWidget *makePatientRow();
@@ -42,7 +44,10 @@ private:
     void newVisit();
     void editRecord();
     void chooseEpisode(int index);
+    void openVisit(const Result<std::int64_t> &id, bool isNew);
     void showVisit();
+    void showComplaint();
+    void fill(QPlainTextEdit &edit, const QString &text);
     void showSelection();
     void tell(const Result<Done> &result);
 

@@ -115,9 +115,9 @@ void VisitSession::setFirst(const Complaint &first)
 
 void VisitSession::setComplaints(const std::vector<Complaint> &complaints)
 {
-    std::vector<Complaint> told;
-    std::copy_if(complaints.begin(), complaints.end(), std::back_inserter(told),
-        [](const Complaint &complaint) { return complaint != Complaint{}; });
+    std::vector<Complaint> told = complaints;
+    while (!told.empty() && told.back() == Complaint{}) // one between others may be about to be told anew
+        told.pop_back();
     if (told == m_visit.complaints || !mayChange())
         return;
     m_visit.complaints = std::move(told);

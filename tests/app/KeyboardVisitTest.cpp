@@ -105,7 +105,7 @@ TEST_F(KeyboardVisit, TypingInATextFieldIsNotARecord)
 {
     BodyView &back = window().bodyView(View::Back);
     QTest::mouseClick(&back, Qt::LeftButton, {}, pixelOf(back, {StructureId{"gluteus-maximus"}, Side::Right}));
-    auto *complaint = window().findChildren<QPlainTextEdit *>().front();
+    auto *complaint = window().visitPanel().findChild<QPlainTextEdit *>();
     complaint->setFocus();
     QTest::keyClicks(complaint, QStringLiteral("since 3 days, cannot sit for 4 hours"));
     EXPECT_TRUE(findings().empty());

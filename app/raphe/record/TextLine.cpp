@@ -12,6 +12,7 @@ TextLine::TextLine(const QString &name, QWidget *parent) : QLineEdit(parent)
 {
     setAccessibleName(name);
     setMinimumHeight(touchTarget);
+    setMaxLength(10'000'000); // Qt's own limit would cut what is pasted without a word
 }
 
 void TextLine::give(const std::string &text)

@@ -1,0 +1,115 @@
+#include "app/raphe/intake/ChoiceRow.h"
+
+#include "app/raphe/Style.h"
+
+#include <QGridLayout>
+#include <QKeyEvent>
+#include <QPushButton>
+
+#include <algorithm>
+
+namespace raphe {
+
+ChoiceRow::ChoiceRow(const QString &name, const QStringList &texts, int columns, QWidget *parent) : QWidget(parent)
+{
+    setAccessibleName(name);
+    auto *grid = new QGridLayout(this);
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setSpacing(2);
+    const int across = columns > 0 ? columns : static_cast<int>(texts.size());
+    setStyleSheet(QStringLiteral("QPushButton { padding: 3px 5px; min-width: 20px; } QPushButton:focus { padding: 2px 4px; }"));
+    for (const QString &text : texts) {
+        auto *button = new QPushButton(text);
+        button->setCheckable(true);
+        button->setAutoDefault(false);
+        button->setMinimumHeight(touchTarget);
+        button->setAccessibleName(tr("%1: %2", "what is asked, an answer").arg(name, text));
+        button->installEventFilter(this);
+        const int index = static_cast<int>(m_buttons.size());
+        connect(button, &QPushButton::clicked, this,
+            [this, index] { choose(m_value == index ? std::nullopt : std::optional(index)); });
+        grid->addWidget(button, index / across, index % across);
+        m_buttons.push_back(button);
+    }
+    show({});
+}
+
+ChoiceRow *ChoiceRow::ofNumbers(const QString &name, int highest)
+{
+    QStringList numbers;
+    for (int i = 0; i <= highest; ++i)
+        numbers << QString::number(i);
+    auto *row = new ChoiceRow(name, numbers);
+    row->m_isOfNumbers = true;
+    return row;
+}
+
+void ChoiceRow::give(std::optional<int> value)
+{
+    show(value);
+}
+
+void ChoiceRow::setTips(const QStringList &tips)
+{
+    for (qsizetype i = 0; i < tips.size(); ++i)
+        button(static_cast<int>(i))->setToolTip(tips[i]);
+}
+
+void ChoiceRow::choose(std::optional<int> value)
+{
+    const bool hadFocus = std::any_of(m_buttons.begin(), m_buttons.end(), [](const QPushButton *b) { return b->hasFocus(); });
+    show(value);
+    if (hadFocus && value)
+        button(*value)->setFocus();
+    Q_EMIT chosen();
+}
+
+void ChoiceRow::show(std::optional<int> value)
+{
+    m_value = value;
+    for (std::size_t i = 0; i < m_buttons.size(); ++i) {
+        const bool isChosen = value == static_cast<int>(i);
+        m_buttons[i]->setChecked(isChosen);
+        m_buttons[i]->setFocusPolicy(isChosen || (!value && i == 0) ? Qt::StrongFocus : Qt::ClickFocus);
+    }
+}
+
+// What a key chooses: an arrow the neighbour, a digit the number, a letter the next choice that begins with it. Nothing when it
+// says nothing here.
+std::optional<int> ChoiceRow::after(int key) const
+{
+    const int last = static_cast<int>(m_buttons.size()) - 1;
+    if (key == Qt::Key_Left)
+        return std::max(0, m_value.value_or(1) - 1);
+    if (key == Qt::Key_Right)
+        return std::min(last, m_value.value_or(-1) + 1);
+    if (!m_isOfNumbers && key >= Qt::Key_A && key <= Qt::Key_Z) {
+        for (int step = 1; step <= last + 1; ++step) {
+            const int index = (m_value.value_or(-1) + step) % (last + 1);
+            if (button(index)->text().startsWith(QChar(key), Qt::CaseInsensitive))
+                return index;
+        }
+        return {};
+    }
+    if (!m_isOfNumbers || key < Qt::Key_0 || key > Qt::Key_9)
+        return {};
+    const int digit = key - Qt::Key_0;
+    return m_value == 1 && 10 + digit <= last ? 10 + digit : digit; // 1 and then 0 make 10
+}
+
+bool ChoiceRow::eventFilter(QObject *watched, QEvent *event)
+{
+    if (event->type() != QEvent::KeyPress && event->type() != QEvent::ShortcutOverride)
+        return QWidget::eventFilter(watched, event);
+    const auto *key = static_cast<QKeyEvent *>(event);
+    const bool takesBack = key->key() == Qt::Key_Delete || key->key() == Qt::Key_Backspace;
+    const auto value = key->modifiers() & ~Qt::KeypadModifier ? std::nullopt : after(key->key());
+    if (!value && !takesBack)
+        return QWidget::eventFilter(watched, event);
+    event->accept(); // before the window's own keys
+    if (event->type() == QEvent::KeyPress && isEnabled())
+        choose(takesBack ? std::nullopt : value);
+    return true;
+}
+
+} // namespace raphe

@@ -1,0 +1,232 @@
+#include "app/raphe/intake/PainPanel.h"
+
+#include "app/raphe/BodyPanes.h"
+#include "app/raphe/WrappedLabel.h"
+#include "app/raphe/intake/ChoiceRow.h"
+#include "app/raphe/intake/PainWords.h"
+#include "app/raphe/Style.h"
+#include "app/raphe/patients/PersonWords.h"
+#include "app/raphe/practice/FormParts.h"
+#include "app/words/ErrorText.h"
+#include "core/anatomy/StrokeRaster.h"
+#include "core/outcome/DrawingOverlap.h"
+#include "core/record/PainMask.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QLocale>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace raphe {
+
+PainPanel::PainPanel(VisitSession &session, QWidget *parent)
+    : QWidget(parent),
+      m_session(session),
+      m_board(new PainBoard(session.knowledge())),
+      m_quality(new ChoiceRow(tr("What it feels like"), painQualityNames(), 5)),
+      m_intensity(ChoiceRow::ofNumbers(tr("How strong it is here"), PainScore::highest)),
+      m_patch(new WrappedLabel),
+      m_places(new WrappedLabel),
+      m_measures(hint()),
+      m_patient(pushButton(tr("The patient marks it ..."))),
+      m_confirm(pushButton(tr("Said back and agreed")))
+{
+    m_board->setPainter(Painter::Practitioner);
+    m_board->setMinimumSize(320, 260); // on a small laptop the form stands beside it
+    auto *column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(6);
+    column->addWidget(makeTools());
+    column->addWidget(m_board, 1);
+    m_patch->setProperty("role", QStringLiteral("head"));
+    for (WrappedLabel *label : {m_patch, m_places, m_measures}) {
+        label->setTextFormat(Qt::PlainText);
+        column->addWidget(label);
+    }
+    column->insertWidget(3, m_quality);
+    column->insertWidget(4, m_intensity);
+    auto *buttons = new QHBoxLayout;
+    buttons->addWidget(m_patient);
+    buttons->addStretch(1);
+    buttons->addWidget(m_confirm);
+    column->addLayout(buttons);
+    m_confirm->setToolTip(tr("The places were said to the patient in words, with the side, and the patient agreed"));
+    m_rest.setSingleShot(true);
+    m_rest.setInterval(150);
+
+    connect(m_board, &PainBoard::changed, this, [this] { m_session.setPain(m_board->patches()); });
+    connect(m_board, &PainBoard::chosen, this, &PainPanel::showPatch);
+    connect(m_board, &PainBoard::refused, this, &PainPanel::refused);
+    connect(m_board, &PainBoard::brushChanged, this, [this](double radius) {
+        const auto at = std::find(PainBoard::brushes.begin(), PainBoard::brushes.end(), radius);
+        m_brush->give(static_cast<int>(at - PainBoard::brushes.begin()));
+    });
+    connect(m_quality, &ChoiceRow::chosen, this, [this] {
+        const auto value = m_quality->value();
+        m_board->setQuality(value ? std::optional(painQualityWords[static_cast<std::size_t>(*value)].first) : std::nullopt);
+    });
+    connect(m_intensity, &ChoiceRow::chosen, this, [this] {
+        const auto value = m_intensity->value();
+        m_board->setIntensity(value ? std::optional(PainScore{*value}) : std::nullopt);
+    });
+    connect(m_patient, &QPushButton::clicked, this, &PainPanel::patientWanted);
+    connect(m_confirm, &QPushButton::clicked, this, [this] { m_session.confirmPain(); });
+    connect(&m_rest, &QTimer::timeout, this, &PainPanel::measure);
+    connect(&session, &VisitSession::visitOpened, this, &PainPanel::showVisit);
+    connect(&session, &VisitSession::findingsChanged, this, &PainPanel::showVisit);
+    showVisit();
+}
+
+QWidget *PainPanel::makeTools()
+{
+    auto *box = new QWidget;
+    auto *row = new QHBoxLayout(box);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(6);
+    m_views = new QComboBox;
+    m_views->setAccessibleName(tr("Views to paint on"));
+    m_views->setMinimumHeight(touchTarget);
+    m_views->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    for (const Arrangement &arrangement : BodyPanes::arrangements())
+        m_views->addItem(arrangement.name);
+    connect(m_views, &QComboBox::activated, this,
+        [this](int index) { m_board->setViews(BodyPanes::arrangements()[static_cast<std::size_t>(index)].panes); });
+    row->addWidget(m_views, 1);
+    m_brush = new ChoiceRow(tr("Brush"), {tr("Fine"), tr("Middle"), tr("Broad")});
+    m_brush->give(1);
+    connect(m_brush, &ChoiceRow::chosen, this, [this] {
+        if (!m_brush->value())
+            m_brush->give(1); // there is always a brush
+        m_board->setBrush(PainBoard::brushes[static_cast<std::size_t>(*m_brush->value())]);
+    });
+    row->addWidget(m_brush);
+    m_erase = pushButton(tr("Erase"));
+    m_erase->setCheckable(true);
+    connect(m_erase, &QPushButton::toggled, this, [this](bool on) { m_board->setErasing(on); });
+    row->addWidget(m_erase);
+    m_remove = pushButton(tr("Remove patch"));
+    connect(m_remove, &QPushButton::clicked, this, [this] { m_board->removeCurrent(); });
+    row->addWidget(m_remove);
+    return box;
+}
+
+void PainPanel::setTheme(const Theme &theme)
+{
+    m_board->setTheme(theme);
+}
+
+void PainPanel::showVisit()
+{
+    if (m_board->patches() != m_session.visit().pain)
+        m_board->setPatches(m_session.visit().pain);
+    m_board->setReadOnly(m_session.visitId() == 0 || m_session.isReadOnly());
+    for (QWidget *widget : {static_cast<QWidget *>(m_erase), static_cast<QWidget *>(m_patient)})
+        widget->setEnabled(!m_board->isReadOnly());
+    showPatch();
+    m_rest.start();
+}
+
+void PainPanel::showPatch()
+{
+    const int index = m_board->current();
+    const bool isThere = index >= 0;
+    const bool mayChange = isThere && !m_board->isReadOnly();
+    for (QWidget *widget : {static_cast<QWidget *>(m_quality), static_cast<QWidget *>(m_intensity), static_cast<QWidget *>(m_remove)})
+        widget->setEnabled(mayChange);
+    std::optional<int> quality;
+    std::optional<int> intensity;
+    if (isThere) {
+        const PainPatch &patch = m_board->patches()[static_cast<std::size_t>(index)];
+        if (patch.quality)
+            quality = static_cast<int>(*patch.quality);
+        if (patch.intensity)
+            intensity = patch.intensity->value;
+        const QString where = m_board->words(index);
+        m_patch->say(where.isEmpty() ? tr("This patch lies beside the body.") : where);
+    } else
+        m_patch->say(tr("Paint where it hurts; each place of its own kind is a patch of its own."));
+    m_quality->give(quality);
+    m_intensity->give(intensity);
+
+    const auto &patches = m_board->patches();
+    const auto open = std::count_if(patches.begin(), patches.end(), [](const PainPatch &patch) { return !patch.confirmed; });
+    m_confirm->setEnabled(open > 0 && !m_board->isReadOnly());
+    m_places->setVisible(!patches.empty());
+    m_places->say(open > 0 ? tr("Say back: 'You marked %1.'").arg(placeWords())
+                           : tr("Said back and agreed: %1.").arg(placeWords()));
+}
+
+// Each place once.
+QString PainPanel::placeWords() const
+{
+    QStringList words;
+    for (std::size_t i = 0; i < m_board->patches().size(); ++i)
+        for (const QString &place : m_board->words(static_cast<int>(i)).split(QStringLiteral("; "), Qt::SkipEmptyParts))
+            if (!words.contains(place))
+                words << place;
+    return words.join(QStringLiteral("; "));
+}
+
+void PainPanel::measure()
+{
+    if (m_session.visitId() == 0)
+        return;
+    if (!m_share) {
+        auto share = readEmbeddedBodyShare(*m_session.knowledge().atlas, *m_session.knowledge().body);
+        if (!share) {
+            m_measures->say(errorText(share.error()));
+            return;
+        }
+        m_share = std::move(share).value();
+        m_silhouette = silhouetteMask(*m_session.knowledge().body);
+    }
+    QStringList lines;
+    if (const QString extent = extentWords(); !extent.isEmpty())
+        lines << extent;
+    if (const QString overlap = overlapWords(); !overlap.isEmpty())
+        lines << overlap;
+    m_measures->say(lines.join(QLatin1Char('\n')));
+    m_measures->setVisible(!lines.isEmpty());
+}
+
+QString PainPanel::extentWords()
+{
+    const auto &pain = m_session.visit().pain;
+    if (pain.empty())
+        return {};
+    const auto percent = [](double value) { return QLocale().toString(value, 'f', 1); };
+    const SurfaceMask mask = painMask(pain, m_silhouette);
+    std::vector<RegionShare> regions = m_share->percentByRegion(mask);
+    std::stable_sort(
+        regions.begin(), regions.end(), [](const RegionShare &a, const RegionShare &b) { return a.percent > b.percent; });
+    constexpr std::size_t most = 3; // the rest is in the words above
+    QStringList parts;
+    for (std::size_t i = 0; i < std::min(most, regions.size()); ++i)
+        parts << tr("%1 %2 %", "region, percent")
+                     .arg(QString::fromStdString(m_session.knowledge().atlas->spoken(regions[i].region)), percent(regions[i].percent));
+    QString words = tr("%1 % of the body").arg(percent(m_share->percentOf(mask)));
+    if (!parts.isEmpty())
+        words += tr(": %1", "regions").arg(parts.join(QStringLiteral(", ")));
+    const auto elsewhere = std::count_if(pain.begin(), pain.end(), [](const PainPatch &p) { return !SurfaceMask::shows(p.view); });
+    if (elsewhere > 0)
+        words += tr("; %n patch(es) on other views count in no percent", nullptr, static_cast<int>(elsewhere));
+    return words + QLatin1Char('.');
+}
+
+QString PainPanel::overlapWords()
+{
+    const auto &last = m_session.lastVisit();
+    if (!last || last->pain.empty())
+        return {};
+    const QString day = dayWords(last->date);
+    if (m_session.visit().pain.empty())
+        return tr("Nothing is drawn today, so that it cannot be compared with the drawing of %1.").arg(day);
+    const DrawingOverlap overlap =
+        overlapOf(painMask(m_session.visit().pain, m_silhouette), painMask(last->pain, m_silhouette));
+    return tr("Beside the drawing of %1: %2").arg(day, QString::fromStdString(inWords(overlap)));
+}
+
+} // namespace raphe
