@@ -244,7 +244,7 @@ void MainWindow::makeToolBar()
         return button;
     };
     m_toIntake = addButton(
-        tr("Intake"), tr("Complaint, pain drawing, consent; and back to the body (E)"), [this] { showIntake(!isIntake()); });
+        tr("Intake"), tr("Complaint, pain drawing, consent; and back to the body (E, while typing Alt+E)"), [this] { showIntake(!isIntake()); });
     m_toIntake->setCheckable(true);
     auto *views = addButton(tr("Views"), tr("Which views are shown (V: the next)"), [] {});
     auto *list = new QMenu(views);
@@ -301,8 +301,12 @@ void MainWindow::makeShortcuts()
         connect(shortcut, &QShortcut::activated, this, slot);
         return shortcut;
     };
-    on(QKeySequence(Qt::Key_A), [this] { m_banner->ask(); });
-    on(QKeySequence(Qt::Key_E), [this] { showIntake(!isIntake()); });
+    // With Alt also while somebody types.
+    for (const int held : {0, static_cast<int>(Qt::ALT)}) {
+        on(QKeySequence(held | Qt::Key_A), [this] { m_banner->ask(); });
+        on(QKeySequence(held | Qt::Key_E), [this] { showIntake(!isIntake()); });
+    }
+    on(QKeySequence(Qt::CTRL | Qt::Key_N), [this] { m_visitPanel->newVisit(); });
     on(QKeySequence(Qt::CTRL | Qt::Key_O), [this] { m_visitPanel->choosePatient(); });
     on(QKeySequence::Print, [this] { askForMap(); });
     on(QKeySequence::Find, [this] {

@@ -7,6 +7,7 @@
 #include <QAction>
 #include <QInputDialog>
 #include <QMenu>
+#include <QMessageBox>
 #include <QToolButton>
 
 namespace raphe {
@@ -50,8 +51,35 @@ std::string VisitPanel::askReason(const QString &title, const QString &question)
     return ok ? reason.toStdString() : std::string();
 }
 
+// Once: what is meant so is not asked again.
+bool VisitPanel::areSidesMeant()
+{
+    const auto question = m_session.sidesToAsk();
+    if (!question)
+        return true;
+    const bool isRight = question->complaint == Side::Right;
+    QStringList found;
+    for (const Place &place : question->found)
+        found << QString::fromStdString(m_session.knowledge().atlas->spoken(place));
+    QMessageBox box(QMessageBox::Question, tr("Left and right"),
+        isRight ? tr("The complaint is on the RIGHT, everything found is on the LEFT: is that intended?")
+                : tr("The complaint is on the LEFT, everything found is on the RIGHT: is that intended?"),
+        QMessageBox::NoButton, this);
+    box.setInformativeText(
+        tr("No continuity that changes the side ties this to where it hurts: %1.").arg(found.join(QStringLiteral(", "))));
+    const auto *meant = box.addButton(tr("Intended: sign"), QMessageBox::AcceptRole);
+    box.setDefaultButton(box.addButton(tr("Look again"), QMessageBox::RejectRole));
+    box.exec();
+    if (box.clickedButton() != meant)
+        return false;
+    m_session.setSidesIntended();
+    return true;
+}
+
 void VisitPanel::sign()
 {
+    if (!areSidesMeant())
+        return;
     std::string reason;
     if (m_session.state() == VisitState::Amending) {
         reason = askReason(tr("Sign the amendment"), tr("Why was the signed visit changed? The reason stays in the record."));

@@ -30,6 +30,8 @@ public:
     void openPatient(std::int64_t patient);
     /// Shows the dialog in which a patient is found and identity confirmed, and opens who was chosen.
     void choosePatient();
+    /// Of the patient who is open, today.
+    void newVisit();
 
 Q_SIGNALS:
     void failed(const QString &message);
@@ -41,7 +43,6 @@ private:
     QWidget *makeVisitRow();
     void readVisits();
     void openChosenVisit();
-    void newVisit();
     void editRecord();
     void chooseEpisode(int index);
     void openVisit(const Result<std::int64_t> &id, bool isNew);
@@ -55,6 +56,7 @@ private:
     void makeActs();
     void showActs();
     void sign();
+    [[nodiscard]] bool areSidesMeant();
     void amend();
     void dropAmendment();
     void markInError();

@@ -5,6 +5,7 @@
 #include "core/document/StructureCard.h"
 #include "core/plan/Advice.h"
 #include "core/reasoning/Knowledge.h"
+#include "core/reasoning/SideCheck.h"
 #include "core/record/Visit.h"
 #include "core/store/Practice.h"
 #include "core/store/VisitSaver.h"
@@ -89,6 +90,10 @@ public:
     [[nodiscard]] std::vector<Reminder> reminders() const;
     /// Nothing may be treated.
     [[nodiscard]] bool isLocked() const;
+
+    /// Complaint and findings on opposite sides, not known to be meant so.
+    [[nodiscard]] std::optional<SideQuestion> sidesToAsk() const;
+    void setSidesIntended();
 
     void setInjured(bool injured);
     void setEpisode(std::optional<int> complaintId);

@@ -82,6 +82,19 @@ bool VisitSession::isLocked() const
     return lockAmong(standingVerdicts()) != nullptr;
 }
 
+std::optional<SideQuestion> VisitSession::sidesToAsk() const
+{
+    return m_visit.sidesIntended ? std::nullopt : sideQuestion(*m_knowledge->linkage, *m_knowledge->regions, m_visit);
+}
+
+void VisitSession::setSidesIntended()
+{
+    if (m_visit.sidesIntended || !mayChange())
+        return;
+    m_visit.sidesIntended = true;
+    save();
+}
+
 void VisitSession::setInjured(bool injured)
 {
     if (injured == m_visit.injured || !mayChange())

@@ -6,6 +6,7 @@
 #include <QInputDialog>
 #include <QLabel>
 #include <QMenu>
+#include <QMessageBox>
 #include <QPlainTextEdit>
 #include <QStatusBar>
 #include <QTimer>
@@ -148,6 +149,39 @@ TEST_F(VisitActs, AMovedDraftNamesItsNewPatient)
     EXPECT_EQ(session().visitId(), visit);
     EXPECT_EQ(session().visit().patient->name, "Right One");
     EXPECT_EQ(stored().patient->name, "Right One");
+}
+
+// The guard asks once: 'look again' leaves the visit open, 'intended' signs and is kept.
+TEST_F(VisitActs, OppositeSidesAreAskedOnceAtSigning)
+{
+    session().aimAt({{StructureId{"deltoid-region"}, Side::Right}, {}, {}});
+    session().toggleComplaint();
+    session().aimAt({{StructureId{"supraspinatus"}, Side::Left}, {}, {}});
+    session().setTenderness(3);
+    QString asked;
+    int times = 0;
+    const auto answer = [&](const QString &button) {
+        QTimer::singleShot(0, [&, button] {
+            auto *box = qobject_cast<QMessageBox *>(QApplication::activeModalWidget());
+            ASSERT_TRUE(box);
+            ++times;
+            asked = box->text();
+            for (QAbstractButton *b : box->buttons())
+                if (b->text() == button)
+                    b->click();
+        });
+        choose(QStringLiteral("Sign"));
+    };
+    answer(QStringLiteral("Look again"));
+    EXPECT_TRUE(asked.contains(QStringLiteral("complaint is on the RIGHT, everything found is on the LEFT"))) << asked.toStdString();
+    EXPECT_EQ(session().state(), VisitState::Draft);
+    EXPECT_FALSE(session().visit().sidesIntended);
+    answer(QStringLiteral("Intended: sign"));
+    EXPECT_EQ(session().state(), VisitState::Signed);
+    EXPECT_TRUE(stored().sidesIntended);
+    choose(QStringLiteral("Amend"));
+    EXPECT_FALSE(session().sidesToAsk()) << "it was meant so";
+    EXPECT_EQ(times, 2);
 }
 
 } // namespace raphe::test
