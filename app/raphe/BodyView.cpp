@@ -1,6 +1,7 @@
 #include "app/raphe/BodyView.h"
 
 #include "app/raphe/BodyViewAccessible.h"
+#include "app/raphe/NearestAhead.h"
 #include "core/anatomy/MarkPoint.h"
 
 #include <QAccessible>
@@ -64,10 +65,10 @@ BodyView::BodyView(const Atlas &atlas, const Drawing &drawing, Side facing, QWid
     connect(&m_fade, &QVariantAnimation::finished, this, [this] { m_fading = {}; });
 }
 
-QString BodyView::title() const
+QString BodyView::titleOf(View view, Side facing)
 {
-    const bool right = facing() == Side::Right;
-    switch (drawing().view()) {
+    const bool right = facing == Side::Right;
+    switch (view) {
     case View::Front: return tr("Front");
     case View::Back: return tr("Back");
     case View::Side: return right ? tr("Right side") : tr("Left side");
@@ -337,7 +338,7 @@ void BodyView::paintEvent(QPaintEvent *)
         paintLabels(painter);
     paintPath(painter);
     paintMarks(painter);
-    paintSideLetters(painter);
+    paintSideLetters(painter, m_theme, drawing(), facing(), size(), m_transform.upsideDown);
     if (hasFocus()) {
         painter.setBrush(Qt::NoBrush);
         painter.setPen(QPen(m_theme.accent, 2));
@@ -380,30 +381,32 @@ void BodyView::paintMarks(QPainter &painter) const
         paintMark(painter, m_theme, m_marks[i].look, zero + points[i], markPixels);
 }
 
-void BodyView::paintSideLetters(QPainter &painter) const
+void BodyView::paintSideLetters(
+    QPainter &painter, const Theme &theme, const Drawing &drawing, Side facing, QSizeF size, bool upsideDown)
 {
     painter.setFont(typeface(15, QFont::Bold));
     const auto letter = [&](bool atLeft, const QString &text) {
-        const QRectF box(atLeft ? 10 : width() - 42, 10, 32, 32);
+        const QRectF box(atLeft ? 10 : size.width() - 42, 10, 32, 32);
         painter.setPen(Qt::NoPen);
-        painter.setBrush(m_theme.panel);
+        painter.setBrush(theme.panel);
         painter.drawRoundedRect(box, 6, 6);
-        painter.setPen(m_theme.ink);
+        painter.setPen(theme.ink);
         painter.drawText(box, Qt::AlignCenter, text);
     };
     const QString left = tr("L", "left side of the patient");
     const QString right = tr("R", "right side of the patient");
-    if (isWhole(drawing().view())) {
-        letter(true, facing() == Side::Right ? right : left);
+    if (isWhole(drawing.view())) {
+        letter(true, facing == Side::Right ? right : left);
     } else {
-        const bool rightOnRight = (drawing().signOf(Side::Right) > 0) != m_transform.upsideDown;
+        const bool rightOnRight = (drawing.signOf(Side::Right) > 0) != upsideDown;
         letter(true, rightOnRight ? left : right);
         letter(false, rightOnRight ? right : left);
     }
     painter.setFont(typeface(10));
-    painter.setPen(m_theme.quiet);
-    painter.drawText(QRectF(0, height() - 26, width(), 20), Qt::AlignCenter,
-        m_transform.upsideDown ? tr("%1, from the head end").arg(title()) : title());
+    painter.setPen(theme.quiet);
+    const QString title = titleOf(drawing.view(), facing);
+    painter.drawText(QRectF(0, size.height() - 26, size.width(), 20), Qt::AlignCenter,
+        upsideDown ? tr("%1, from the head end").arg(title) : title);
 }
 
 void BodyView::resizeEvent(QResizeEvent *)
@@ -511,7 +514,7 @@ void BodyView::keyPressEvent(QKeyEvent *event)
     }
 }
 
-// Next structure of this layer in the direction of the key: near and straight ahead is best.
+// Next structure of this layer in the direction of the key.
 void BodyView::moveCursor(int dx, int dy)
 {
     const auto places = placesShown();
@@ -524,22 +527,9 @@ void BodyView::moveCursor(int dx, int dy)
     const auto here = centreOf(*m_cursor);
     if (!here)
         return;
-    const Place *best = nullptr;
-    double bestCost = 0;
-    for (const Place &place : places) {
-        const Point there = *centreOf(place);
-        const double along = (there.x - here->x) * dx + (there.y - here->y) * dy;
-        const double across = std::abs((there.x - here->x) * dy) + std::abs((there.y - here->y) * dx);
-        if (place == *m_cursor || along <= 0.5)
-            continue;
-        const double cost = along + 2.5 * across;
-        if (!best || cost < bestCost) {
-            best = &place;
-            bestCost = cost;
-        }
-    }
+    const auto best = nearestAhead(places.size(), [&](std::size_t i) { return *centreOf(places[i]); }, *here, dx, dy);
     if (best)
-        setCursorPlace(*best);
+        setCursorPlace(places[*best]);
 }
 
 void BodyView::setCursorPlace(const Place &place)

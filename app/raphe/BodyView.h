@@ -53,7 +53,11 @@ public:
     /// Whether a place can be seen here at all: drawn, and on a side that this view faces.
     [[nodiscard]] bool shows(const Place &place) const;
     /// In words: 'Front', 'Right side', 'Soles'.
-    [[nodiscard]] QString title() const;
+    [[nodiscard]] QString title() const { return titleOf(drawing().view(), facing()); }
+    [[nodiscard]] static QString titleOf(View view, Side facing);
+    /// R and L in the upper corners of a view of this size; a whole view has the one that it shows.
+    static void paintSideLetters(
+        QPainter &painter, const Theme &theme, const Drawing &drawing, Side facing, QSizeF size, bool upsideDown);
     /// Names on the drawing at the present zoom.
     [[nodiscard]] const std::vector<Label> &labels() const { return m_labels; }
     [[nodiscard]] const std::optional<Place> &cursor() const { return m_cursor; }
@@ -100,7 +104,6 @@ private:
     void paintLabels(QPainter &painter) const;
     void paintMarks(QPainter &painter) const;
     void paintPath(QPainter &painter) const;
-    void paintSideLetters(QPainter &painter) const;
 
     const Atlas &m_atlas;
     BodyArt m_art;
