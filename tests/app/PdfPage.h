@@ -4,6 +4,7 @@
 #include <QColor>
 #include <QImage>
 #include <QProcess>
+#include <QRegularExpression>
 #include <QString>
 
 #include <cmath>
@@ -24,6 +25,47 @@ inline QString textOf(const QString &pdf)
 {
     return QString::fromUtf8(poppler(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), pdf, QStringLiteral("-")}))
         .simplified();
+}
+
+/// Without white space and hyphens, so that it does not matter where lines were broken.
+inline QString squeezed(QString text)
+{
+    return text.remove(QRegularExpression(QStringLiteral("[\\s\u00ad-]")));
+}
+
+/// Each page's text, squeezed, in the order in which it was painted.
+inline QStringList squeezedPages(const QString &pdf)
+{
+    const QString text =
+        QString::fromUtf8(poppler(QStringLiteral("pdftotext"), {QStringLiteral("-raw"), pdf, QStringLiteral("-")}));
+    QStringList pages;
+    for (const QString &page : text.split(QLatin1Char('\f'), Qt::SkipEmptyParts))
+        pages << squeezed(page);
+    return pages;
+}
+
+/// Words that stand, with a part of them, beyond the margin (points) of a page that is painted from the top left.
+inline QStringList wordsBeyond(const QString &pdf, double margin)
+{
+    const QString boxes =
+        QString::fromUtf8(poppler(QStringLiteral("pdftotext"), {QStringLiteral("-bbox"), pdf, QStringLiteral("-")}));
+    static const QRegularExpression one(
+        QStringLiteral("<page width=\"([0-9.]+)\" height=\"([0-9.]+)\">"
+                       "|<word xMin=\"([-0-9.]+)\" yMin=\"([-0-9.]+)\" xMax=\"([-0-9.]+)\" yMax=\"([-0-9.]+)\">([^<]*)<"));
+    QStringList out;
+    double width = 0;
+    double height = 0;
+    for (auto it = one.globalMatch(boxes); it.hasNext();) {
+        const auto match = it.next();
+        if (!match.captured(1).isEmpty()) {
+            width = match.captured(1).toDouble();
+            height = match.captured(2).toDouble();
+        } else if (match.captured(3).toDouble() < margin || match.captured(4).toDouble() < margin
+            || match.captured(5).toDouble() > width - margin || match.captured(6).toDouble() > height - margin) {
+            out << match.captured(7);
+        }
+    }
+    return width > 0 ? out : QStringList{QStringLiteral("no page")};
 }
 
 inline QImage pictureOf(const QString &pdf, int dotsPerInch)
