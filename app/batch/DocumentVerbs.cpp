@@ -25,6 +25,9 @@ void addDocumentVerbs(CLI::App &cli, Result<Done> &result)
     };
     document("rules", "write all caution rules, warning signs and reminders as tables for a clinician's review")
         ->callback([&result, given] { result = writeRules(given->out, given->paper); });
+    document("form", "write the form that a patient fills in before the visit, with a pen")->callback([&result, given] {
+        result = writeForm(given->out, given->paper);
+    });
 }
 
 } // namespace raphe::batch

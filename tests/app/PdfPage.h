@@ -8,6 +8,7 @@
 #include <QString>
 
 #include <cmath>
+#include <vector>
 
 namespace raphe::test {
 
@@ -44,28 +45,45 @@ inline QStringList squeezedPages(const QString &pdf)
     return pages;
 }
 
-/// Words that stand, with a part of them, beyond the margin (points) of a page that is painted from the top left.
-inline QStringList wordsBeyond(const QString &pdf, double margin)
+struct PrintedWord {
+    int page = 0; // from 1
+    QSizeF sheet;
+    QRectF box; // all in points, from the top left
+    QString text;
+};
+
+inline std::vector<PrintedWord> wordsOf(const QString &pdf)
 {
-    const QString boxes =
-        QString::fromUtf8(poppler(QStringLiteral("pdftotext"), {QStringLiteral("-bbox"), pdf, QStringLiteral("-")}));
     static const QRegularExpression one(
         QStringLiteral("<page width=\"([0-9.]+)\" height=\"([0-9.]+)\">"
                        "|<word xMin=\"([-0-9.]+)\" yMin=\"([-0-9.]+)\" xMax=\"([-0-9.]+)\" yMax=\"([-0-9.]+)\">([^<]*)<"));
-    QStringList out;
-    double width = 0;
-    double height = 0;
+    const QString boxes =
+        QString::fromUtf8(poppler(QStringLiteral("pdftotext"), {QStringLiteral("-bbox"), pdf, QStringLiteral("-")}));
+    std::vector<PrintedWord> out;
+    int page = 0;
+    QSizeF sheet;
     for (auto it = one.globalMatch(boxes); it.hasNext();) {
         const auto match = it.next();
+        const auto number = [&](int i) { return match.captured(i).toDouble(); };
         if (!match.captured(1).isEmpty()) {
-            width = match.captured(1).toDouble();
-            height = match.captured(2).toDouble();
-        } else if (match.captured(3).toDouble() < margin || match.captured(4).toDouble() < margin
-            || match.captured(5).toDouble() > width - margin || match.captured(6).toDouble() > height - margin) {
-            out << match.captured(7);
+            ++page;
+            sheet = {number(1), number(2)};
+        } else {
+            out.push_back({page, sheet, {QPointF(number(3), number(4)), QPointF(number(5), number(6))}, match.captured(7)});
         }
     }
-    return width > 0 ? out : QStringList{QStringLiteral("no page")};
+    return out;
+}
+
+/// Words that stand, with a part of them, beyond the margin (points) of their page.
+inline QStringList wordsBeyond(const QString &pdf, double margin)
+{
+    const auto words = wordsOf(pdf);
+    QStringList out;
+    for (const PrintedWord &word : words)
+        if (!QRectF(QPointF(0, 0), word.sheet).adjusted(margin, margin, -margin, -margin).contains(word.box))
+            out << word.text;
+    return words.empty() ? QStringList{QStringLiteral("no words")} : out;
 }
 
 inline QImage pictureOf(const QString &pdf, int dotsPerInch)
