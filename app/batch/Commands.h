@@ -23,6 +23,10 @@ namespace raphe::batch {
 [[nodiscard]] Result<Done> printOverlap(const std::string &visitFile, const std::string &beforeFile);
 [[nodiscard]] Result<Done> writeMap(
     const std::string &visitFile, const std::string &out, const std::string &paper, const std::string &language);
+/// All caution rules, warning signs and reminders, for a clinician's review.
+[[nodiscard]] Result<Done> writeRules(const std::string &out, const std::string &paper);
+/// The form that a patient fills in before the visit.
+[[nodiscard]] Result<Done> writeForm(const std::string &out, const std::string &paper);
 /// Who opens a practice file; the passphrase is asked for, or read from the descriptor.
 struct Key {
     std::string signIn;

@@ -1,6 +1,7 @@
 // raphe-batch map: the visit map as PDF, SVG or PNG.
 #include "app/batch/Commands.h"
 
+#include "app/batch/PaperSize.h"
 #include "app/batch/VisitFile.h"
 #include "app/paint/VisitMapPage.h"
 
@@ -8,16 +9,16 @@ namespace raphe::batch {
 
 Result<Done> writeMap(const std::string &visitFile, const std::string &out, const std::string &paper, const std::string &language)
 {
-    const auto size = fromWord(paperWords, paper);
+    const auto size = paperOf(paper);
     if (!size)
-        return Error{ErrorCode::BadArgument, "--paper", "'" + paper + "' is not a paper size; use a4 or letter"};
+        return size.error();
     if (language != "en" && language != "de" && language != "es")
         return Error{ErrorCode::BadArgument, "--language", "'" + language + "' is not a language of the atlas; use en, de or es"};
     const auto read = readKnownVisit(visitFile);
     if (!read)
         return read.error();
     const auto &[knowledge, visit] = read.value();
-    return writeVisitMap(out, *size, visitMap(*knowledge.atlas, *knowledge.body, visit, language),
+    return writeVisitMap(out, size.value(), visitMap(*knowledge.atlas, *knowledge.body, visit, language),
         BodyArt(*knowledge.atlas, knowledge.body->of(View::Front)), BodyArt(*knowledge.atlas, knowledge.body->of(View::Back)));
 }
 

@@ -9,6 +9,8 @@ namespace raphe::batch {
 
 /// Of the atlas and of one visit. The verb that was given leaves its outcome in `result`, which must outlive the parsing.
 void addVisitVerbs(CLI::App &cli, Result<Done> &result);
+/// That print what stands in no visit.
+void addDocumentVerbs(CLI::App &cli, Result<Done> &result);
 /// Of the practice file.
 void addPracticeVerbs(CLI::App &cli, Result<Done> &result);
 

@@ -29,6 +29,7 @@ int main(int argc, char **argv)
     cli.require_subcommand(0, 1); // none is reported below, so that an unknown verb is named
     Result<Done> result = Done{};
     batch::addVisitVerbs(cli, result);
+    batch::addDocumentVerbs(cli, result);
     batch::addPracticeVerbs(cli, result);
 
     if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM"))

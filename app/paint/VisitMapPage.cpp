@@ -1,17 +1,14 @@
 #include "app/paint/VisitMapPage.h"
 
 #include "app/paint/Marks.h"
+#include "app/paint/Type.h"
 
 #include <QBuffer>
 #include <QCoreApplication>
 #include <QDate>
-#include <QFile>
 #include <QImage>
 #include <QLocale>
-#include <QPageSize>
 #include <QPainter>
-#include <QPdfWriter>
-#include <QSaveFile>
 #include <QSvgGenerator>
 
 #include <algorithm>
@@ -39,41 +36,6 @@ QString longDate(const std::string &iso)
     const QDate date = QDate::fromString(q(iso), Qt::ISODate);
     return date.isValid() ? QLocale().toString(date, QLocale::LongFormat) : QString();
 }
-
-// Type on a millimetre page: painted large and scaled down, since QFont has whole pixels only.
-class Type {
-public:
-    Type(QPainter &painter, double millimetres, int weight, const QColor &color)
-        : m_painter(painter), m_scale(millimetres / 100), m_font(typefaceInUnits(100, weight)), m_color(color)
-    {
-    }
-
-    /// Draws wrapped text and returns its height in millimetres.
-    double draw(const QRectF &box, const QString &text, int flags = Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap)
-    {
-        m_painter.save();
-        m_painter.translate(box.topLeft());
-        m_painter.scale(m_scale, m_scale);
-        m_painter.setFont(m_font);
-        m_painter.setPen(m_color);
-        QRectF used;
-        m_painter.drawText(QRectF(0, 0, box.width() / m_scale, box.height() / m_scale), flags, text, &used);
-        m_painter.restore();
-        return used.height() * m_scale;
-    }
-
-    [[nodiscard]] double height(double width, const QString &text) const
-    {
-        const QFontMetricsF metrics(m_font);
-        return metrics.boundingRect(QRectF(0, 0, width / m_scale, 1e6), Qt::TextWordWrap, text).height() * m_scale;
-    }
-
-private:
-    QPainter &m_painter;
-    double m_scale;
-    QFont m_font;
-    QColor m_color;
-};
 
 void paintSideLetters(QPainter &painter, const Theme &theme, const Drawing &drawing, const QRectF &box)
 {
@@ -295,32 +257,15 @@ namespace {
 
 constexpr double dotsPerInch = 150;
 
-QPageSize pageSize(Paper paper)
-{
-    return QPageSize(paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter);
-}
-
-Result<Done> saveAll(const std::string &file, const QByteArray &bytes)
-{
-    QSaveFile out(q(file));
-    if (!out.open(QIODevice::WriteOnly))
-        return Error{ErrorCode::CannotWrite, file, out.errorString().toStdString()};
-    if (out.write(bytes) != bytes.size()) {
-        const auto reason = out.errorString().toStdString();
-        out.cancelWriting();
-        return Error{ErrorCode::CannotWrite, file, reason};
-    }
-    if (!out.commit())
-        return Error{ErrorCode::CannotWrite, file, out.errorString().toStdString()};
-    return Done{};
-}
-
 } // namespace
 
 Result<Done> writeVisitMap(const std::string &file, Paper paper, const VisitMap &map, const BodyArt &front, const BodyArt &back)
 {
-    const QSizeF mm = pageSize(paper).size(QPageSize::Millimeter);
-    const QRectF page(QPointF(0, 0), mm);
+    const QRectF page = sheetOf(paper);
+    if (file.ends_with(".pdf"))
+        return writePdf(file, paper, QPageLayout::Portrait, tr("What we found today"),
+            {[&](QPainter &painter) { paintVisitMap(painter, page, map, front, back); }});
+    const QSizeF mm = page.size();
     const auto paint = [&](QPaintDevice *device, double unitsPerMillimetre) {
         QPainter painter;
         if (!painter.begin(device))
@@ -334,15 +279,7 @@ Result<Done> writeVisitMap(const std::string &file, Paper paper, const VisitMap 
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
     bool painted = false;
-    if (file.ends_with(".pdf")) {
-        QPdfWriter pdf(&buffer);
-        pdf.setPageSize(pageSize(paper));
-        pdf.setPageMargins(QMarginsF(0, 0, 0, 0));
-        pdf.setResolution(1200);
-        pdf.setTitle(tr("What we found today"));
-        pdf.setCreator(QStringLiteral("Raphe"));
-        painted = paint(&pdf, 1200 / 25.4);
-    } else if (file.ends_with(".svg")) {
+    if (file.ends_with(".svg")) {
         QSvgGenerator svg;
         svg.setOutputDevice(&buffer);
         svg.setResolution(254); // ten units a millimetre

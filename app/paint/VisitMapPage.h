@@ -2,18 +2,12 @@
 #pragma once
 
 #include "app/paint/BodyArt.h"
-#include "core/base/Result.h"
+#include "app/paint/Paper.h"
 #include "core/document/VisitMap.h"
 
 #include <string>
 
-class QPainter;
-class QRectF;
-
 namespace raphe {
-
-enum class Paper { A4, Letter };
-inline constexpr WordTable<Paper, 2> paperWords{{{Paper::A4, "a4"}, {Paper::Letter, "letter"}}};
 
 /// Paints the page into `page`, whose units are millimetres.
 void paintVisitMap(QPainter &painter, const QRectF &page, const VisitMap &map, const BodyArt &front, const BodyArt &back);

@@ -4,9 +4,11 @@
 #include <QColor>
 #include <QImage>
 #include <QProcess>
+#include <QRegularExpression>
 #include <QString>
 
 #include <cmath>
+#include <vector>
 
 namespace raphe::test {
 
@@ -24,6 +26,64 @@ inline QString textOf(const QString &pdf)
 {
     return QString::fromUtf8(poppler(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), pdf, QStringLiteral("-")}))
         .simplified();
+}
+
+/// Without white space and hyphens, so that it does not matter where lines were broken.
+inline QString squeezed(QString text)
+{
+    return text.remove(QRegularExpression(QStringLiteral("[\\s\u00ad-]")));
+}
+
+/// Each page's text, squeezed, in the order in which it was painted.
+inline QStringList squeezedPages(const QString &pdf)
+{
+    const QString text =
+        QString::fromUtf8(poppler(QStringLiteral("pdftotext"), {QStringLiteral("-raw"), pdf, QStringLiteral("-")}));
+    QStringList pages;
+    for (const QString &page : text.split(QLatin1Char('\f'), Qt::SkipEmptyParts))
+        pages << squeezed(page);
+    return pages;
+}
+
+struct PrintedWord {
+    int page = 0; // from 1
+    QSizeF sheet;
+    QRectF box; // all in points, from the top left
+    QString text;
+};
+
+inline std::vector<PrintedWord> wordsOf(const QString &pdf)
+{
+    static const QRegularExpression one(
+        QStringLiteral("<page width=\"([0-9.]+)\" height=\"([0-9.]+)\">"
+                       "|<word xMin=\"([-0-9.]+)\" yMin=\"([-0-9.]+)\" xMax=\"([-0-9.]+)\" yMax=\"([-0-9.]+)\">([^<]*)<"));
+    const QString boxes =
+        QString::fromUtf8(poppler(QStringLiteral("pdftotext"), {QStringLiteral("-bbox"), pdf, QStringLiteral("-")}));
+    std::vector<PrintedWord> out;
+    int page = 0;
+    QSizeF sheet;
+    for (auto it = one.globalMatch(boxes); it.hasNext();) {
+        const auto match = it.next();
+        const auto number = [&](int i) { return match.captured(i).toDouble(); };
+        if (!match.captured(1).isEmpty()) {
+            ++page;
+            sheet = {number(1), number(2)};
+        } else {
+            out.push_back({page, sheet, {QPointF(number(3), number(4)), QPointF(number(5), number(6))}, match.captured(7)});
+        }
+    }
+    return out;
+}
+
+/// Words that stand, with a part of them, beyond the margin (points) of their page.
+inline QStringList wordsBeyond(const QString &pdf, double margin)
+{
+    const auto words = wordsOf(pdf);
+    QStringList out;
+    for (const PrintedWord &word : words)
+        if (!QRectF(QPointF(0, 0), word.sheet).adjusted(margin, margin, -margin, -margin).contains(word.box))
+            out << word.text;
+    return words.empty() ? QStringList{QStringLiteral("no words")} : out;
 }
 
 inline QImage pictureOf(const QString &pdf, int dotsPerInch)

@@ -1,5 +1,6 @@
 #!/usr/bin/env python3
-"""Flesch-Kincaid grade of every question that a patient is asked: 6 or below (a handout's limit, FACTS: AMA and NIH advice).
+"""Flesch-Kincaid grade of every question that a patient is asked and of every other text that a patient reads, and of the whole
+form before arrival: 6 or below (a handout's limit: AMA and NIH advice).
 
 grade = 0.39 * words / sentences + 11.8 * syllables / words - 15.59
 
@@ -15,7 +16,10 @@ import re
 import sys
 
 HERE = pathlib.Path(__file__).resolve().parent
-SIGNS = HERE.parents[1] / "resources" / "safety" / "warning-signs.json"
+RESOURCES = HERE.parents[1] / "resources"
+SIGNS = RESOURCES / "safety" / "warning-signs.json"
+TEXTS = RESOURCES / "intake" / "patient-texts.json"
+FILLED = {"{place}": "shoulder", "{page}": "2", "{pages}": "6"}  # what a text with a gap is measured with
 LIMIT = 6.0
 LONGEST = 20  # words in a sentence; our choice, no source
 
@@ -111,10 +115,21 @@ def measure(text, bare=False):
     return 0.39 * len(words) / len(per) + 11.8 * syl / len(words) - 15.59, max(len(s) for s in per), words
 
 
+def ended(text):
+    """As a sentence of its own."""
+    for gap, word in FILLED.items():
+        text = text.replace(gap, word)
+    return text if text[-1] in ".!?" else text + "."
+
+
 def texts():
     for sign in json.loads(SIGNS.read_text(encoding="utf-8"))["signs"]:
         if sign.get("by") != "practitioner":
             yield sign["id"], sign["ask"]
+    patient = json.loads(TEXTS.read_text(encoding="utf-8"))["texts"]
+    for text in patient:
+        yield text["id"], ended(text["text"])
+    yield "the whole form", " ".join(ended(t["text"]) for t in patient if t["where"] != "patient-mode")
 
 
 def main():
@@ -131,7 +146,7 @@ def main():
     over = [r for r in rows if r[0] > LIMIT]
     long = [r for r in rows if r[2] > LONGEST]
     for g, b, longest, name, text in (rows if "--all" in sys.argv else over):
-        print("%5.1f  bare %5.1f  longest %2d  %s" % (g, b, longest, name) + ("  " + text if g > LIMIT else ""))
+        print("%5.1f  bare %5.1f  longest %2d  %s" % (g, b, longest, name) + ("  " + text[:200] if g > LIMIT else ""))
     for r in long:
         print("sentence of %d words: %s" % (r[2], r[3]))
     print("%d texts, highest grade %.1f, %d above %.0f; with no name excepted: highest %.1f, %d above"

@@ -114,6 +114,7 @@ def check_content(tally):
     tally.check("retention.json", problems("retention", load(ROOT / "resources" / "retention.json")))
     tally.check("safety/feeds.json", problems("caution-feeds", load(SAFETY / "feeds.json")))
     tally.check("safety/warning-signs.json", problems("warning-signs", load(SAFETY / "warning-signs.json")))
+    tally.check("intake/patient-texts.json", problems("patient-texts", load(ROOT / "resources" / "intake" / "patient-texts.json")))
     for name in ["actions", "conditions", "rules"]:
         tally.check(f"safety/{name}.json", problems(f"safety-{name}", load(SAFETY / f"{name}.json")))
 
@@ -169,6 +170,7 @@ def check_refusals_by_schema(tally):
     rules = load(SAFETY / "rules.json")
     signs = load(SAFETY / "warning-signs.json")
     feeds = load(SAFETY / "feeds.json")
+    texts = load(ROOT / "resources" / "intake" / "patient-texts.json")
     warning = {"sign": "hot-joint", "answer": "yes", "asked": "2026-11-27", "at": [hip], "decided": "care-same-day", "why": "red"}
     cases = [
         ("atlas", "unknown field", spoilt(muscles, colour="red")),
@@ -203,6 +205,9 @@ def check_refusals_by_schema(tally):
         ("caution-feeds", "text with a limit", spoilt(feeds, "feeds", 0, to=3)),
         ("caution-feeds", "word in capitals", spoilt(feeds, "feeds", 0, words=["Warfarin"])),
         ("caution-feeds", "unknown part of the record", spoilt(feeds, "feeds", 0, field="shoes")),
+        ("patient-texts", "text of no use", spoilt(texts, "texts", 0, where="nowhere")),
+        ("patient-texts", "empty text", spoilt(texts, "texts", 0, text="")),
+        ("patient-texts", "a gap that nobody fills", spoilt(texts, "texts", 0, text="Hello {name}.")),
         ("warning-signs", "unknown level", spoilt(signs, "signs", 0, level="soon")),
         ("warning-signs", "no question", spoilt(signs, "signs", 0, ask="Chest pain")),
         ("warning-signs", "asked of nobody", spoilt(signs, "signs", 0, areas=[])),
