@@ -8,6 +8,7 @@
 #include <QInputDialog>
 #include <QMenu>
 #include <QMessageBox>
+#include <QPushButton>
 #include <QToolButton>
 
 namespace raphe {
@@ -67,7 +68,7 @@ bool VisitPanel::areSidesMeant()
         QMessageBox::NoButton, this);
     box.setInformativeText(
         tr("No continuity that changes the side ties this to where it hurts: %1.").arg(found.join(QStringLiteral(", "))));
-    const auto *meant = box.addButton(tr("Intended: sign"), QMessageBox::AcceptRole);
+    const QAbstractButton *meant = box.addButton(tr("Intended: sign"), QMessageBox::AcceptRole);
     box.setDefaultButton(box.addButton(tr("Look again"), QMessageBox::RejectRole));
     box.exec();
     if (box.clickedButton() != meant)

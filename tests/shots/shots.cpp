@@ -6,6 +6,7 @@
 #include "app/words/ErrorText.h"
 #include "core/anatomy/MarkPoint.h"
 #include "core/record/VisitJson.h"
+#include "tests/shots/IntakeFilm.h"
 #include "tests/shots/PracticeScreens.h"
 
 #include <CLI/CLI.hpp>
@@ -33,27 +34,39 @@ bool fail(const Error &error)
 
 class Photographer {
 public:
-    Photographer(const Knowledge &knowledge, const Adviser &adviser, QString demo, QString out, QString suffix, bool sheets)
-
+    Photographer(
+        const Knowledge &knowledge, const Adviser &adviser, QString demo, QString out, QString suffix, bool sheets, bool film)
         : m_knowledge(knowledge),
           m_adviser(adviser),
           m_demo(std::move(demo)),
           m_out(std::move(out)),
           m_suffix(std::move(suffix)),
-          m_sheets(sheets)
+          m_sheets(sheets),
+          m_film(film)
     {
     }
 
     bool run()
     {
-        for (const Appearance appearance : {Appearance::Light, Appearance::Dark})
-            if (!visit(appearance))
+        for (const Appearance appearance : {Appearance::Light, Appearance::Dark}) {
+            m_look = appearance == Appearance::Light ? QStringLiteral("light") : QStringLiteral("dark");
+            const Theme theme = themeFor(appearance);
+            dress(*qobject_cast<QApplication *>(QCoreApplication::instance()), theme);
+            if (!m_film && (!visit(theme) || !photographPractice(m_knowledge, m_adviser, pattern())))
                 return false;
+            if (!filmIntake(m_knowledge, m_adviser, theme, pattern()))
+                return false;
+        }
         return true;
     }
 
 private:
-    bool visit(Appearance appearance)
+    [[nodiscard]] QString pattern() const
+    {
+        return QStringLiteral("%2/screen-%1-%3%4.png").arg(QStringLiteral("%1"), m_out, m_look, m_suffix);
+    }
+
+    bool visit(const Theme &theme)
     {
         const QTemporaryDir home;
         const std::string practice = home.filePath(QStringLiteral("practice.raphe")).toStdString();
@@ -84,13 +97,10 @@ private:
                 return fail(added.error());
         }
 
-        const Theme theme = themeFor(appearance);
-        dress(*qobject_cast<QApplication *>(QCoreApplication::instance()), theme);
         VisitSession session(m_knowledge, m_adviser, std::move(made.value().practice));
         MainWindow window(session);
         window.setTheme(theme);
         window.resize(1440, 900);
-        m_look = appearance == Appearance::Light ? QStringLiteral("light") : QStringLiteral("dark");
         window.show();
         if (!QTest::qWaitForWindowExposed(&window))
             return false;
@@ -173,8 +183,7 @@ private:
         session.selectFinding(1);
         save(window, "9-shoulder-blades");
         saveIntake(window, session);
-        return photographPractice(
-            m_knowledge, m_adviser, QStringLiteral("%2/screen-%1-%3%4.png").arg(QStringLiteral("%1"), m_out, m_look, m_suffix));
+        return true;
     }
 
     void saveIntake(MainWindow &window, VisitSession &session)
@@ -306,6 +315,7 @@ private:
     QString m_suffix;
     QString m_look;
     bool m_sheets; // each view and layer by itself too
+    bool m_film; // the steps of intake and nothing else
 };
 
 // What the offscreen platform cannot do is not for the reader of demo/run.
@@ -328,6 +338,8 @@ int main(int argc, char **argv)
     cli.add_option("--suffix", suffix, "added to the names");
     bool sheets = false;
     cli.add_flag("--sheets", sheets, "each view and layer by itself too");
+    bool film = false;
+    cli.add_flag("--film", film, "the steps of intake and nothing else");
     CLI11_PARSE(cli, argc, argv);
 
     const QTemporaryDir home; // no settings of the user's
@@ -345,7 +357,7 @@ int main(int argc, char **argv)
         return 2;
     }
     return Photographer(knowledge.value(), adviser.value(), QString::fromStdString(demo), QString::fromStdString(out),
-               QString::fromStdString(suffix), sheets)
+               QString::fromStdString(suffix), sheets, film)
                .run()
         ? 0
         : 1;

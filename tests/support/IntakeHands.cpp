@@ -3,7 +3,6 @@
 #include "app/raphe/intake/ChoiceRow.h"
 
 #include <QApplication>
-#include <QComboBox>
 #include <QLineEdit>
 #include <QListView>
 #include <QPlainTextEdit>
@@ -115,32 +114,12 @@ void IntakeHands::choose(QWidget *in, const QString &name, int index)
         m_troubles.push_back("'" + name.toStdString() + "' is not what was chosen");
 }
 
-void IntakeHands::chooseFrom(QWidget *in, const QString &name, int index)
-{
-    auto *list = qobject_cast<QComboBox *>(field(in, name));
-    if (!list)
-        return;
-    if (m_by == By::Mouse) { // the wheel of a mouse, or two clicks: open and choose
-        m_actions += 2;
-        list->setFocus();
-        list->setCurrentIndex(index);
-        Q_EMIT list->activated(index);
-    } else if (tabTo(list)) {
-        const QString text = list->itemText(index);
-        for (const QChar letter : text.front().isDigit() ? text : text.left(1)) // as one types it
-            key(letter.toUpper().unicode());
-    }
-    if (list->currentIndex() != index)
-        m_troubles.push_back("'" + name.toStdString() + "' shows '" + list->currentText().toStdString() + "'");
-}
-
 void IntakeHands::paint(View view, const Place &place)
 {
     PainBoard &board = m_window.intake().pain().board();
     const auto spots = board.spots();
-    const auto spot = std::find_if(spots.begin(), spots.end(), [&](const PainBoard::Spot &s) {
-        return s.place == place && board.views()[s.pane].view == view;
-    });
+    const auto spot = std::find_if(spots.begin(), spots.end(),
+        [&](const PainBoard::Spot &s) { return s.place == place && board.views()[s.pane].view == view; });
     if (spot == spots.end()) {
         m_troubles.push_back("no place '" + place.structure.value + "' to paint on");
         return;
@@ -154,19 +133,10 @@ void IntakeHands::paint(View view, const Place &place)
         QTest::mouseRelease(&board, Qt::LeftButton, {}, at + QPoint(0, 16));
         return;
     }
-    if (!tabTo(&board))
-        return;
-    for (int i = 0; i < 60; ++i) { // towards it, the greater distance first
-        const auto now = board.spotAtCursor();
-        if (now && *now == *spot)
-            break;
-        const QPoint from = now ? board.boxOf(*now).center() : QPoint(board.width() / 2, 0);
-        const QPoint way = board.boxOf(*spot).center() - from;
-        if (std::abs(way.y()) > std::abs(way.x()))
-            key(way.y() > 0 ? Qt::Key_Down : Qt::Key_Up);
-        else
-            key(way.x() > 0 ? Qt::Key_Right : Qt::Key_Left);
-    }
+    const std::string side(wordOf(sideWords, place.side));
+    type(field(&m_window.intake(), QStringLiteral("Place to paint on, by its name")),
+        QString::fromStdString(side + ' ' + place.structure.value).replace(QLatin1Char('-'), QLatin1Char(' ')));
+    key(Qt::Key_Return);
     key(Qt::Key_Space);
 }
 
@@ -178,6 +148,7 @@ void IntakeHands::inNext(const std::function<void(QWidget &)> &act)
             m_troubles.emplace_back("no window opened");
             return;
         }
+        QWidget *before = QApplication::activeWindow();
         QApplication::setActiveWindow(dialog);
         QTest::qWait(60); // wrapped words find their height
         act(*dialog);
@@ -185,7 +156,7 @@ void IntakeHands::inNext(const std::function<void(QWidget &)> &act)
             m_troubles.push_back("'" + dialog->windowTitle().toStdString() + "' did not close");
             dialog->close();
         }
-        QApplication::setActiveWindow(&m_window);
+        QApplication::setActiveWindow(before ? before : &m_window);
     });
 }
 
@@ -200,7 +171,7 @@ void IntakeHands::newPatient()
         });
         press(&list, QStringLiteral("New patient"));
         see(list, "identity");
-        press(&list, QStringLiteral("Yes"));
+        press(&list, QStringLiteral("All three agree"));
     });
     if (m_by == By::Keys)
         key(Qt::Key_O, Qt::ControlModifier);
@@ -240,13 +211,13 @@ void IntakeHands::firstVisit()
     choose(&page, QStringLiteral("Pain best"), 1);
     type(field(&page, QStringLiteral("What makes it worse")), QStringLiteral("lifting, sitting"));
     type(field(&page, QStringLiteral("What makes it better")), QStringLiteral("a walk"));
-    chooseFrom(&page, QStringLiteral("Pain at this time: Waking"), 4);
-    chooseFrom(&page, QStringLiteral("Pain at this time: Night"), 2);
+    choose(&page, QStringLiteral("Waking"), 3);
+    choose(&page, QStringLiteral("Night"), 1);
     choose(&page, QStringLiteral("How easily it is stirred up"), 0);
     const char *activities[] = {"put on socks", "carry the shopping", "sit through a film"};
     for (int i = 0; i < 3; ++i) {
         type(field(&page, QStringLiteral("What is hard to do, %1").arg(i + 1)), QString::fromUtf8(activities[i]));
-        chooseFrom(&page, QStringLiteral("Score of %1").arg(i + 1), 4 + i);
+        choose(&page, QStringLiteral("Score of %1").arg(i + 1), 3 + i);
     }
     type(field(&page, QStringLiteral("What the patient hopes for, in their words")), QStringLiteral("to work in the garden"));
     paint(View::Back, {StructureId{"lumbar-region-medial"}, Side::Right});

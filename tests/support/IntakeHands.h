@@ -9,7 +9,6 @@
 #include <vector>
 
 class QAbstractButton;
-class QComboBox;
 class QWidget;
 
 namespace raphe::test {
@@ -37,8 +36,7 @@ public:
 private:
     void press(QWidget *in, const QString &button);
     void type(QWidget *field, const QString &text);
-    void choose(QWidget *row, const QString &name, int index);
-    void chooseFrom(QWidget *in, const QString &list, int index);
+    void choose(QWidget *in, const QString &row, int index);
     void paint(View view, const Place &place);
     void key(int key, Qt::KeyboardModifiers modifiers = {});
     bool tabTo(QWidget *widget);

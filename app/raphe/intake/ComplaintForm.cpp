@@ -6,7 +6,6 @@
 #include "app/raphe/practice/FormParts.h"
 #include "app/raphe/record/TextLine.h"
 
-#include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLocale>
@@ -24,34 +23,11 @@ QStringList ratingNames()
     return {ComplaintForm::tr("Now"), ComplaintForm::tr("Worst"), ComplaintForm::tr("Best")};
 }
 
-QComboBox *smallList(const QString &name, const QStringList &texts)
-{
-    auto *list = new QComboBox;
-    list->setAccessibleName(name);
-    list->setMinimumHeight(touchTarget);
-    list->addItem(QStringLiteral("-"));
-    list->addItems(texts);
-    return list;
-}
-
-std::optional<int> chosenIn(const QComboBox &list)
-{
-    return list.currentIndex() <= 0 ? std::nullopt : std::optional(list.currentIndex() - 1);
-}
-
-QStringList scores()
-{
-    QStringList out;
-    for (int i = 0; i <= Activity::highest; ++i)
-        out << QString::number(i);
-    return out;
-}
-
 QHBoxLayout *besideName(const QString &name, QWidget *field)
 {
     auto *row = new QHBoxLayout;
     auto *label = new QLabel(name);
-    label->setMinimumWidth(52);
+    label->setMinimumWidth(64);
     row->addWidget(label);
     row->addWidget(field, 1);
     return row;
@@ -96,18 +72,14 @@ ComplaintForm::ComplaintForm(QWidget *parent)
     column->addLayout(changes);
 
     column->addWidget(heading(tr("Through the day, beside how it mostly is")));
-    auto *day = new QHBoxLayout;
-    day->setSpacing(4);
     const QStringList parts{tr("Waking"), tr("Morning"), tr("Noon"), tr("Evening"), tr("Night")};
+    auto *day = new QVBoxLayout;
+    day->setSpacing(2);
     for (std::size_t i = 0; i < m_day.size(); ++i) {
-        const QString name = parts[static_cast<qsizetype>(i)];
-        m_day[i] = smallList(tr("Pain at this time: %1").arg(name), {tr("none"), tr("less"), tr("same"), tr("more")});
-        connect(m_day[i], &QComboBox::currentIndexChanged, this, &ComplaintForm::typed);
-        auto *box = new QVBoxLayout;
-        box->setSpacing(2);
-        box->addWidget(new QLabel(name));
-        box->addWidget(m_day[i]);
-        day->addLayout(box, 1);
+        const QString part = parts[static_cast<qsizetype>(i)];
+        m_day[i] = new ChoiceRow(part, {tr("None"), tr("Less"), tr("Same"), tr("More")});
+        connect(m_day[i], &ChoiceRow::chosen, this, &ComplaintForm::typed);
+        day->addLayout(besideName(part, m_day[i]));
     }
     column->addLayout(day);
 
@@ -129,15 +101,13 @@ ComplaintForm::ComplaintForm(QWidget *parent)
 void ComplaintForm::addActivityRow(QBoxLayout &column)
 {
     const int number = static_cast<int>(m_activities.size()) + 1;
-    ActivityRow made{new TextLine(tr("What is hard to do, %1").arg(number)), smallList(tr("Score of %1").arg(number), scores())};
+    ActivityRow made{new TextLine(tr("What is hard to do, %1").arg(number)),
+        ChoiceRow::ofNumbers(tr("Score of %1").arg(number), Activity::highest)};
     made.name->setPlaceholderText(tr("%1. In their words").arg(number));
-    made.score->setFixedWidth(72);
     connect(made.name, &QLineEdit::textChanged, this, &ComplaintForm::typed);
-    connect(made.score, &QComboBox::currentIndexChanged, this, &ComplaintForm::typed);
-    auto *row = new QHBoxLayout;
-    row->addWidget(made.name, 1);
-    row->addWidget(made.score);
-    column.addLayout(row);
+    connect(made.score, &ChoiceRow::chosen, this, &ComplaintForm::typed);
+    column.addWidget(made.name);
+    column.addWidget(made.score);
     m_activities.push_back(made);
 }
 
@@ -163,12 +133,12 @@ void ComplaintForm::give(const Complaint &complaint, const Complaint *before)
     m_aggravates->give(complaint.aggravates);
     m_eases->give(complaint.eases);
     for (std::size_t i = 0; i < m_day.size(); ++i)
-        m_day[i]->setCurrentIndex(complaint.day[i] ? static_cast<int>(*complaint.day[i]) + 1 : 0);
+        m_day[i]->give(complaint.day[i] ? std::optional(static_cast<int>(*complaint.day[i])) : std::nullopt);
     m_irritability->give(complaint.irritability ? std::optional(static_cast<int>(*complaint.irritability)) : std::nullopt);
     for (std::size_t i = 0; i < m_activities.size(); ++i) {
         const Activity activity = i < complaint.activities.size() ? complaint.activities[i] : Activity{};
         m_activities[i].name->give(activity.name);
-        m_activities[i].score->setCurrentIndex(activity.score ? *activity.score + 1 : 0);
+        m_activities[i].score->give(activity.score);
     }
     m_goal->give(complaint.goal);
     m_filling = false;
@@ -187,14 +157,14 @@ Complaint ComplaintForm::value() const
     out.aggravates = m_aggravates->value();
     out.eases = m_eases->value();
     for (std::size_t i = 0; i < m_day.size(); ++i) {
-        const auto level = chosenIn(*m_day[i]);
+        const auto level = m_day[i]->value();
         out.day[i] = level ? std::optional(static_cast<DayLevel>(*level)) : std::nullopt;
     }
     const auto irritability = m_irritability->value();
     out.irritability = irritability ? std::optional(static_cast<Irritability>(*irritability)) : std::nullopt;
     std::vector<Activity> activities;
     for (const ActivityRow &row : m_activities)
-        if (Activity activity{row.name->value(), chosenIn(*row.score)}; activity != Activity{})
+        if (Activity activity{row.name->value(), row.score->value()}; activity != Activity{})
             activities.push_back(std::move(activity));
     for (std::size_t i = m_activities.size(); i < m_given.activities.size(); ++i)
         activities.push_back(m_given.activities[i]);
@@ -209,8 +179,8 @@ void ComplaintForm::setReadOnly(bool isReadOnly)
         block->setReadOnly(isReadOnly);
     for (ChoiceRow *row : m_ratings)
         row->setEnabled(!isReadOnly);
-    for (QComboBox *list : m_day)
-        list->setEnabled(!isReadOnly);
+    for (ChoiceRow *row : m_day)
+        row->setEnabled(!isReadOnly);
     m_irritability->setEnabled(!isReadOnly);
     for (const ActivityRow &row : m_activities) {
         row.name->setReadOnly(isReadOnly);

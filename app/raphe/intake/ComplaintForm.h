@@ -10,7 +10,6 @@
 #include <vector>
 
 class QBoxLayout;
-class QComboBox;
 
 namespace raphe {
 
@@ -37,7 +36,7 @@ Q_SIGNALS:
 private:
     struct ActivityRow {
         TextLine *name;
-        QComboBox *score;
+        ChoiceRow *score;
     };
     void addActivityRow(QBoxLayout &column);
     void typed();
@@ -52,7 +51,7 @@ private:
     WrappedLabel *m_doubt; // where the ratings do not fit each other
     TextBlock *m_aggravates;
     TextBlock *m_eases;
-    std::array<QComboBox *, partOfDayWords.size()> m_day{};
+    std::array<ChoiceRow *, partOfDayWords.size()> m_day{};
     ChoiceRow *m_irritability;
     std::vector<ActivityRow> m_activities;
     WrappedLabel *m_mean;

@@ -236,6 +236,10 @@ void IntakePage::takeComplaint()
     Complaint told = m_form->value();
     if (told != complaints[m_current])
         told.asked = m_session.visit().date;
+    Complaint bare = told;
+    bare.asked.clear();
+    if (bare == Complaint{}) // the day of an answer is none
+        told = bare;
     complaints[m_current] = std::move(told);
     m_session.setComplaints(complaints);
 }

@@ -1,10 +1,11 @@
 #include "app/raphe/intake/PainPanel.h"
 
 #include "app/raphe/BodyPanes.h"
+#include "app/raphe/SearchBox.h"
+#include "app/raphe/Style.h"
 #include "app/raphe/WrappedLabel.h"
 #include "app/raphe/intake/ChoiceRow.h"
 #include "app/raphe/intake/PainWords.h"
-#include "app/raphe/Style.h"
 #include "app/raphe/patients/PersonWords.h"
 #include "app/raphe/practice/FormParts.h"
 #include "app/words/ErrorText.h"
@@ -83,9 +84,12 @@ PainPanel::PainPanel(VisitSession &session, QWidget *parent)
 QWidget *PainPanel::makeTools()
 {
     auto *box = new QWidget;
-    auto *row = new QHBoxLayout(box);
-    row->setContentsMargins(0, 0, 0, 0);
+    auto *rows = new QVBoxLayout(box);
+    rows->setContentsMargins(0, 0, 0, 0);
+    rows->setSpacing(6);
+    auto *row = new QHBoxLayout;
     row->setSpacing(6);
+    rows->addLayout(row);
     m_views = new QComboBox;
     m_views->setAccessibleName(tr("Views to paint on"));
     m_views->setMinimumHeight(touchTarget);
@@ -103,14 +107,36 @@ QWidget *PainPanel::makeTools()
         m_board->setBrush(PainBoard::brushes[static_cast<std::size_t>(*m_brush->value())]);
     });
     row->addWidget(m_brush);
+    auto *second = new QHBoxLayout;
+    second->setSpacing(6);
+    rows->addLayout(second);
+    auto *search = new SearchBox(*m_session.knowledge().atlas);
+    search->setAccessibleName(tr("Place to paint on, by its name"));
+    search->setPlaceholderText(tr("Or type the place, then Space paints"));
+    connect(search, &SearchBox::chosen, this, &PainPanel::goTo);
+    second->addWidget(search, 1);
     m_erase = pushButton(tr("Erase"));
     m_erase->setCheckable(true);
     connect(m_erase, &QPushButton::toggled, this, [this](bool on) { m_board->setErasing(on); });
-    row->addWidget(m_erase);
+    second->addWidget(m_erase);
     m_remove = pushButton(tr("Remove patch"));
     connect(m_remove, &QPushButton::clicked, this, [this] { m_board->removeCurrent(); });
-    row->addWidget(m_remove);
+    second->addWidget(m_remove);
     return box;
+}
+
+// Onto the skin over what was named.
+void PainPanel::goTo(const Place &named)
+{
+    const Knowledge &k = m_session.knowledge();
+    Place place = named;
+    if (k.atlas->at(place.structure).kind != Kind::SurfaceRegion)
+        if (const auto &region = k.regions->atMark(place.structure))
+            place.structure = *region;
+    if (m_board->goTo(place))
+        m_board->setFocus();
+    else
+        Q_EMIT refused(tr("%1 is drawn on no view.").arg(capitalised(QString::fromStdString(k.atlas->spoken(named)))));
 }
 
 void PainPanel::setTheme(const Theme &theme)
@@ -134,7 +160,8 @@ void PainPanel::showPatch()
     const int index = m_board->current();
     const bool isThere = index >= 0;
     const bool mayChange = isThere && !m_board->isReadOnly();
-    for (QWidget *widget : {static_cast<QWidget *>(m_quality), static_cast<QWidget *>(m_intensity), static_cast<QWidget *>(m_remove)})
+    for (QWidget *widget :
+        {static_cast<QWidget *>(m_quality), static_cast<QWidget *>(m_intensity), static_cast<QWidget *>(m_remove)})
         widget->setEnabled(mayChange);
     std::optional<int> quality;
     std::optional<int> intensity;
@@ -155,8 +182,8 @@ void PainPanel::showPatch()
     const auto open = std::count_if(patches.begin(), patches.end(), [](const PainPatch &patch) { return !patch.confirmed; });
     m_confirm->setEnabled(open > 0 && !m_board->isReadOnly());
     m_places->setVisible(!patches.empty());
-    m_places->say(open > 0 ? tr("Say back: 'You marked %1.'").arg(placeWords())
-                           : tr("Said back and agreed: %1.").arg(placeWords()));
+    m_places->say(
+        open > 0 ? tr("Say back: 'You marked %1.'").arg(placeWords()) : tr("Said back and agreed: %1.").arg(placeWords()));
 }
 
 // Each place once.
@@ -206,11 +233,13 @@ QString PainPanel::extentWords()
     QStringList parts;
     for (std::size_t i = 0; i < std::min(most, regions.size()); ++i)
         parts << tr("%1 %2 %", "region, percent")
-                     .arg(QString::fromStdString(m_session.knowledge().atlas->spoken(regions[i].region)), percent(regions[i].percent));
+                     .arg(QString::fromStdString(m_session.knowledge().atlas->spoken(regions[i].region)),
+                         percent(regions[i].percent));
     QString words = tr("%1 % of the body").arg(percent(m_share->percentOf(mask)));
     if (!parts.isEmpty())
         words += tr(": %1", "regions").arg(parts.join(QStringLiteral(", ")));
-    const auto elsewhere = std::count_if(pain.begin(), pain.end(), [](const PainPatch &p) { return !SurfaceMask::shows(p.view); });
+    const auto elsewhere =
+        std::count_if(pain.begin(), pain.end(), [](const PainPatch &p) { return !SurfaceMask::shows(p.view); });
     if (elsewhere > 0)
         words += tr("; %n patch(es) on other views count in no percent", nullptr, static_cast<int>(elsewhere));
     return words + QLatin1Char('.');
@@ -224,8 +253,7 @@ QString PainPanel::overlapWords()
     const QString day = dayWords(last->date);
     if (m_session.visit().pain.empty())
         return tr("Nothing is drawn today, so that it cannot be compared with the drawing of %1.").arg(day);
-    const DrawingOverlap overlap =
-        overlapOf(painMask(m_session.visit().pain, m_silhouette), painMask(last->pain, m_silhouette));
+    const DrawingOverlap overlap = overlapOf(painMask(m_session.visit().pain, m_silhouette), painMask(last->pain, m_silhouette));
     return tr("Beside the drawing of %1: %2").arg(day, QString::fromStdString(inWords(overlap)));
 }
 

@@ -33,6 +33,7 @@ Q_SIGNALS:
 
 private:
     [[nodiscard]] QWidget *makeTools();
+    void goTo(const Place &named);
     void showVisit();
     void showPatch();
     void measure();

@@ -18,7 +18,7 @@ PatientRecord record()
     out.name = "Ada Brook";
     out.born = "1980-03-05";
     out.complaints = {{1, "my knee", "May", false}, {2, "my neck", "", false}};
-    out.conditions = {{"anticoagulant", "since 2024"}, {"joint-replacement", "left hip"}};
+    out.conditions = {{"anticoagulant", "since 2024"}, {"hip-replacement", "left hip"}};
     return out;
 }
 
