@@ -16,7 +16,9 @@ constexpr double currentInk = 2.4;
 constexpr double plateWidth = 26;
 constexpr double plateHeight = 22;
 constexpr double plateGap = 2; // between plate and patch
-constexpr float tint = 0.34F;
+constexpr double drawnSize = 24; // edge of the square in which the patterns below are drawn
+constexpr qsizetype longestRun = 24; // points
+constexpr float tint = 0.26F;
 
 // Lines run out of the square where they come in on the other side, so that squares join.
 void drawPattern(QPainter &p, PainQuality quality, const QColor &ink)
@@ -140,6 +142,11 @@ void drawStrokes(QPainter &p, const std::vector<BrushStroke> &strokes, const QCo
             if (run.isEmpty())
                 run << a;
             run << b;
+            if (run.size()
+                == longestRun) { // many short lines are painted far faster than one that crosses itself a thousand times
+                draw();
+                run << b;
+            }
         }
         draw();
     }
@@ -156,7 +163,7 @@ QImage painPattern(const Theme &theme, std::optional<PainQuality> quality, doubl
     tile.fill(ground);
     QPainter painter(&tile);
     painter.setRenderHint(QPainter::Antialiasing);
-    painter.scale(static_cast<double>(side) / painPatternSize, static_cast<double>(side) / painPatternSize);
+    painter.scale(side / drawnSize, side / drawnSize);
     if (quality)
         drawPattern(painter, *quality, theme.tender);
     return tile;
@@ -175,8 +182,8 @@ QRectF painPatchBounds(const std::vector<BrushStroke> &strokes, const QTransform
 // Two pictures the size of what is seen: the fill, painted once however often the strokes cross, and the edge, which is a wider
 // stroke with the inside cut out. They lie on whole pixels of the screen, and the pattern starts at the painter's origin, so that
 // a part that is painted anew joins the rest.
-void paintPainPatch(QPainter &painter, const Theme &theme, const PainPatch &patch, bool isCurrent, const QTransform &toPixels,
-    const QRectF &seen)
+void paintPainPatch(
+    QPainter &painter, const Theme &theme, const PainPatch &patch, bool isCurrent, const QTransform &toPixels, const QRectF &seen)
 {
     const QRectF box = painPatchBounds(patch.strokes, toPixels) & seen;
     if (box.isEmpty())
@@ -185,8 +192,8 @@ void paintPainPatch(QPainter &painter, const Theme &theme, const PainPatch &patc
     const QRect pixels = QRectF(box.topLeft() * ratio, box.size() * ratio).toAlignedRect();
     const double unit = 1 / toPixels.m11();
     const QRectF units = toPixels.inverted().mapRect(QRectF(QPointF(pixels.topLeft()) / ratio, QSizeF(pixels.size()) / ratio));
-    const QTransform toImage
-        = toPixels * QTransform::fromScale(ratio, ratio) * QTransform::fromTranslate(-pixels.x(), -pixels.y());
+    const QTransform toImage =
+        toPixels * QTransform::fromScale(ratio, ratio) * QTransform::fromTranslate(-pixels.x(), -pixels.y());
     const auto picture = [&](auto paint) {
         QImage image(pixels.size(), QImage::Format_ARGB32_Premultiplied);
         image.fill(Qt::transparent);

@@ -1,6 +1,6 @@
-// How a patch of the pain drawing looks: what the brush covered, filled with a pattern that says what the pain feels like, an edge,
-// and a plate with the intensity. The patterns are drawn here; the colour is the same for all, so that nothing depends on it.
-// Plain functions; any GUI thread.
+// How a patch of the pain drawing looks: what the brush covered, filled with a pattern that says what the pain feels like, an
+// edge, and a plate with the intensity. The patterns are drawn here; the colour is the same for all, so that nothing depends on
+// it. Plain functions; any GUI thread.
 #pragma once
 
 #include "app/paint/Theme.h"
@@ -20,10 +20,10 @@ namespace raphe {
 /// `ratio`: pixels of the picture in one of the screen's.
 [[nodiscard]] QImage painPattern(const Theme &theme, std::optional<PainQuality> quality, double ratio);
 /// Edge of the square, in pixels of the screen.
-inline constexpr int painPatternSize = 24;
+inline constexpr int painPatternSize = 18;
 
-/// Paints what lies within `seen`. `toPixels` takes units of the view to the painter's, without turning them; the current patch has
-/// a strong edge of two lines.
+/// Paints what lies within `seen`. `toPixels` takes units of the view to the painter's, without turning them; the current patch
+/// has a strong edge of two lines.
 void paintPainPatch(QPainter &painter, const Theme &theme, const PainPatch &patch, bool isCurrent, const QTransform &toPixels,
     const QRectF &seen);
 /// What `paintPainPatch` may touch, in the painter's units.

@@ -527,7 +527,8 @@ void BodyView::moveCursor(int dx, int dy)
     const auto here = centreOf(*m_cursor);
     if (!here)
         return;
-    const auto best = nearestAhead(places.size(), [&](std::size_t i) { return *centreOf(places[i]); }, *here, dx, dy);
+    const auto best = nearestAhead(
+        places.size(), [&](std::size_t i) { return *centreOf(places[i]); }, *here, dx, dy);
     if (best)
         setCursorPlace(places[*best]);
 }

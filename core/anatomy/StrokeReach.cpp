@@ -24,8 +24,7 @@ double distanceOfPieces(Point a, Point b, Point c, Point d)
 {
     if (cross(a, b, c, d))
         return 0;
-    return std::min(
-        {distanceToPiece(a, c, d), distanceToPiece(b, c, d), distanceToPiece(c, a, b), distanceToPiece(d, a, b)});
+    return std::min({distanceToPiece(a, c, d), distanceToPiece(b, c, d), distanceToPiece(c, a, b), distanceToPiece(d, a, b)});
 }
 
 } // namespace
@@ -35,8 +34,7 @@ double distanceToPiece(Point p, Point from, Point to)
     const double dx = to.x - from.x;
     const double dy = to.y - from.y;
     const double length2 = dx * dx + dy * dy;
-    const double t =
-        length2 > 0 ? std::clamp(((p.x - from.x) * dx + (p.y - from.y) * dy) / length2, 0.0, 1.0) : 0;
+    const double t = length2 > 0 ? std::clamp(((p.x - from.x) * dx + (p.y - from.y) * dy) / length2, 0.0, 1.0) : 0;
     const double ex = p.x - from.x - t * dx;
     const double ey = p.y - from.y - t * dy;
     return std::sqrt(ex * ex + ey * ey);

@@ -1,5 +1,6 @@
 // How far a brush's line is from a point or from another line, in units of the view. The brush's own breadth is not counted: what
-// is as near as its radius is painted. Plain functions of plain values; nothing fails, any thread. A stroke has at least one point.
+// is as near as its radius is painted. Plain functions of plain values; nothing fails, any thread. A stroke has at least one
+// point.
 #pragma once
 
 #include "core/anatomy/BrushStroke.h"

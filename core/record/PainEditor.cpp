@@ -202,8 +202,8 @@ bool PainEditor::end()
         State &before = done.before;
         const auto &painted = before.patches[static_cast<std::size_t>(done.patch)].strokes;
         const Point centre = stroke->points.front();
-        if (std::any_of(painted.begin(), painted.end(),
-                [&](const BrushStroke &s) { return distanceToLine(s, centre) <= s.radius; })) {
+        if (std::any_of(
+                painted.begin(), painted.end(), [&](const BrushStroke &s) { return distanceToLine(s, centre) <= s.radius; })) {
             m_state = std::move(before);
             m_state.current = done.patch;
             return false;

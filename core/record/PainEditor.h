@@ -1,6 +1,6 @@
 // What a hand does to a pain drawing: strokes that begin a patch or go on in one, erasing, undoing, within PainLimits. Knows no
-// widgets. Owns its patches. Not for several threads. What cannot be painted is refused with the limit that stands in the way; what
-// was painted before stays.
+// widgets. Owns its patches. Not for several threads. What cannot be painted is refused with the limit that stands in the way;
+// what was painted before stays.
 //
 // A stroke goes on in the current patch when it touches it or passes within `nearness` of its edge, else in the patch that it
 // begins on, else it begins a new one. A patch belongs to one view and to one painter. Whatever changes where a patch lies takes

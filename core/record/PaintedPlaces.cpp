@@ -21,7 +21,9 @@ constexpr double fineBelow = 6; // radius of the brush
 class Grid {
 public:
     explicit Grid(double apart)
-        : m_apart(apart), m_columns(index(viewFrame.right - viewFrame.left)), m_rows(index(viewFrame.bottom)),
+        : m_apart(apart),
+          m_columns(index(viewFrame.right - viewFrame.left)),
+          m_rows(index(viewFrame.bottom)),
           m_painted(m_columns * m_rows)
     {
     }
@@ -97,9 +99,8 @@ std::vector<PaintedPlace> paintedPlaces(const PainPatch &patch, const Drawing &d
     for (const auto &[place, count] : counts)
         if (const double share = static_cast<double>(count) / all; share >= leastPaintedShare)
             places.push_back({place, share});
-    std::sort(places.begin(), places.end(), [](const PaintedPlace &a, const PaintedPlace &b) {
-        return std::tie(b.share, a.place) < std::tie(a.share, b.place);
-    });
+    std::sort(places.begin(), places.end(),
+        [](const PaintedPlace &a, const PaintedPlace &b) { return std::tie(b.share, a.place) < std::tie(a.share, b.place); });
     return places;
 }
 

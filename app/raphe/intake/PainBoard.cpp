@@ -26,9 +26,9 @@ PainBoard::PainBoard(const Knowledge &knowledge, QWidget *parent) : QWidget(pare
     setAttribute(Qt::WA_OpaquePaintEvent);
     setAttribute(Qt::WA_AcceptTouchEvents);
     setAccessibleName(tr("Pain drawing"));
-    setAccessibleDescription(
-        tr("Arrow keys move between places on the body, with Shift by a little. Space paints a dot and takes it away again. "
-           "Square brackets change the brush, Control and Z takes back, Delete removes the patch, N and P go through the patches."));
+    setAccessibleDescription(tr(
+        "Arrow keys move between places on the body, with Shift by a little. Space paints a dot and takes it away again. "
+        "Square brackets change the brush, Control and Z takes back, Delete removes the patch, N and P go through the patches."));
     setViews({{View::Front}, {View::Back}});
 }
 
@@ -267,9 +267,15 @@ QPointF PainBoard::pixelOf(const Pane &view, Point p) const
     return {};
 }
 
+double PainBoard::brushOn(const PainPane &pane, double brush)
+{
+    return std::min(isInset(pane.pane().view) ? 2 * brush : brush, PainLimits::greatestRadius);
+}
+
 void PainBoard::updateStroke(std::size_t pane, Point from, Point to)
 {
-    update(painPatchBounds({{{from, to}, m_brush}}, m_shown[pane]->toPixels()).toAlignedRect() & m_shown[pane]->rect());
+    update(painPatchBounds({{{from, to}, brushOn(*m_shown[pane], m_brush)}}, m_shown[pane]->toPixels()).toAlignedRect()
+        & m_shown[pane]->rect());
 }
 
 void PainBoard::updatePointer()
@@ -324,7 +330,7 @@ void PainBoard::paintPane(QPainter &painter, std::size_t index, const QRect &see
     if (m_cursor && hasFocus() && m_cursor->pane == index)
         paintCursor(painter);
     if (m_pointer && !m_readOnly && paneAt(*m_pointer) == index && !m_hand) {
-        const double radius = m_brush * pane.toPixels().m11();
+        const double radius = brushOn(pane, m_brush) * pane.toPixels().m11();
         painter.setBrush(Qt::NoBrush);
         painter.setPen(QPen(m_theme.panel, 3));
         painter.drawEllipse(*m_pointer, radius, radius);
@@ -341,7 +347,7 @@ void PainBoard::paintCursor(QPainter &painter) const
     if (m_cursor->place)
         pane.paintOutline(painter, m_theme, *m_cursor->place);
     const QPointF at = pane.toBoard(m_cursor->at);
-    const double radius = m_brush * pane.toPixels().m11();
+    const double radius = brushOn(pane, m_brush) * pane.toPixels().m11();
     constexpr double arm = 5;
     painter.setBrush(Qt::NoBrush);
     for (const QPen &pen : {QPen(m_theme.panel, 4), QPen(m_theme.accent, 2)}) {

@@ -1,9 +1,9 @@
-// The body to paint pain on: one or two views side by side. Knows no visit: it is given patches and says when they changed. Mouse,
-// finger, pen and keys paint; what belongs to which patch, and what is too much, is PainEditor's matter.
+// The body to paint pain on: one or two views side by side. Knows no visit: it is given patches and says when they changed.
+// Mouse, finger, pen and keys paint; what belongs to which patch, and what is too much, is PainEditor's matter.
 //
-// Keys: arrows go from region to region, left and right on to the other view; Shift and arrows move by 6 units; Space paints a dot,
-// and on a dot removes it; [ and ] change the brush; Ctrl+Z takes back; Delete removes the current patch; N and P choose the next
-// and the previous one.
+// Keys: arrows go from region to region, left and right on to the other view; Shift and arrows move by 6 units; Space paints a
+// dot, and on a dot removes it; [ and ] change the brush; Ctrl+Z takes back; Delete removes the current patch; N and P choose the
+// next and the previous one.
 #pragma once
 
 #include "app/paint/Theme.h"
@@ -27,7 +27,8 @@ class PainBoard : public QWidget {
     Q_OBJECT
 
 public:
-    /// Radii in units of the view that is painted on: a body's 1 to 4 cm, and a fifth or sixth of that on an inset, which is larger.
+    /// Radii in units of the body: 1, 2 and 4 cm. On an inset, which shows the body five or six times larger, the brush is twice
+    /// as wide in its units, and so covers a third of that.
     static constexpr std::array<double, 3> brushes{6, 12, 24};
 
     explicit PainBoard(const Knowledge &knowledge, QWidget *parent = nullptr);
@@ -138,6 +139,7 @@ private:
     void tellRefused(PainLimit limit);
     void settle(int currentBefore, bool isChanged);
     void showPatch(int index);
+    [[nodiscard]] static double brushOn(const PainPane &pane, double brush);
     void updateStroke(std::size_t pane, Point from, Point to);
     void updatePointer();
     void moveCursor(int dx, int dy);

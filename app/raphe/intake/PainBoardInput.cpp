@@ -1,5 +1,5 @@
-// Hands and keys on the PainBoard. One hand paints at a time: a pen takes over from a finger, whose stroke is then left out (it was
-// the palm), and everything else waits.
+// Hands and keys on the PainBoard. One hand paints at a time: a pen takes over from a finger, whose stroke is then left out (it
+// was the palm), and everything else waits.
 #include "app/raphe/intake/PainBoard.h"
 
 #include "app/raphe/NearestAhead.h"
@@ -45,7 +45,7 @@ void PainBoard::handBegins(Device device, QPointF p, bool erasing)
     m_hand = Hand{device, *pane, at, erasing};
     if (erasing) {
         settle(before, m_editor.erase(canvas, at, at));
-    } else if (const auto limit = m_editor.begin(canvas, m_brush, at)) {
+    } else if (const auto limit = m_editor.begin(canvas, brushOn(*m_shown[*pane], m_brush), at)) {
         m_hand.reset();
         tellRefused(*limit);
     } else if (current() != before && before >= 0 && before < static_cast<int>(count)) {
@@ -63,8 +63,7 @@ void PainBoard::handMoves(Device device, QPointF p)
         return;
     const PainPane &pane = *m_shown[m_hand->pane];
     const QRectF room(pane.rect());
-    const Point to
-        = pane.toBody({std::clamp(p.x(), room.left(), room.right()), std::clamp(p.y(), room.top(), room.bottom())});
+    const Point to = pane.toBody({std::clamp(p.x(), room.left(), room.right()), std::clamp(p.y(), room.top(), room.bottom())});
     const Point from = std::exchange(m_hand->at, to);
     if (m_hand->erasing) {
         const int before = current();
@@ -105,12 +104,12 @@ void PainBoard::tellRefused(PainLimit limit)
 {
     switch (limit) {
     case PainLimit::Patches:
-        Q_EMIT refused(tr("There are %1 patches, which is all that a drawing can hold. What is painted stays.")
-                           .arg(PainLimits::patches));
+        Q_EMIT refused(
+            tr("There are %1 patches, which is all that a drawing can hold. What is painted stays.").arg(PainLimits::patches));
         break;
     case PainLimit::Strokes:
-        Q_EMIT refused(tr("This patch has %1 strokes, which is all that it can hold. What is painted stays.")
-                           .arg(PainLimits::strokes));
+        Q_EMIT refused(
+            tr("This patch has %1 strokes, which is all that it can hold. What is painted stays.").arg(PainLimits::strokes));
         break;
     case PainLimit::Points:
         Q_EMIT refused(tr("The drawing is full: nothing more can be painted until something is erased. What is painted stays."));
@@ -370,7 +369,7 @@ void PainBoard::dotAtCursor()
         m_editor.endErasing();
     } else if (m_editor.removeDot(canvas, m_cursor->at)) {
         settle(before, true);
-    } else if (const auto limit = m_editor.begin(canvas, m_brush, m_cursor->at)) {
+    } else if (const auto limit = m_editor.begin(canvas, brushOn(*m_shown[m_cursor->pane], m_brush), m_cursor->at)) {
         tellRefused(*limit);
     } else {
         settle(before, m_editor.end());

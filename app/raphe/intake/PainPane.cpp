@@ -55,8 +55,7 @@ std::optional<Point> PainPane::uncovered(const Place &place, Point centre) const
 
 const PainPane::Region *PainPane::find(const Place &place) const
 {
-    const auto it
-        = std::find_if(m_regions.begin(), m_regions.end(), [&](const Region &region) { return region.place == place; });
+    const auto it = std::find_if(m_regions.begin(), m_regions.end(), [&](const Region &region) { return region.place == place; });
     return it == m_regions.end() ? nullptr : &*it;
 }
 

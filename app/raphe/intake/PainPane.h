@@ -41,7 +41,8 @@ public:
     [[nodiscard]] Point toBody(QPointF p) const { return m_transform.toBody(p - m_rect.topLeft()); }
     [[nodiscard]] QRect boxOf(const Place &place) const;
 
-    /// The body, ground to letters. The picture is painted anew after `setRect`, `forgetPicture`, or on a screen of another ratio.
+    /// The body, ground to letters. The picture is painted anew after `setRect`, `forgetPicture`, or on a screen of another
+    /// ratio.
     void paintBody(QPainter &painter, const Theme &theme);
     void forgetPicture() { m_picture = {}; }
     void paintOutline(QPainter &painter, const Theme &theme, const Place &place) const;

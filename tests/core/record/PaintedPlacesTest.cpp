@@ -93,8 +93,8 @@ TEST(PaintedPlaces, ADotInsideARegionGivesItAndItsSide)
                     ASSERT_TRUE(at) << place;
                     if (isWhole(drawing.view()) && side == Side::Midline && facing == Side::Left)
                         at->x = -at->x;
-                    const auto found = placesOf(
-                        painted(drawing.view(), isWhole(drawing.view()) ? facing : Side::Midline, {{{*at}, 1}}));
+                    const auto found =
+                        placesOf(painted(drawing.view(), isWhole(drawing.view()) ? facing : Side::Midline, {{{*at}, 1}}));
                     ASSERT_FALSE(found.empty()) << place << wordOf(viewWords, drawing.view());
                     ++regions;
                     if (found.front().place != place) // another region is drawn over the middle of this one
