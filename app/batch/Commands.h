@@ -27,6 +27,8 @@ namespace raphe::batch {
 [[nodiscard]] Result<Done> writeRules(const std::string &out, const std::string &paper);
 /// The form that a patient fills in before the visit.
 [[nodiscard]] Result<Done> writeForm(const std::string &out, const std::string &paper);
+/// About the warning signs of a visit, to whoever takes over.
+[[nodiscard]] Result<Done> writeLetter(const std::string &visitFile, const std::string &out, const std::string &paper);
 /// Who opens a practice file; the passphrase is asked for, or read from the descriptor.
 struct Key {
     std::string signIn;

@@ -8,6 +8,7 @@ namespace raphe::batch {
 namespace {
 
 struct Given {
+    std::string visit;
     std::string out;
     std::string paper = "a4";
 };
@@ -28,6 +29,9 @@ void addDocumentVerbs(CLI::App &cli, Result<Done> &result)
     document("form", "write the form that a patient fills in before the visit, with a pen")->callback([&result, given] {
         result = writeForm(given->out, given->paper);
     });
+    auto *letter = document("letter", "write a letter about the warning signs of a visit, to the clinician who takes over");
+    letter->add_option("--visit", given->visit, "visit file")->required();
+    letter->callback([&result, given] { result = writeLetter(given->visit, given->out, given->paper); });
 }
 
 } // namespace raphe::batch

@@ -44,7 +44,7 @@ bool concernsLimb(const WarningSign &sign, const SafetyRules &rules)
     });
 }
 
-QString decisionWords(Decision decision)
+QString decidedWords(Decision decision)
 {
     switch (decision) {
     case Decision::EmergencyServices: return tr(QT_TRANSLATE_NOOP("Warnings", "emergency services were called"));
@@ -76,7 +76,7 @@ CautionVerdict verdictOf(const WarningSign &sign, const WarningAnswer &answer)
     return make(isSettled ? Verdict::Ask : Verdict::Adapt,
         //: %1: a warning sign; %2: what was decided; %3: why; %4: what to do, sentences
         tr(QT_TRANSLATE_NOOP("Warnings", "%1: %2 (%3). %4"))
-            .arg(name, decisionWords(*answer.decided), QString::fromStdString(answer.why), act));
+            .arg(name, decidedWords(*answer.decided), QString::fromStdString(answer.why), act));
 }
 
 } // namespace
@@ -193,6 +193,11 @@ std::vector<CautionVerdict> warningVerdicts(const WarningSigns &signs, const Vis
     std::stable_sort(
         out.begin(), out.end(), [](const CautionVerdict &a, const CautionVerdict &b) { return a.verdict > b.verdict; });
     return out;
+}
+
+std::string decisionInWords(Decision decision)
+{
+    return decidedWords(decision).toStdString();
 }
 
 int legClotPoints(const WarningSigns &signs, const std::vector<WarningAnswer> &answers)

@@ -54,6 +54,9 @@ struct SignPlace {
 /// What the signs that are there mean for the whole visit, gravest first.
 [[nodiscard]] std::vector<CautionVerdict> warningVerdicts(const WarningSigns &signs, const Visit &visit);
 
+/// 'emergency services were called'.
+[[nodiscard]] std::string decisionInWords(Decision decision);
+
 /// Points of the two-level score of a leg clot that the answers make (Wells 2003: 2 or more means likely). Nothing is released by
 /// a low one.
 [[nodiscard]] int legClotPoints(const WarningSigns &signs, const std::vector<WarningAnswer> &answers);
