@@ -22,20 +22,17 @@ QString q(const std::string &text)
     return QString::fromStdString(text);
 }
 
-struct Complaint {
-    std::string words; // the patient's
-    std::vector<Place> at;
-    std::optional<PainScore> worst; // of what was painted
-};
-
-// The one place that knows where a visit keeps its complaint.
-Complaint complaintOf(const Visit &visit)
+// Empty when nothing was told.
+QString painWords(const Complaint &complaint)
 {
-    Complaint out{visit.complaint, visit.complaintAt, {}};
-    for (const PainPatch &patch : visit.pain)
-        if (patch.intensity)
-            out.worst = std::max(out.worst.value_or(PainScore{}), *patch.intensity);
-    return out;
+    QStringList told;
+    if (complaint.now)
+        told << tr(QT_TRANSLATE_NOOP("ReferralLetter", "now %1")).arg(complaint.now->value);
+    if (complaint.worst)
+        told << tr(QT_TRANSLATE_NOOP("ReferralLetter", "at its worst in seven days %1")).arg(complaint.worst->value);
+    if (complaint.best)
+        told << tr(QT_TRANSLATE_NOOP("ReferralLetter", "at its best in seven days %1")).arg(complaint.best->value);
+    return told.join(QStringLiteral(", "));
 }
 
 // Without what was said when nobody else could hear, so that nothing below can come to speak of it.
@@ -189,13 +186,13 @@ private:
 
     void complaint()
     {
-        const Complaint complaint = complaintOf(m_visit);
         part(QT_TRANSLATE_NOOP("ReferralLetter", "Complaint"));
-        line(tr(QT_TRANSLATE_NOOP("ReferralLetter", "In the patient's words")), q(complaint.words));
-        line(tr(QT_TRANSLATE_NOOP("ReferralLetter", "Where it hurts")), spoken(complaint.at));
-        if (complaint.worst)
-            line(tr(QT_TRANSLATE_NOOP("ReferralLetter", "Pain, 0 to 10")),
-                tr(QT_TRANSLATE_NOOP("ReferralLetter", "%1 where it was painted strongest")).arg(complaint.worst->value));
+        for (const Complaint &complaint : m_visit.complaints) {
+            line(tr(QT_TRANSLATE_NOOP("ReferralLetter", "In the patient's words")), q(complaint.text));
+            line(tr(QT_TRANSLATE_NOOP("ReferralLetter", "Since when")), q(complaint.since));
+            line(tr(QT_TRANSLATE_NOOP("ReferralLetter", "Pain, 0 to 10")), painWords(complaint));
+        }
+        line(tr(QT_TRANSLATE_NOOP("ReferralLetter", "Where it hurts")), spoken(m_visit.complaintAt));
         if (m_visit.injured)
             line({}, tr(QT_TRANSLATE_NOOP("ReferralLetter", "It began with an injury.")));
     }

@@ -137,7 +137,6 @@ void IntakeHands::paint(View view, const Place &place)
     type(field(&m_window.intake(), QStringLiteral("Place to paint on, by its name")),
         QString::fromStdString(side + ' ' + place.structure.value).replace(QLatin1Char('-'), QLatin1Char(' ')));
     key(Qt::Key_Return);
-    key(Qt::Key_Space);
 }
 
 void IntakeHands::inNext(const std::function<void(QWidget &)> &act)

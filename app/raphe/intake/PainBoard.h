@@ -65,6 +65,8 @@ public:
 
     /// Puts the cursor into a region, in a view that shows it; false when it is drawn nowhere.
     bool goTo(const Place &place);
+    /// A dot at the cursor, unless something is painted there.
+    void paintAtCursor();
     /// Where a patch lies, for the patient, most first: 'LEFT shoulder cap; LEFT chest'.
     [[nodiscard]] QString words(int index) const;
     [[nodiscard]] const std::vector<PaintedPlace> &places(int index) const;

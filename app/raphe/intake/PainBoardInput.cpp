@@ -397,6 +397,12 @@ bool PainBoard::goTo(const Place &place)
     return false;
 }
 
+void PainBoard::paintAtCursor()
+{
+    if (const auto spot = spotAtCursor(); spot && !isPainted(*spot))
+        dotAtCursor();
+}
+
 void PainBoard::focusInEvent(QFocusEvent *event)
 {
     QWidget::focusInEvent(event);

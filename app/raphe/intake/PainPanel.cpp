@@ -112,7 +112,7 @@ QWidget *PainPanel::makeTools()
     rows->addLayout(second);
     auto *search = new SearchBox(*m_session.knowledge().atlas);
     search->setAccessibleName(tr("Place to paint on, by its name"));
-    search->setPlaceholderText(tr("Or type the place, then Space paints"));
+    search->setPlaceholderText(tr("Or type the place, and Enter"));
     connect(search, &SearchBox::chosen, this, &PainPanel::goTo);
     second->addWidget(search, 1);
     m_erase = pushButton(tr("Erase"));
@@ -133,9 +133,10 @@ void PainPanel::goTo(const Place &named)
     if (k.atlas->at(place.structure).kind != Kind::SurfaceRegion)
         if (const auto &region = k.regions->atMark(place.structure))
             place.structure = *region;
-    if (m_board->goTo(place))
+    if (m_board->goTo(place)) {
+        m_board->paintAtCursor();
         m_board->setFocus();
-    else
+    } else
         Q_EMIT refused(tr("%1 is drawn on no view.").arg(capitalised(QString::fromStdString(k.atlas->spoken(named)))));
 }
 
