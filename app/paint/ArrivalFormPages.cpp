@@ -283,7 +283,7 @@ private:
     {
         const auto draw = [&](bool atRight) {
             const bool isRight = atRight == rightIsRight;
-            const auto across = atRight ? Qt::AlignRight : Qt::AlignLeft;
+            const int across = atRight ? Qt::AlignRight : Qt::AlignLeft;
             const QRectF place = room.adjusted(0, room.height() * 0.02, 0, 0);
             Type letter(painter, millimetresOf(22), QFont::Bold, m_theme.ink);
             Type word(painter, millimetresOf(points), QFont::Bold, m_theme.ink);
