@@ -56,7 +56,7 @@ ComplaintForm::ComplaintForm(QWidget *parent)
     addText(m_text, column);
     addText(m_since, column);
 
-    column->addWidget(heading(tr("Pain, 0 none to 10 the worst they can think of; worst and best of seven days")));
+    column->addWidget(heading(tr("Pain now, and worst and best of seven days")));
     const QStringList names = ratingNames();
     for (std::size_t i = 0; i < m_ratings.size(); ++i) {
         const QString name = names[static_cast<qsizetype>(i)];
@@ -83,7 +83,7 @@ ComplaintForm::ComplaintForm(QWidget *parent)
     }
     column->addLayout(day);
 
-    column->addWidget(heading(tr("Irritability: how easily stirred up, how long to settle")));
+    column->addWidget(heading(tr("Irritability: how soon it comes, how long it stays")));
     m_irritability->setTips({tr("Much is needed to stir it up, and it settles within minutes. Common practice, no source."),
         tr("In between. Common practice, no source."),
         tr("Little is needed to stir it up, and it stays for hours: examine and treat sparingly. Common practice, no source.")});

@@ -13,6 +13,7 @@
 #include <QPushButton>
 #include <QScrollArea>
 #include <QSplitter>
+#include <QStyle>
 #include <QTabBar>
 #include <QVBoxLayout>
 
@@ -34,7 +35,6 @@ IntakePage::IntakePage(VisitSession &session, QWidget *parent)
     halves->setStretchFactor(0, 1);
     halves->setStretchFactor(1, 1);
     column->addWidget(halves, 1);
-    setTabOrder(m_scroll, m_pain); // words first
 
     connect(m_pain, &PainPanel::patientWanted, this, &IntakePage::patientWanted);
     connect(m_pain, &PainPanel::refused, this, &IntakePage::refused);
@@ -127,8 +127,20 @@ QWidget *IntakePage::makeForm()
     });
     column->addStretch(1);
     m_scroll = scrolled(page);
-    m_scroll->setMinimumWidth(460);
-    return m_scroll;
+    auto *box = new QWidget;
+    auto *both = new QVBoxLayout(box);
+    both->setContentsMargins(0, 0, 0, 0);
+    both->addWidget(m_pain->details());
+    both->addWidget(m_scroll, 1);
+    return box;
+}
+
+// As wide as what it holds: the area scrolls up and down only.
+void IntakePage::showEvent(QShowEvent *event)
+{
+    QWidget::showEvent(event);
+    const int bar = style()->pixelMetric(QStyle::PM_ScrollBarExtent);
+    m_scroll->setMinimumWidth(m_scroll->widget()->minimumSizeHint().width() + bar);
 }
 
 void IntakePage::setTheme(const Theme &theme)

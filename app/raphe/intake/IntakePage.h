@@ -36,6 +36,9 @@ Q_SIGNALS:
     void formWanted();
     void refused(const QString &message);
 
+protected:
+    void showEvent(QShowEvent *event) override;
+
 private:
     [[nodiscard]] QWidget *makeHead();
     [[nodiscard]] QWidget *makeForm();

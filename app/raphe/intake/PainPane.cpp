@@ -67,7 +67,8 @@ std::optional<Place> PainPane::skinAt(Point p) const
 void PainPane::setRect(const QRect &rect)
 {
     m_rect = rect;
-    m_transform.widget = rect.size();
+    constexpr int nameHeight = 18; // the view's name stands under the figure
+    m_transform.widget = rect.size() - QSize(0, nameHeight);
     forgetPicture();
 }
 

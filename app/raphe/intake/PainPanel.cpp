@@ -29,6 +29,8 @@ PainPanel::PainPanel(VisitSession &session, QWidget *parent)
       m_board(new PainBoard(session.knowledge())),
       m_quality(new ChoiceRow(tr("What it feels like"), painQualityNames(), 5)),
       m_intensity(ChoiceRow::ofNumbers(tr("How strong it is here"), PainScore::highest)),
+      m_details(new QWidget),
+      m_remove(pushButton(tr("Remove"))),
       m_patch(new WrappedLabel),
       m_places(new WrappedLabel),
       m_measures(hint()),
@@ -42,18 +44,27 @@ PainPanel::PainPanel(VisitSession &session, QWidget *parent)
     column->setSpacing(6);
     column->addWidget(makeTools());
     column->addWidget(m_board, 1);
-    m_patch->setProperty("role", QStringLiteral("head"));
-    for (WrappedLabel *label : {m_patch, m_places, m_measures}) {
+    for (WrappedLabel *label : {m_places, m_measures}) {
         label->setTextFormat(Qt::PlainText);
         column->addWidget(label);
     }
-    column->insertWidget(3, m_quality);
-    column->insertWidget(4, m_intensity);
     auto *buttons = new QHBoxLayout;
     buttons->addWidget(m_patient);
     buttons->addStretch(1);
     buttons->addWidget(m_confirm);
     column->addLayout(buttons);
+    auto *details = new QVBoxLayout(m_details);
+    details->setContentsMargins(4, 0, 8, 6);
+    details->setSpacing(4);
+    m_patch->setProperty("role", QStringLiteral("head"));
+    m_patch->setTextFormat(Qt::PlainText);
+    auto *head = new QHBoxLayout;
+    head->addWidget(m_patch, 1);
+    head->addWidget(m_remove, 0, Qt::AlignTop);
+    details->addLayout(head);
+    details->addWidget(m_quality);
+    details->addWidget(m_intensity);
+    connect(m_remove, &QPushButton::clicked, this, [this] { m_board->removeCurrent(); });
     m_confirm->setToolTip(tr("The places were said to the patient in words, with the side, and the patient agreed"));
     m_rest.setSingleShot(true);
     m_rest.setInterval(150);
@@ -84,12 +95,9 @@ PainPanel::PainPanel(VisitSession &session, QWidget *parent)
 QWidget *PainPanel::makeTools()
 {
     auto *box = new QWidget;
-    auto *rows = new QVBoxLayout(box);
-    rows->setContentsMargins(0, 0, 0, 0);
-    rows->setSpacing(6);
-    auto *row = new QHBoxLayout;
+    auto *row = new QHBoxLayout(box);
+    row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(6);
-    rows->addLayout(row);
     m_views = new QComboBox;
     m_views->setAccessibleName(tr("Views to paint on"));
     m_views->setMinimumHeight(touchTarget);
@@ -98,7 +106,13 @@ QWidget *PainPanel::makeTools()
         m_views->addItem(arrangement.name);
     connect(m_views, &QComboBox::activated, this,
         [this](int index) { m_board->setViews(BodyPanes::arrangements()[static_cast<std::size_t>(index)].panes); });
-    row->addWidget(m_views, 1);
+    m_views->setMinimumContentsLength(8);
+    row->addWidget(m_views);
+    auto *search = new SearchBox(*m_session.knowledge().atlas);
+    search->setAccessibleName(tr("Place to paint on, by its name"));
+    search->setPlaceholderText(tr("Type the place, Enter"));
+    connect(search, &SearchBox::chosen, this, &PainPanel::goTo);
+    row->addWidget(search, 1);
     m_brush = new ChoiceRow(tr("Brush"), {tr("Fine"), tr("Middle"), tr("Broad")});
     m_brush->give(1);
     connect(m_brush, &ChoiceRow::chosen, this, [this] {
@@ -107,21 +121,10 @@ QWidget *PainPanel::makeTools()
         m_board->setBrush(PainBoard::brushes[static_cast<std::size_t>(*m_brush->value())]);
     });
     row->addWidget(m_brush);
-    auto *second = new QHBoxLayout;
-    second->setSpacing(6);
-    rows->addLayout(second);
-    auto *search = new SearchBox(*m_session.knowledge().atlas);
-    search->setAccessibleName(tr("Place to paint on, by its name"));
-    search->setPlaceholderText(tr("Or type the place, and Enter"));
-    connect(search, &SearchBox::chosen, this, &PainPanel::goTo);
-    second->addWidget(search, 1);
     m_erase = pushButton(tr("Erase"));
     m_erase->setCheckable(true);
     connect(m_erase, &QPushButton::toggled, this, [this](bool on) { m_board->setErasing(on); });
-    second->addWidget(m_erase);
-    m_remove = pushButton(tr("Remove patch"));
-    connect(m_remove, &QPushButton::clicked, this, [this] { m_board->removeCurrent(); });
-    second->addWidget(m_remove);
+    row->addWidget(m_erase);
     return box;
 }
 
@@ -174,8 +177,8 @@ void PainPanel::showPatch()
             intensity = patch.intensity->value;
         const QString where = m_board->words(index);
         m_patch->say(where.isEmpty() ? tr("This patch lies beside the body.") : where);
-    } else
-        m_patch->say(tr("Paint where it hurts; each place of its own kind is a patch of its own."));
+    }
+    m_details->setVisible(isThere);
     m_quality->give(quality);
     m_intensity->give(intensity);
 

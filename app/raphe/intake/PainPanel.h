@@ -25,6 +25,8 @@ public:
 
     void setTheme(const Theme &theme);
     [[nodiscard]] PainBoard &board() { return *m_board; }
+    /// What the current patch feels like; stands beside the board, so that this stays large. Belongs to the layout that takes it.
+    [[nodiscard]] QWidget *details() { return m_details; }
 
 Q_SIGNALS:
     /// The screen is to be handed to the patient.
@@ -46,9 +48,10 @@ private:
     QComboBox *m_views = nullptr;
     ChoiceRow *m_brush = nullptr;
     QPushButton *m_erase = nullptr;
-    QPushButton *m_remove = nullptr;
     ChoiceRow *m_quality;
     ChoiceRow *m_intensity;
+    QWidget *m_details;
+    QPushButton *m_remove;
     WrappedLabel *m_patch; // where the current patch lies
     WrappedLabel *m_places; // of all patches, to be said back
     WrappedLabel *m_measures;
