@@ -67,10 +67,10 @@ void drawPattern(QPainter &p, PainQuality quality, const QColor &ink)
             p.drawPath(bolt);
         }
         break;
-    case PainQuality::Stabbing: // thorns
+    case PainQuality::Stabbing: // long spikes, across
         solid();
-        for (const QPointF at : {QPointF(2, 2), QPointF(14, 14)})
-            shape({at, at + QPointF(8, 0), at + QPointF(4, 9)});
+        shape({{1, 2}, {1, 9}, {23, 5.5}});
+        shape({{23, 14}, {23, 21}, {1, 17.5}});
         break;
     case PainQuality::Tingling: // a fine grain
         solid();
