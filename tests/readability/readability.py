@@ -1,5 +1,6 @@
 #!/usr/bin/env python3
-"""Flesch-Kincaid grade of every question that a patient is asked: 6 or below (a handout's limit, FACTS: AMA and NIH advice).
+"""Flesch-Kincaid grade of every question that a patient is asked, and of all that is explained for a consent: 6 or below
+(a handout's limit, FACTS: AMA and NIH advice).
 
 grade = 0.39 * words / sentences + 11.8 * syllables / words - 15.59
 
@@ -7,7 +8,7 @@ How it counts, always on the hard side: a sentence ends at . ! or ?; a hyphenate
 syllables of its spoken form; a name of anatomical-names.txt counts as words of one syllable each.
 The grade with no name excepted is printed too ('bare').
 
-usage: readability.py [--all]     exit 1: a question above grade 6 or too long, or the syllable counter fails its check
+usage: readability.py [--all]     exit 1: a text above grade 6 or too long, or the syllable counter fails its check
 """
 import json
 import pathlib
@@ -16,6 +17,7 @@ import sys
 
 HERE = pathlib.Path(__file__).resolve().parent
 SIGNS = HERE.parents[1] / "resources" / "safety" / "warning-signs.json"
+CONSENT = HERE.parents[1] / "resources" / "safety" / "consent.json"
 LIMIT = 6.0
 LONGEST = 20  # words in a sentence; our choice, no source
 
@@ -115,6 +117,13 @@ def texts():
     for sign in json.loads(SIGNS.read_text(encoding="utf-8"))["signs"]:
         if sign.get("by") != "practitioner":
             yield sign["id"], sign["ask"]
+    yield from consent_texts()
+
+
+def consent_texts():
+    for item in json.loads(CONSENT.read_text(encoding="utf-8"))["items"]:
+        for part in ("title", "explain", "benefits", "risks", "alternatives", "withdraw"):
+            yield item["id"] + " " + part, item[part].replace("{time}", "10 years")
 
 
 def main():
