@@ -44,8 +44,8 @@ private:
 
     ConsentItem readItem(const JsonReader &at) const
     {
-        at.expectObject({"id", "covers", "title", "explain", "benefits", "risks", "alternatives", "withdraw", "chaperone", "marks",
-            "adults_only", "renew_days", "source", "read"});
+        at.expectObject({"id", "covers", "title", "explain", "benefits", "risks", "alternatives", "withdraw", "chaperone",
+            "marks", "adults_only", "together", "renew_days", "source", "read"});
         ConsentItem item;
         item.id = readNewId(at, m_out.items);
         item.covers = readScope(at.field("covers"));
@@ -58,6 +58,9 @@ private:
         item.chaperone = at.field("chaperone").asBool();
         item.marks = at.field("marks").asBool();
         item.adultsOnly = flag(at, "adults_only");
+        item.together = flag(at, "together");
+        if (item.together && item.covers.isOfPlace())
+            at.fail(ErrorCode::Contradiction, "together, regions or structures");
         item.renewDays = at.field("renew_days").asInt(0, longest);
         item.source = readText(at, "source");
         item.read = readWord(readingWords, at.field("read"));

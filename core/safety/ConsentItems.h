@@ -43,6 +43,7 @@ struct ConsentItem {
     bool chaperone = false; // somebody else in the room is offered
     bool marks = false; // can be seen on the skin for a while
     bool adultsOnly = false; // not done with those for whom a guardian consents
+    bool together = false; // plain enough to be agreed to in one stroke with the others that are
     int renewDays = 0; // how many days a yes holds; 0: on its own day
     std::string source;
     Reading read{}; // how we read the source

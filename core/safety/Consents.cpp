@@ -16,12 +16,6 @@ QString tr(const char *text)
     return QCoreApplication::translate("Consents", text);
 }
 
-bool isUnderAge(const ConsentItems &items, const Visit &visit, const std::string &day)
-{
-    const auto age = visit.patient ? yearsBetween(visit.patient->born, day) : std::nullopt;
-    return age && *age < items.guardianBelow;
-}
-
 const ConsentAnswer *answerTo(const ConsentItem &item, const Visit &visit)
 {
     const auto it = std::find_if(
@@ -51,15 +45,15 @@ QString noWords(const ConsentItem &item, const ConsentAnswer &answer)
         ? tr(QT_TRANSLATE_NOOP("Consents", "The consent to '%1' was taken back.")).arg(title)
         : tr(QT_TRANSLATE_NOOP("Consents", "The consent to '%1' was refused.")).arg(title);
     //: %1: that it was refused, a sentence; %2: what was said with it
-    return answer.remark.empty()
-        ? said
-        : tr(QT_TRANSLATE_NOOP("Consents", "%1 (%2)")).arg(said, QString::fromStdString(answer.remark));
+    return answer.remark.empty() ? said
+                                 : tr(QT_TRANSLATE_NOOP("Consents", "%1 (%2)")).arg(said, QString::fromStdString(answer.remark));
 }
 
 CautionVerdict verdictOf(
     const ConsentItem &item, const ConsentAnswer &no, Verdict verdict, const QString &meaning, std::vector<std::string> actions)
 {
-    return {std::nullopt, std::move(actions), verdict, (noWords(item, no) + QLatin1Char(' ') + meaning).toStdString(), item.id, {},
+    return {std::nullopt, std::move(actions), verdict, (noWords(item, no) + QLatin1Char(' ') + meaning).toStdString(), item.id,
+        {},
         //: %1: the day on which the patient said so
         tr(QT_TRANSLATE_NOOP("Consents", "The patient's decision of %1.")).arg(QString::fromStdString(no.asked)).toStdString()};
 }
@@ -79,11 +73,17 @@ CautionVerdict askFor(const ConsentItem &item)
         //: %1: the title of what is to be explained
         ? tr(QT_TRANSLATE_NOOP("Consents", "'%1' needs a consent of its own, with a chaperone offered."))
         : tr(QT_TRANSLATE_NOOP("Consents", "'%1' needs a consent of its own."));
-    return {std::nullopt, item.covers.techniques, Verdict::Ask, ask.arg(QString::fromStdString(item.title)).toStdString(), item.id,
-        {}, item.source};
+    return {std::nullopt, item.covers.techniques, Verdict::Ask, ask.arg(QString::fromStdString(item.title)).toStdString(),
+        item.id, {}, item.source};
 }
 
 } // namespace
+
+bool isUnderAge(const ConsentItems &items, const Visit &visit, const std::string &day)
+{
+    const auto age = visit.patient ? yearsBetween(visit.patient->born, day) : std::nullopt;
+    return age && *age < items.guardianBelow;
+}
 
 bool needsGuardian(const ConsentItems &items, const Visit &visit)
 {
@@ -129,8 +129,8 @@ bool concerns(const ConsentItems &items, const ConsentItem &item, const Regions 
     return isUsed && isWhereItHurts;
 }
 
-std::vector<const ConsentItem *> consentsDue(const ConsentItems &items, const Regions &regions, const Visit &visit,
-    const std::optional<std::set<std::string>> &techniques)
+std::vector<const ConsentItem *> consentsDue(
+    const ConsentItems &items, const Regions &regions, const Visit &visit, const std::optional<std::set<std::string>> &techniques)
 {
     std::vector<const ConsentItem *> due;
     for (const ConsentItem &item : items.items)
@@ -139,8 +139,7 @@ std::vector<const ConsentItem *> consentsDue(const ConsentItems &items, const Re
     return due;
 }
 
-Result<Done> checkConsent(
-    const ConsentItems &items, const Visit &visit, const ConsentAnswer &answer, const std::string &place)
+Result<Done> checkConsent(const ConsentItems &items, const Visit &visit, const ConsentAnswer &answer, const std::string &place)
 {
     const ConsentItem *item = items.find(answer.item);
     if (!item)
@@ -160,8 +159,8 @@ Result<Done> checkConsent(
 Result<Done> checkConsents(const SafetyRules &rules, const Visit &visit, const std::string &file)
 {
     for (std::size_t i = 0; i < visit.consents.size(); ++i)
-        if (const auto checked = checkConsent(
-                rules.consents(), visit, visit.consents[i], file + "#/consents/" + std::to_string(i));
+        if (const auto checked =
+                checkConsent(rules.consents(), visit, visit.consents[i], file + "#/consents/" + std::to_string(i));
             !checked)
             return checked;
     return Done{};

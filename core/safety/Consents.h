@@ -14,8 +14,11 @@
 
 namespace raphe {
 
-/// Whether somebody else consents too: the patient is under the age of the content on the day of the visit, or an answer names a
-/// guardian. The age from which a patient consents alone is for local law. An unknown age does not count as under it.
+/// Below the age of the content on that day (ISO 8601). The age from which a patient consents alone is for local law. An unknown
+/// age does not count as under it.
+[[nodiscard]] bool isUnderAge(const ConsentItems &items, const Visit &visit, const std::string &day);
+
+/// Whether somebody else consents too: the patient is under age on the day of the visit, or an answer names a guardian.
 [[nodiscard]] bool needsGuardian(const ConsentItems &items, const Visit &visit);
 
 /// Whether what the item covers is done at that place.
@@ -34,8 +37,8 @@ namespace raphe {
 [[nodiscard]] std::vector<const ConsentItem *> consentsDue(const ConsentItems &items, const Regions &regions, const Visit &visit,
     const std::optional<std::set<std::string>> &techniques);
 
-/// Fails for an item that the content does not know; and for a yes without a chaperone offered where the item has one, without the
-/// name of a guardian where one is needed, and to what is done with adults only. `place` is used in messages.
+/// Fails for an item that the content does not know; and for a yes without a chaperone offered where the item has one, without
+/// the name of a guardian where one is needed, and to what is done with adults only. `place` is used in messages.
 [[nodiscard]] Result<Done> checkConsent(
     const ConsentItems &items, const Visit &visit, const ConsentAnswer &answer, const std::string &place);
 /// All answers of the visit. `file` is used in messages.
@@ -56,8 +59,8 @@ struct ConsentVerdicts {
 /// What the answers mean, and what is not answered. Keeping a record or pictures stops no work.
 [[nodiscard]] ConsentVerdicts consentVerdicts(const ConsentItems &items, const Visit &visit);
 
-/// What one of them says there; nothing where it does not hold. A no stops; a no to work from inside leaves what a yes covers from
-/// outside. A thrust is asked for at joints only: elsewhere the question would be noise.
+/// What one of them says there; nothing where it does not hold. A no stops; a no to work from inside leaves what a yes covers
+/// from outside. A thrust is asked for at joints only: elsewhere the question would be noise.
 [[nodiscard]] std::optional<CautionVerdict> verdictAt(
     const ConsentItems &items, const ConsentVerdict &verdict, const Regions &regions, const Place &place);
 

@@ -72,6 +72,7 @@ TEST(ConsentItems, TheShippedOnesAreReadWhole)
         EXPECT_EQ(item.chaperone, from.at("chaperone"));
         EXPECT_EQ(item.marks, from.at("marks"));
         EXPECT_EQ(item.adultsOnly, from.value("adults_only", false));
+        EXPECT_EQ(item.together, from.value("together", false));
         EXPECT_EQ(item.renewDays, from.at("renew_days"));
         for (const CautionRule &rule : safetyRules().rules())
             EXPECT_NE(rule.id, item.id) << "a verdict names either by its id";
@@ -84,7 +85,8 @@ TEST(ConsentItems, WhatTheTextsPromiseTheFieldsKeep)
     std::size_t ofPlace = 0;
     for (const ConsentItem &item : safetyRules().consents().items) {
         SCOPED_TRACE(item.id);
-        const bool eachTime = says(item.explain, "We ask for your yes each time") || says(item.withdraw, "does not count for today");
+        const bool eachTime =
+            says(item.explain, "We ask for your yes each time") || says(item.withdraw, "does not count for today");
         EXPECT_EQ(item.renewDays == 0, eachTime) << "how long a yes holds";
         EXPECT_EQ(item.chaperone, says(item.explain, "chaperone"));
         EXPECT_EQ(item.adultsOnly, says(item.risks, "not of age"));
@@ -123,14 +125,15 @@ TEST(ConsentItems, MistakesAreNamedByTheirPlace)
     expectRefused(spoilt("/items/0/covers", json::object()), ErrorCode::MissingField, "/items/0/covers", "what it covers");
     expectRefused(
         spoilt("/items/0/covers", {{"examination", false}}), ErrorCode::MissingField, "/items/0/covers", "what it covers");
-    expectRefused(spoilt("/items/1/covers/techniques", {"hugging"}), ErrorCode::UnknownId, "/items/1/covers/techniques/0", "hugging");
-    expectRefused(spoilt("/items/1/covers/techniques", {"slump"}), ErrorCode::WrongType, "/items/1/covers/techniques/0", "slump");
     expectRefused(
-        spoilt("/items/1/covers/techniques", json::array()), ErrorCode::MissingField, "/items/1/covers", "techniques");
+        spoilt("/items/1/covers/techniques", {"hugging"}), ErrorCode::UnknownId, "/items/1/covers/techniques/0", "hugging");
+    expectRefused(spoilt("/items/1/covers/techniques", {"slump"}), ErrorCode::WrongType, "/items/1/covers/techniques/0", "slump");
+    expectRefused(spoilt("/items/1/covers/techniques", json::array()), ErrorCode::MissingField, "/items/1/covers", "techniques");
     expectRefused(spoilt("/items/1/covers/techniques", {"gliding"}), ErrorCode::MissingField, "/items", "an item with");
     expectRefused(spoilt("/items/1/covers/regions", {"femur"}), ErrorCode::WrongType, "/items/1/covers/regions/0", "femur");
     expectRefused(spoilt("/items/1/covers/structures", {"tail"}), ErrorCode::UnknownId, "/items/1/covers/structures/0", "tail");
     expectRefused(spoilt(thrust + "/covers/regions", {"palm"}), ErrorCode::Contradiction, thrust + "/covers", "elsewhere");
+    expectRefused(spoilt(thrust + "/together", true), ErrorCode::Contradiction, thrust, "together");
     expectRefused(spoilt("/items/1/covers/inside", true), ErrorCode::MissingField, "/items/1/covers", "regions or structures");
     expectRefused(spoilt("/items/1/chaperone", "yes"), ErrorCode::WrongType, "/items/1/chaperone", "");
     expectRefused(spoilt("/items/1/renew_days", -1), ErrorCode::OutOfRange, "/items/1/renew_days", "-1");

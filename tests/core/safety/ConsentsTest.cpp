@@ -182,7 +182,7 @@ TEST(Consents, TheScopesReachWhatTheyMean)
         EXPECT_TRUE(reaches("thrust-low-back", joint)) << joint;
         EXPECT_FALSE(reaches("thrust-elsewhere", joint)) << joint;
     }
-    for (const char *joint : {"t5-t6", "glenohumeral-joint", "knee-joint", "talocrural-joint", "temporomandibular-joint"}) {
+    for (const char *joint : {"t5-t6", "shoulder-joint", "knee-joint", "ankle-joint", "temporomandibular-joint"}) {
         EXPECT_TRUE(reaches("thrust-elsewhere", joint)) << joint;
         EXPECT_FALSE(reaches("thrust-neck", joint)) << joint;
         EXPECT_FALSE(reaches("thrust-low-back", joint)) << joint;
@@ -197,7 +197,8 @@ TEST(Consents, TheScopesReachWhatTheyMean)
     EXPECT_TRUE(reaches("region-abdomen", "rectus-abdominis"));
     for (const ConsentItem &each : consents().items)
         if (each.covers.isOfPlace() && each.covers.techniques.empty()) {
-            for (const char *structure : {"soleus", "biceps-brachii", "knee-joint", "c4-c5", "splenius-capitis", "tibialis-anterior"})
+            for (const char *structure :
+                {"soleus", "biceps-brachii", "knee-joint", "c4-c5", "splenius-capitis", "tibialis-anterior"})
                 EXPECT_FALSE(covers(consents(), each, regions(), {{structure}, Side::Right})) << each.id << " " << structure;
         }
 }
@@ -251,10 +252,10 @@ TEST(Consents, ANoStopsWhatItCoveredAndNothingElse)
             const auto covered = placesWhere(item, true);
             const auto others = placesWhere(item, false);
             ASSERT_EQ(others.empty(), !isOfPlace);
-            for (std::size_t i = 0; i < covered.size(); i += isOfPlace ? 1 : 40)
+            for (std::size_t i = 0; i < covered.size(); i += 1 + covered.size() / 20) // a sample: each asks for every action
                 check(covered[i], stopsWork(item));
-            for (const Place &place : others)
-                check(place, false);
+            for (std::size_t i = 0; i < others.size(); i += 7)
+                check(others[i], false);
         }
     }
 }
@@ -317,8 +318,9 @@ TEST(Consents, WorkWithAConsentOfItsOwnIsAskedForFirst)
             EXPECT_TRUE(asked++ > 0 || holds(cautionsOf(lapsed), item.id, place)) << "the yes was of another day";
         }
         EXPECT_EQ(asked > 0, item.covers.isOfPlace());
-        for (const Place &place : placesWhere(item, false))
-            EXPECT_FALSE(holds(open, item.id, place)) << place;
+        const auto others = placesWhere(item, false);
+        for (std::size_t i = 0; i < others.size(); i += 7)
+            EXPECT_FALSE(holds(open, item.id, others[i])) << others[i];
     }
 }
 
