@@ -68,6 +68,7 @@ ConsentDialog::ConsentDialog(VisitSession &session, QWidget *parent)
     row->setSpacing(16);
     m_list->setFixedWidth(listWidth);
     m_list->setWordWrap(true);
+    m_list->setStyleSheet(QStringLiteral("QListWidget::item { padding: 5px 8px; }"));
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_list->setAccessibleName(tr("What is asked consent for"));
     row->addWidget(m_list);
@@ -101,7 +102,7 @@ ConsentDialog::ConsentDialog(VisitSession &session, QWidget *parent)
         new QListWidgetItem(m_list);
     showAnswers();
     m_list->setCurrentRow(0);
-    resize(1040, 740);
+    resize(1160, 780);
     m_list->setFocus();
 }
 
@@ -110,7 +111,8 @@ QWidget *ConsentDialog::makePage()
 {
     auto *page = new QWidget;
     page->setObjectName(QStringLiteral("consent"));
-    page->setStyleSheet(QStringLiteral("QWidget#consent QLabel { font-size: 13pt; } QLabel#consentTitle { font-size: 17pt; }"));
+    page->setStyleSheet(
+        QStringLiteral("QWidget#consent QLabel { font-size: 13pt; } QWidget#consent QLabel#consentTitle { font-size: 17pt; }"));
     auto *column = new QVBoxLayout(page);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(4);
@@ -267,9 +269,13 @@ void ConsentDialog::showItem()
 void ConsentDialog::showAnswers()
 {
     const auto due = m_session.consentsDue();
-    for (std::size_t i = 0; i < m_items.size(); ++i)
-        m_list->item(static_cast<int>(i))
-            ->setText(QString::fromStdString(m_items[i]->title) + QLatin1Char('\n') + stateOf(*m_items[i]));
+    for (std::size_t i = 0; i < m_items.size(); ++i) {
+        QListWidgetItem *row = m_list->item(static_cast<int>(i));
+        row->setText(QString::fromStdString(m_items[i]->title) + QLatin1Char('\n') + stateOf(*m_items[i]));
+        QFont font = m_list->font();
+        font.setBold(std::find(due.begin(), due.end(), m_items[i]) != due.end());
+        row->setFont(font);
+    }
     const bool mayChange = !m_session.isReadOnly();
     const ConsentItem &item = current();
     const ConsentAnswer *answer = answerTo(item);
@@ -277,10 +283,14 @@ void ConsentDialog::showAnswers()
     m_given->setEnabled(mayChange);
     m_refused->setEnabled(mayChange && !(isYes && answerThatHolds(items(), item, m_session.visit())));
     m_withdrawn->setEnabled(mayChange && isYes);
-    const auto plain = std::count_if(due.begin(), due.end(), [](const ConsentItem *i) { return i->together; });
-    m_plain->setText(tr("Explained and agreed: all %1 plain items", "a count").arg(plain));
+    QStringList plain;
+    for (const ConsentItem *each : due)
+        if (each->together)
+            plain << QString::fromStdString(each->title);
+    m_plain->setText(tr("Explained and agreed: all %1 plain items", "a count").arg(plain.size()));
     m_plain->setAccessibleName(m_plain->text());
-    m_plain->setEnabled(mayChange && plain > 0);
+    m_plain->setAccessibleDescription(plain.join(QStringLiteral("; ")));
+    m_plain->setEnabled(mayChange && !plain.isEmpty());
     m_state->say(!mayChange        ? tr("This visit is signed or in error: its answers stay as they are.")
             : m_session.isLocked() ? tr("STOP: nothing is examined or treated at this visit as it stands.")
             : due.empty()          ? tr("All asked. What is refused or taken back is not done.")
