@@ -95,6 +95,12 @@ public:
     [[nodiscard]] std::optional<SideQuestion> sidesToAsk() const;
     void setSidesIntended();
 
+    /// The items of consent to be asked at this visit, by the techniques that the user may use and by where it hurts.
+    [[nodiscard]] std::vector<const ConsentItem *> consentsDue() const;
+    /// Replaces an answer to the same item. Fails with NotAllowed for what is taken back and was not given, and as checkConsent.
+    /// Cannot be undone.
+    [[nodiscard]] Result<Done> answerConsent(const ConsentAnswer &answer);
+
     void setInjured(bool injured);
     void setEpisode(std::optional<int> complaintId);
     /// The words of the first complaint.
@@ -142,7 +148,7 @@ Q_SIGNALS:
     void visitOpened();
     void findingsChanged();
     void aimChanged();
-    /// Complaints, or what was told of the time since the last visit.
+    /// Complaints, consents, or what was told of the time since the last visit.
     void intakeChanged();
     void saving();
     void saved();

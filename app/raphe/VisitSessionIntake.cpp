@@ -5,6 +5,7 @@
 #include "core/plan/NextVisit.h"
 #include "core/record/PaintedPlaces.h"
 #include "core/safety/Cautions.h"
+#include "core/safety/Consents.h"
 #include "core/safety/Warnings.h"
 
 #include <algorithm>
@@ -42,6 +43,31 @@ Result<Done> VisitSession::answerWarning(const WarningAnswer &answer)
         return checked.error();
     m_visit = std::move(changed);
     this->changed();
+    return Done{};
+}
+
+std::vector<const ConsentItem *> VisitSession::consentsDue() const
+{
+    return raphe::consentsDue(m_adviser->rules().consents(), *m_knowledge->regions, m_visit, m_techniques);
+}
+
+Result<Done> VisitSession::answerConsent(const ConsentAnswer &answer)
+{
+    if (!mayChange())
+        return Error{ErrorCode::NotAllowed, "visit", "it cannot be changed"};
+    const auto same = std::find_if(
+        m_visit.consents.begin(), m_visit.consents.end(), [&](const ConsentAnswer &a) { return a.item == answer.item; });
+    const bool wasGiven = same != m_visit.consents.end() && same->state != ConsentState::Refused;
+    if (answer.state == ConsentState::Withdrawn && !wasGiven)
+        return Error{ErrorCode::NotAllowed, answer.item, "only what was given can be taken back"};
+    if (const auto checked = checkConsent(m_adviser->rules().consents(), m_visit, answer, "visit"); !checked)
+        return checked.error();
+    if (same == m_visit.consents.end())
+        m_visit.consents.push_back(answer);
+    else
+        *same = answer;
+    changed();
+    Q_EMIT intakeChanged();
     return Done{};
 }
 

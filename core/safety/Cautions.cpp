@@ -69,7 +69,7 @@ Result<Done> checkConditions(const SafetyRules &rules, const Visit &visit, const
     return Done{};
 }
 
-Cautions::Cautions(const Regions &regions) : m_regions(regions)
+Cautions::Cautions(const SafetyRules &rules, const Regions &regions) : m_items(rules.consents()), m_regions(regions)
 {
     for (const Structure &s : regions.atlas().structures())
         if (s.caution) {
@@ -85,9 +85,14 @@ Result<Cautions> Cautions::of(const SafetyRules &rules, const Regions &regions, 
         return checked.error();
     if (const auto checked = checkWarnings(rules, visit, file); !checked)
         return checked.error();
+    if (const auto checked = checkConsents(rules, visit, file); !checked)
+        return checked.error();
     const Visit seen = withSuspected(rules, visit);
-    Cautions cautions(regions);
-    cautions.m_warnings = warningVerdicts(rules.signs(), visit);
+    Cautions cautions(rules, regions);
+    ConsentVerdicts consents = consentVerdicts(rules.consents(), visit);
+    cautions.m_everywhere = warningVerdicts(rules.signs(), visit);
+    std::move(consents.everywhere.begin(), consents.everywhere.end(), std::back_inserter(cautions.m_everywhere));
+    cautions.m_consents = std::move(consents.atPlaces);
     for (const Condition &condition : seen.conditions) {
         Case c{condition.id, {}};
         for (const Place &place : condition.at)
@@ -161,12 +166,15 @@ CautionVerdict Cautions::verdictOf(const Structure &area, const Place &place) co
 
 std::vector<CautionVerdict> Cautions::at(const Place &place) const
 {
-    std::vector<CautionVerdict> verdicts = m_warnings;
+    std::vector<CautionVerdict> verdicts = m_everywhere;
     for (CautionVerdict &v : verdicts)
         v.place = place;
     for (const CautionRule *rule : m_rules)
         if (const auto condition = causeOf(*rule, place))
             verdicts.push_back(raphe::verdictOf(*rule, *condition, place));
+    for (const ConsentVerdict &consent : m_consents)
+        if (auto verdict = verdictAt(m_items, consent, m_regions, place))
+            verdicts.push_back(std::move(*verdict));
     const auto [first, last] = m_areas.equal_range(place.structure);
     for (auto it = first; it != last; ++it)
         verdicts.push_back(verdictOf(*it->second, place));
@@ -176,7 +184,7 @@ std::vector<CautionVerdict> Cautions::at(const Place &place) const
 
 std::vector<CautionVerdict> Cautions::general() const
 {
-    std::vector<CautionVerdict> verdicts = m_warnings;
+    std::vector<CautionVerdict> verdicts = m_everywhere;
     for (const CautionRule *rule : m_rules) {
         if (!rule->regions.empty() || !rule->layers.empty() || !rule->kinds.empty())
             continue;
@@ -195,9 +203,13 @@ std::vector<CautionVerdict> Cautions::general() const
 
 bool Cautions::isBarred(const Place &place) const
 {
-    if (lockAmong(m_warnings))
+    if (lockAmong(m_everywhere))
         return true;
-    return std::any_of(m_rules.begin(), m_rules.end(), [&](const CautionRule *rule) {
+    const bool isRefused = std::any_of(m_consents.begin(), m_consents.end(), [&](const ConsentVerdict &consent) {
+        const auto verdict = consent.no ? verdictAt(m_items, consent, m_regions, place) : std::nullopt;
+        return verdict && verdict->stopsAll();
+    });
+    return isRefused || std::any_of(m_rules.begin(), m_rules.end(), [&](const CautionRule *rule) {
         return rule->verdict == Verdict::Stop && rule->actions.empty() && causeOf(*rule, place);
     });
 }

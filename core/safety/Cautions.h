@@ -1,9 +1,10 @@
-// What the caution rules and the caution areas of the atlas say about one visit: at a place, or everywhere. Keeps references to
-// the rules and to the regions, which must outlive it. Immutable after construction, thread-safe.
+// What the caution rules, the consents and the caution areas of the atlas say about one visit: at a place, or everywhere. Keeps
+// references to the rules and to the regions, which must outlive it. Immutable after construction, thread-safe.
 #pragma once
 
 #include "core/anatomy/Regions.h"
 #include "core/record/Visit.h"
+#include "core/safety/Consents.h"
 #include "core/safety/SafetyRules.h"
 
 #include <map>
@@ -20,15 +21,15 @@ namespace raphe {
 
 class Cautions {
 public:
-    /// Checks the visit's conditions as checkConditions does, and its warning signs as checkWarnings. What these let suspect
-    /// counts as a condition.
+    /// Checks the visit's conditions as checkConditions does, its warning signs as checkWarnings, and its consents as
+    /// checkConsents. What the signs let suspect counts as a condition.
     [[nodiscard]] static Result<Cautions> of(
         const SafetyRules &rules, const Regions &regions, const Visit &visit, const std::string &file);
 
     /// All that holds at a place of the atlas, what holds everywhere included; one verdict a rule, for the first of the rule's
     /// conditions that calls for it. Gravest first, then by rule; each with this place.
     [[nodiscard]] std::vector<CautionVerdict> at(const Place &place) const;
-    /// What holds everywhere because of a condition or a warning sign of this patient; in the same order, without a place.
+    /// What holds everywhere because of a condition, a warning sign or a refusal of this patient; in the same order, without a place.
     [[nodiscard]] std::vector<CautionVerdict> general() const;
     /// Some verdict stops every action there.
     [[nodiscard]] bool isBarred(const Place &place) const;
@@ -42,16 +43,18 @@ private:
         std::vector<std::pair<Place, std::optional<Limb>>> at; // empty: everywhere
     };
 
-    explicit Cautions(const Regions &regions);
+    Cautions(const SafetyRules &rules, const Regions &regions);
     [[nodiscard]] bool isAt(const Place &place, const Place &other) const;
     [[nodiscard]] bool concerns(const CautionRule &rule, const StructureId &id) const;
     // Whether the rule holds there: the first of its conditions that the patient has there, empty for a rule for everybody.
     [[nodiscard]] std::optional<std::string> causeOf(const CautionRule &rule, const Place &place) const;
     [[nodiscard]] CautionVerdict verdictOf(const Structure &area, const Place &place) const;
 
+    const ConsentItems &m_items;
     const Regions &m_regions;
     std::vector<Case> m_cases;
-    std::vector<CautionVerdict> m_warnings; // of the warning signs that are there; they hold everywhere
+    std::vector<CautionVerdict> m_everywhere; // of the warning signs that are there, and of what was refused
+    std::vector<ConsentVerdict> m_consents; // of what was refused, or is to be asked, at places
     std::vector<const CautionRule *> m_rules; // those that can hold in this visit
     std::multimap<StructureId, const Structure *> m_areas; // caution areas by what they lie beside, and by themselves
 };

@@ -18,6 +18,7 @@ constexpr const char *conditionsFile = "safety/conditions.json";
 constexpr const char *rulesFile = "safety/rules.json";
 constexpr const char *feedsFile = "safety/feeds.json";
 constexpr const char *signsFile = "safety/warning-signs.json";
+constexpr const char *consentFile = "safety/consent.json";
 
 class Reader {
 public:
@@ -165,8 +166,12 @@ Result<SafetyRules> readEmbeddedSafetyRules(const Atlas &atlas)
     auto feeds = readCautionFeeds(textOf(feedsFile), rules.value().conditions());
     if (!feeds)
         return feeds.error();
+    auto consents = readConsentItems(textOf(consentFile), rules.value().actions(), atlas);
+    if (!consents)
+        return consents.error();
     rules.value().setSigns(std::move(signs).value());
     rules.value().setFeeds(std::move(feeds).value());
+    rules.value().setConsents(std::move(consents).value());
     return rules;
 }
 

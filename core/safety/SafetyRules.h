@@ -1,11 +1,12 @@
 // The caution rules: what may be done (actions), what a patient may have (conditions), and which of the two do not go together
-// where; and the warning signs. Content of resources/safety, read strictly. Plain values, immutable after reading; thread-safe.
+// where; the warning signs, and what is asked consent for. Content of resources/safety, read strictly. Plain values, immutable after reading; thread-safe.
 #pragma once
 
 #include "core/anatomy/Regions.h"
 #include "core/base/Result.h"
 #include "core/record/CautionVerdict.h"
 #include "core/safety/CautionFeeds.h"
+#include "core/safety/ConsentItems.h"
 #include "core/safety/WarningSigns.h"
 
 #include <string>
@@ -79,6 +80,8 @@ public:
     void setSigns(WarningSigns signs) { m_signs = std::move(signs); }
     [[nodiscard]] const std::vector<CautionFeed> &feeds() const { return m_feeds; }
     void setFeeds(std::vector<CautionFeed> feeds) { m_feeds = std::move(feeds); }
+    [[nodiscard]] const ConsentItems &consents() const { return m_consents; }
+    void setConsents(ConsentItems consents) { m_consents = std::move(consents); }
     /// nullptr when there is no such thing.
     [[nodiscard]] const HandsAction *findAction(std::string_view id) const;
     [[nodiscard]] const ConditionKind *findCondition(std::string_view id) const;
@@ -90,6 +93,7 @@ private:
     std::vector<CautionRule> m_rules;
     WarningSigns m_signs;
     std::vector<CautionFeed> m_feeds;
+    ConsentItems m_consents;
 };
 
 /// Unknown fields, words and ids, duplicates, empty lists and texts, a condition that no rule uses and a rule that can never hold

@@ -1,6 +1,6 @@
 #!/usr/bin/env python3
-"""Flesch-Kincaid grade of every question that a patient is asked and of every other text that a patient reads, and of the whole
-form before arrival: 6 or below (a handout's limit: AMA and NIH advice).
+"""Flesch-Kincaid grade of every question that a patient is asked, of all that is explained for a consent, of every other text that a
+patient reads, and of the whole form before arrival: 6 or below (a handout's limit: AMA and NIH advice).
 
 grade = 0.39 * words / sentences + 11.8 * syllables / words - 15.59
 
@@ -8,7 +8,7 @@ How it counts, always on the hard side: a sentence ends at . ! or ?; a hyphenate
 syllables of its spoken form; a name of anatomical-names.txt counts as words of one syllable each.
 The grade with no name excepted is printed too ('bare').
 
-usage: readability.py [--all]     exit 1: a question above grade 6 or too long, or the syllable counter fails its check
+usage: readability.py [--all]     exit 1: a text above grade 6 or too long, or the syllable counter fails its check
 """
 import json
 import pathlib
@@ -20,6 +20,7 @@ RESOURCES = HERE.parents[1] / "resources"
 SIGNS = RESOURCES / "safety" / "warning-signs.json"
 TEXTS = RESOURCES / "intake" / "patient-texts.json"
 FILLED = {"{place}": "shoulder", "{page}": "2", "{pages}": "6"}  # what a text with a gap is measured with
+CONSENT = RESOURCES / "safety" / "consent.json"
 LIMIT = 6.0
 LONGEST = 20  # words in a sentence; our choice, no source
 
@@ -130,6 +131,13 @@ def texts():
     for text in patient:
         yield text["id"], ended(text["text"])
     yield "the whole form", " ".join(ended(t["text"]) for t in patient if t["where"] != "patient-mode")
+    yield from consent_texts()
+
+
+def consent_texts():
+    for item in json.loads(CONSENT.read_text(encoding="utf-8"))["items"]:
+        for part in ("title", "explain", "benefits", "risks", "alternatives", "withdraw"):
+            yield item["id"] + " " + part, item[part].replace("{time}", "10 years")
 
 
 def main():

@@ -113,6 +113,7 @@ def check_content(tally):
     tally.check("safety/scope.json", problems("scope", load(SAFETY / "scope.json")))
     tally.check("retention.json", problems("retention", load(ROOT / "resources" / "retention.json")))
     tally.check("safety/feeds.json", problems("caution-feeds", load(SAFETY / "feeds.json")))
+    tally.check("safety/consent.json", problems("consent", load(SAFETY / "consent.json")))
     tally.check("safety/warning-signs.json", problems("warning-signs", load(SAFETY / "warning-signs.json")))
     tally.check("intake/patient-texts.json", problems("patient-texts", load(ROOT / "resources" / "intake" / "patient-texts.json")))
     for name in ["actions", "conditions", "rules"]:
@@ -171,6 +172,7 @@ def check_refusals_by_schema(tally):
     signs = load(SAFETY / "warning-signs.json")
     feeds = load(SAFETY / "feeds.json")
     texts = load(ROOT / "resources" / "intake" / "patient-texts.json")
+    consent = load(SAFETY / "consent.json")
     warning = {"sign": "hot-joint", "answer": "yes", "asked": "2026-11-27", "at": [hip], "decided": "care-same-day", "why": "red"}
     cases = [
         ("atlas", "unknown field", spoilt(muscles, colour="red")),
@@ -208,6 +210,11 @@ def check_refusals_by_schema(tally):
         ("patient-texts", "text of no use", spoilt(texts, "texts", 0, where="nowhere")),
         ("patient-texts", "empty text", spoilt(texts, "texts", 0, text="")),
         ("patient-texts", "a gap that nobody fills", spoilt(texts, "texts", 0, text="Hello {name}.")),
+        ("consent", "item that covers nothing", spoilt(consent, "items", 0, covers={})),
+        ("consent", "elsewhere of no technique", spoilt(consent, "items", 0, covers={"elsewhere": True})),
+        ("consent", "inside of no place", spoilt(consent, "items", 0, covers={"inside": True})),
+        ("consent", "item without risks", spoilt(consent, "items", 0, risks="")),
+        ("consent", "item without an interval", spoilt(consent, "items", 0, renew_days=None)),
         ("warning-signs", "unknown level", spoilt(signs, "signs", 0, level="soon")),
         ("warning-signs", "no question", spoilt(signs, "signs", 0, ask="Chest pain")),
         ("warning-signs", "asked of nobody", spoilt(signs, "signs", 0, areas=[])),
