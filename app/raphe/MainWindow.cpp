@@ -1,13 +1,12 @@
 #include "app/raphe/MainWindow.h"
 
+#include "app/raphe/intake/ConsentDialog.h"
 #include "app/words/ErrorText.h"
 
 #include <QAction>
 #include <QApplication>
 #include <QCloseEvent>
 #include <QComboBox>
-#include <QDir>
-#include <QFileDialog>
 #include <QLabel>
 #include <QMenu>
 #include <QMessageBox>
@@ -129,6 +128,8 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     connect(&session, &VisitSession::refused, this, [this](const QString &message) { statusBar()->showMessage(message, 6000); });
     connect(m_visitPanel, &VisitPanel::begun, this, [this] { showIntake(true); });
     connect(m_intake, &IntakePage::examinationWanted, this, [this] { showIntake(false); });
+    connect(m_intake, &IntakePage::consentWanted, this, &MainWindow::askConsent);
+    connect(m_intake, &IntakePage::formWanted, this, &MainWindow::askForForm);
     connect(m_intake, &IntakePage::refused, this, [this](const QString &message) { statusBar()->showMessage(message, 6000); });
     connect(m_visitPanel, &VisitPanel::failed, this, [this](const QString &message) { statusBar()->showMessage(message); });
     connect(m_backups, &BackupRunner::done, this, [this](const QString &words) { statusBar()->showMessage(words, 8000); });
@@ -184,6 +185,12 @@ void MainWindow::tellTheme(Appearance appearance)
     const Theme theme = themeFor(appearance);
     dress(*qobject_cast<QApplication *>(QCoreApplication::instance()), theme);
     setTheme(theme);
+}
+
+void MainWindow::askConsent()
+{
+    if (m_session.visitId() != 0)
+        ConsentDialog(m_session, this).exec();
 }
 
 void MainWindow::setLayer(Layer layer)
@@ -243,8 +250,8 @@ void MainWindow::makeToolBar()
         bar->addWidget(button);
         return button;
     };
-    m_toIntake = addButton(
-        tr("Intake"), tr("Complaint, pain drawing, consent; and back to the body (E, while typing Alt+E)"), [this] { showIntake(!isIntake()); });
+    m_toIntake = addButton(tr("Intake"), tr("Complaint, pain drawing, consent; and back to the body (E, while typing Alt+E)"),
+        [this] { showIntake(!isIntake()); });
     m_toIntake->setCheckable(true);
     auto *views = addButton(tr("Views"), tr("Which views are shown (V: the next)"), [] {});
     auto *list = new QMenu(views);
@@ -276,7 +283,7 @@ void MainWindow::makeToolBar()
     menu->addAction(tr("Dark"), this, [this] { tellTheme(Appearance::Dark); });
     look->setMenu(menu);
     look->setPopupMode(QToolButton::InstantPopup);
-    addButton(tr("Visit map ..."), tr("Save the page for the patient (Ctrl+P)"), [this] { askForMap(); });
+    makePagesMenu(addButton(tr("Pages"), tr("Visit map, letter, form before arrival, rules for review"), [] {}));
 }
 
 void MainWindow::goTo(const Place &place)
@@ -302,13 +309,13 @@ void MainWindow::makeShortcuts()
         return shortcut;
     };
     // With Alt also while somebody types.
+    on(QKeySequence(Qt::ALT | Qt::Key_C), [this] { askConsent(); });
     for (const int held : {0, static_cast<int>(Qt::ALT)}) {
         on(QKeySequence(held | Qt::Key_A), [this] { m_banner->ask(); });
         on(QKeySequence(held | Qt::Key_E), [this] { showIntake(!isIntake()); });
     }
     on(QKeySequence(Qt::CTRL | Qt::Key_N), [this] { m_visitPanel->newVisit(); });
     on(QKeySequence(Qt::CTRL | Qt::Key_O), [this] { m_visitPanel->choosePatient(); });
-    on(QKeySequence::Print, [this] { askForMap(); });
     on(QKeySequence::Find, [this] {
         m_search->setFocus(Qt::ShortcutFocusReason);
         m_search->selectAll();
@@ -359,29 +366,6 @@ void MainWindow::showWhose()
 {
     setWindowTitle(
         m_session.visit().patient ? tr("%1 - Raphe").arg(QString::fromStdString(m_session.visit().patient->name)) : tr("Raphe"));
-}
-
-void MainWindow::askForMap()
-{
-    QString chosen = m_settings.paper() == Paper::Letter ? tr("PDF, Letter (*.pdf)") : tr("PDF, A4 (*.pdf)");
-    const QString file = QFileDialog::getSaveFileName(this, tr("Save the visit map"), QDir::home().filePath(tr("visit-map.pdf")),
-        tr("PDF, A4 (*.pdf)") + QStringLiteral(";;") + tr("PDF, Letter (*.pdf)") + QStringLiteral(";;") + tr("SVG (*.svg)")
-            + QStringLiteral(";;") + tr("PNG (*.png)"),
-        &chosen);
-    if (file.isEmpty())
-        return;
-    const Paper paper = chosen == tr("PDF, Letter (*.pdf)") ? Paper::Letter : Paper::A4;
-    m_settings.setPaper(paper);
-    exportMap(file, paper);
-}
-
-bool MainWindow::exportMap(const QString &file, Paper paper)
-{
-    const Knowledge &k = m_session.knowledge();
-    const auto written = writeVisitMap(file.toStdString(), paper, visitMap(*k.atlas, *k.body, m_session.visit(), "en"),
-        BodyArt(*k.atlas, k.body->of(View::Front)), BodyArt(*k.atlas, k.body->of(View::Back)));
-    statusBar()->showMessage(written ? tr("The visit map is in %1").arg(file) : errorText(written.error()), written ? 8000 : 0);
-    return written.ok();
 }
 
 void MainWindow::tellSaveFailed(const QString &message)

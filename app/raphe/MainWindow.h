@@ -17,6 +17,7 @@
 #include <QMainWindow>
 
 #include <atomic>
+#include <functional>
 #include <memory>
 
 class QComboBox;
@@ -61,6 +62,7 @@ protected:
 private:
     void makeToolBar();
     void makePracticeMenu(QToolButton *button);
+    void makePagesMenu(QToolButton *button);
     void makeShortcuts();
     void changeSettings();
     void showAccesses();
@@ -68,7 +70,15 @@ private:
     void showMarks();
     void showWhose();
     void tellSaveFailed(const QString &message);
+    void askConsent();
+    // Pages, in MainWindowPages.cpp.
     void askForMap();
+    void askForLetter();
+    void askForForm();
+    void askForRules();
+    using Writing = std::function<Result<Done>(const std::string &file, Paper paper)>;
+    void askForPdf(const QString &title, const QString &name, const Writing &write);
+    void tellWritten(const Result<Done> &written, const QString &file);
     void goTo(const Place &place);
     void showReason(const Place &place, const std::vector<LitPlace> &lit, const std::vector<PathStep> &path);
     void tellTheme(Appearance appearance);

@@ -199,6 +199,19 @@ void IntakeHands::warningSigns()
         press(&m_window, QStringLiteral("Warning signs"));
 }
 
+void IntakeHands::consent()
+{
+    inNext([this](QWidget &dialog) {
+        see(dialog, "consent");
+        press(&dialog, QStringLiteral("Explained and agreed"));
+        press(&dialog, QStringLiteral("Done"));
+    });
+    if (m_by == By::Keys)
+        key(Qt::Key_C, Qt::AltModifier);
+    else
+        press(&m_window.intake(), QStringLiteral("Consent"));
+}
+
 void IntakeHands::firstVisit()
 {
     QWidget &page = m_window.intake();
@@ -225,6 +238,7 @@ void IntakeHands::firstVisit()
     see(m_window, "intake");
     press(&page, QStringLiteral("Said back and agreed"));
     warningSigns();
+    consent();
     see(m_window, "intake-asked");
     press(&page, QStringLiteral("To the examination"));
     see(m_window, "examination");

@@ -175,8 +175,7 @@ void PainPanel::showPatch()
             quality = static_cast<int>(*patch.quality);
         if (patch.intensity)
             intensity = patch.intensity->value;
-        const QString where = m_board->words(index);
-        m_patch->say(where.isEmpty() ? tr("This patch lies beside the body.") : where);
+        m_patch->say(m_board->words(index));
     }
     m_details->setVisible(isThere);
     m_quality->give(quality);
@@ -194,10 +193,12 @@ void PainPanel::showPatch()
 QString PainPanel::placeWords() const
 {
     QStringList words;
-    for (std::size_t i = 0; i < m_board->patches().size(); ++i)
-        for (const QString &place : m_board->words(static_cast<int>(i)).split(QStringLiteral("; "), Qt::SkipEmptyParts))
-            if (!words.contains(place))
-                words << place;
+    for (int i = 0; i < static_cast<int>(m_board->patches().size()); ++i) {
+        const QStringList places =
+            m_board->places(i).empty() ? QStringList() : m_board->words(i).split(QStringLiteral("; "), Qt::SkipEmptyParts);
+        std::copy_if(places.begin(), places.end(), std::back_inserter(words),
+            [&](const QString &place) { return !words.contains(place); });
+    }
     return words.join(QStringLiteral("; "));
 }
 
