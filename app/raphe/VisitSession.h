@@ -88,6 +88,11 @@ public:
     [[nodiscard]] std::vector<CautionVerdict> standingVerdicts() const;
     /// What the record says that may be a condition and is not one of the visit or the record yet.
     [[nodiscard]] std::vector<Reminder> reminders() const;
+    /// The visit or the record has it.
+    [[nodiscard]] bool hasCondition(const std::string &id) const;
+    /// A condition that the record lets suspect is one: it goes into the record, `because` as its note, and into the visit; one that
+    /// needs a place comes into the visit as a caution in words. Cannot be undone.
+    [[nodiscard]] Result<Done> takeOver(const std::string &condition, const std::string &because);
     /// Nothing may be treated.
     [[nodiscard]] bool isLocked() const;
 
@@ -95,7 +100,8 @@ public:
     [[nodiscard]] std::optional<SideQuestion> sidesToAsk() const;
     void setSidesIntended();
 
-    /// The items of consent to be asked at this visit, by the techniques that the user may use and by where it hurts.
+    /// The items of consent to be asked at this visit, by the techniques that the user may use and by where it hurts. A technique
+    /// that not every visit uses is asked about when it is wanted, and then again when its answer no longer holds.
     [[nodiscard]] std::vector<const ConsentItem *> consentsDue() const;
     /// Replaces an answer to the same item. Fails with NotAllowed for what is taken back and was not given, and as checkConsent.
     /// Cannot be undone.

@@ -48,7 +48,13 @@ Result<Done> VisitSession::answerWarning(const WarningAnswer &answer)
 
 std::vector<const ConsentItem *> VisitSession::consentsDue() const
 {
-    return raphe::consentsDue(m_adviser->rules().consents(), *m_knowledge->regions, m_visit, m_techniques);
+    auto due = raphe::consentsDue(m_adviser->rules().consents(), *m_knowledge->regions, m_visit, m_techniques);
+    const auto wasAsked = [&](const ConsentItem &item) {
+        return std::any_of(m_visit.consents.begin(), m_visit.consents.end(),
+            [&](const ConsentAnswer &answer) { return answer.item == item.id; });
+    };
+    std::erase_if(due, [&](const ConsentItem *item) { return item->isForSome() && !wasAsked(*item); });
+    return due;
 }
 
 Result<Done> VisitSession::answerConsent(const ConsentAnswer &answer)
@@ -101,6 +107,31 @@ std::vector<Reminder> VisitSession::reminders() const
     for (const StandingCondition &condition : m_record.conditions)
         confirmed.push_back(condition.id);
     return remindersOf(m_adviser->rules().feeds(), m_record, confirmed, m_visit.date);
+}
+
+bool VisitSession::hasCondition(const std::string &id) const
+{
+    const auto isIt = [&](const auto &condition) { return condition.id == id; };
+    return std::any_of(m_visit.conditions.begin(), m_visit.conditions.end(), isIt)
+        || std::any_of(m_record.conditions.begin(), m_record.conditions.end(), isIt);
+}
+
+Result<Done> VisitSession::takeOver(const std::string &condition, const std::string &because)
+{
+    const ConditionKind *kind = m_adviser->rules().findCondition(condition);
+    if (!kind || !mayChange())
+        return Error{ErrorCode::NotAllowed, condition, "it cannot be taken over"};
+    if (hasCondition(condition))
+        return Done{};
+    PatientRecord record = m_record;
+    record.conditions.push_back({condition, because});
+    if (const auto saved = m_practice->savePatient(m_patientId, record); !saved)
+        return saved.error();
+    m_record = std::move(record);
+    takeStanding(m_adviser->rules(), m_record.conditions.back(), m_visit);
+    changed();
+    Q_EMIT visitOpened(); // the cautions of the visit are shown anew
+    return Done{};
 }
 
 bool VisitSession::isLocked() const

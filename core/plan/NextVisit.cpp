@@ -42,21 +42,6 @@ std::vector<Complaint> about(std::vector<Complaint> complaints, const PatientRec
     return complaints;
 }
 
-void takeStandingConditions(const SafetyRules &rules, const PatientRecord &record, Visit &visit)
-{
-    for (const StandingCondition &condition : record.conditions) {
-        const ConditionKind *kind = rules.findCondition(condition.id);
-        if (kind && kind->place != PlaceNeed::Required) {
-            visit.conditions.push_back({condition.id, {}});
-            continue;
-        }
-        std::string line = kind ? kind->name : condition.id; // the rules need to know where; the words say it so far
-        line += condition.note.empty() ? std::string() : ": " + condition.note;
-        if (std::find(visit.cautions.begin(), visit.cautions.end(), line) == visit.cautions.end())
-            visit.cautions.push_back(std::move(line));
-    }
-}
-
 } // namespace
 
 Visit nextVisit(const SafetyRules &rules, const PatientRecord &record, const std::vector<EarlierVisit> &earlier,
@@ -84,8 +69,22 @@ Visit nextVisit(const SafetyRules &rules, const PatientRecord &record, const std
         }
     }
     visit.complaints = about(std::move(visit.complaints), record, episode);
-    takeStandingConditions(rules, record, visit);
+    for (const StandingCondition &condition : record.conditions)
+        takeStanding(rules, condition, visit);
     return visit;
+}
+
+void takeStanding(const SafetyRules &rules, const StandingCondition &condition, Visit &visit)
+{
+    const ConditionKind *kind = rules.findCondition(condition.id);
+    if (kind && kind->place != PlaceNeed::Required) {
+        visit.conditions.push_back({condition.id, {}});
+        return;
+    }
+    std::string line = kind ? kind->name : condition.id; // the rules need to know where; the words say it so far
+    line += condition.note.empty() ? std::string() : ": " + condition.note;
+    if (std::find(visit.cautions.begin(), visit.cautions.end(), line) == visit.cautions.end())
+        visit.cautions.push_back(std::move(line));
 }
 
 std::vector<Complaint> confirmedOn(const std::string &day, std::vector<Complaint> complaints)

@@ -24,6 +24,9 @@ struct EarlierVisit {
 [[nodiscard]] Visit nextVisit(const SafetyRules &rules, const PatientRecord &record, const std::vector<EarlierVisit> &earlier,
     const std::string &today, std::optional<int> episode);
 
+/// Puts a standing condition of the record into the visit; one that needs a place as a caution in words.
+void takeStanding(const SafetyRules &rules, const StandingCondition &condition, Visit &visit);
+
 /// The visit's complaints, as asked on that day.
 [[nodiscard]] std::vector<Complaint> confirmedOn(const std::string &day, std::vector<Complaint> complaints);
 

@@ -47,6 +47,9 @@ struct ConsentItem {
     int renewDays = 0; // how many days a yes holds; 0: on its own day
     std::string source;
     Reading read{}; // how we read the source
+
+    /// About techniques that not every visit uses, such as cups or a thrust.
+    [[nodiscard]] bool isForSome() const { return !covers.techniques.empty() && !together; }
 };
 
 struct ConsentItems {

@@ -1,6 +1,7 @@
 // Warning signs in the window: asked by mouse and by keys, a yes stops the work, and an emergency cannot be passed.
 #include "tests/app/Window.h"
 
+#include "app/raphe/intake/CautionsDialog.h"
 #include "app/raphe/intake/DecisionDialog.h"
 #include "app/raphe/intake/WarningsDialog.h"
 
@@ -230,6 +231,32 @@ TEST_F(WarningSignsInWindow, ALimbIsAskedForWhereverElseItHurts)
     ASSERT_TRUE(session().answerWarning({"chest-pain-now", true, session().visit().date, {}, {}, {}, {}}).ok());
     banner().refresh();
     EXPECT_TRUE(bannerWords().startsWith(QStringLiteral("STOP: Chest pain"))) << "what locks, before what only stops a technique";
+}
+
+// What the record lets suspect becomes a condition of record and visit in one stroke, and is not asked again.
+TEST_F(WarningSignsInWindow, AReminderIsTakenOverInOneStroke)
+{
+    PatientRecord record = session().record();
+    record.medicines = {"apixaban 5 mg"};
+    ASSERT_TRUE(session().practice().savePatient(session().patientId(), record).ok());
+    ASSERT_TRUE(session().rereadRecord().ok());
+    const std::size_t before = session().reminders().size();
+    ASSERT_GT(before, 0U);
+    EXPECT_TRUE(bannerWords().contains(QStringLiteral("apixaban"))) << bannerWords().toStdString();
+    inNext<CautionsDialog>([&](CautionsDialog &dialog) {
+        QTest::mouseClick(button(dialog, QStringLiteral("It is so: takes a blood thinner")), Qt::LeftButton);
+        QCoreApplication::processEvents();
+        EXPECT_EQ(session().reminders().size(), before - 1);
+        dialog.accept();
+    });
+    QTest::mouseClick(button(banner(), QStringLiteral("What it means")), Qt::LeftButton);
+    EXPECT_TRUE(session().hasCondition("anticoagulant"));
+    EXPECT_EQ(stored().conditions, (std::vector<Condition>{{"anticoagulant", {}}}));
+    const auto kept = session().practice().patient(session().patientId());
+    ASSERT_TRUE(kept.ok());
+    ASSERT_EQ(kept.value().conditions.size(), 1U);
+    EXPECT_NE(kept.value().conditions.front().note.find("apixaban"), std::string::npos) << "why it was taken over";
+    EXPECT_TRUE(bannerWords().contains(QStringLiteral("blood thinner"), Qt::CaseInsensitive));
 }
 
 } // namespace raphe::test

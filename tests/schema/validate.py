@@ -671,7 +671,7 @@ def check_refusals(tally, batch):
         ("bad JSON", lambda: reason('{\n  "format": "raphe-visit",\n  "version" 1\n}\n'), ["visit.json, line 3, column 13"]),
         ("empty file", lambda: reason(""), ["visit.json, line 1, column 1"]),
         ("another format", lambda: reason(spoilt(visit, format="notes")), ["visit.json#/format", "notes"]),
-        ("later version", lambda: reason(spoilt(visit, version=2)), ["visit.json#/version", "2"]),
+        ("later version", lambda: reason(spoilt(visit, version=3)), ["visit.json#/version", "3"]),
         ("unknown structure", lambda: reason(spoilt(visit, "findings", 0, structure="third-lung")), ["visit.json#/findings/0/structure", "third-lung"]),
         ("wrong side", lambda: reason(spoilt(visit, "findings", 0, side="midline")), ["visit.json#/findings/0/side", "gluteus-maximus"]),
         ("no side", lambda: reason(spoilt(visit, "findings", 0, side=None)), ["visit.json#/findings/0", "side"]),

@@ -193,7 +193,7 @@ private:
         const WarningSign &sign = *m_adviser.rules().signs().find("leg-clot-suspicion");
         DecisionDialog decision(sign, {sign.id, true, session.visit().date, {}, {}, {}, {}}, session.placesFor(sign));
         saveDialog(decision, "45-decision");
-        CautionsDialog cautions(session.standingVerdicts(), session.reminders());
+        CautionsDialog cautions(session);
         saveDialog(cautions, "46-cautions");
         static_cast<void>(session.answerWarning({"chest-pain-now", true, session.visit().date, {}, Decision::EmergencyServices,
             "pressure behind the breastbone since noon", "emergency service"}));

@@ -5,6 +5,7 @@
 
 #include <QPushButton>
 #include <QScrollArea>
+#include <QTimer>
 #include <QVBoxLayout>
 
 namespace raphe {
@@ -34,42 +35,75 @@ QString causeWords(const Reminder &reminder)
     }
 }
 
-CautionsDialog::CautionsDialog(
-    const std::vector<CautionVerdict> &verdicts, const std::vector<Reminder> &reminders, QWidget *parent)
-    : WorkDialog(tr("What must be respected"), parent)
+CautionsDialog::CautionsDialog(VisitSession &session, QWidget *parent)
+    : WorkDialog(tr("What must be respected"), parent), m_session(session), m_area(scrolled(makePage()))
 {
     form().addWidget(
         hint(tr("These rules are not yet read by a clinician. Assists a trained practitioner; follow local law, scope "
                 "of practice and licensed care.")));
-    auto *page = new QWidget;
-    auto *column = new QVBoxLayout(page);
-    column->setContentsMargins(0, 0, 8, 0);
-    column->setSpacing(12);
-    const auto add = [&](const QString &head, const std::string &words, const std::string &from) {
-        auto *part = new QVBoxLayout;
-        part->setSpacing(2);
-        part->addWidget(heading(head));
-        auto *reason = new WrappedLabel;
-        WrappedLabel *source = hint();
-        for (WrappedLabel *label : {reason, source}) {
-            label->setTextFormat(Qt::PlainText);
-            label->say(QString::fromStdString(label == reason ? words : from));
-            part->addWidget(label);
-        }
-        column->addLayout(part);
-    };
-    for (const Reminder &reminder : reminders)
-        add(tr("To confirm: %1", "what speaks for it").arg(causeWords(reminder)), reminder.feed->say, reminder.feed->source);
-    for (const CautionVerdict &v : verdicts)
-        add(verdictName(v.verdict), v.reason, v.source);
-    column->addStretch(1);
-    form().addWidget(scrolled(page), 1);
+    form().addWidget(m_area, 1);
     addGap();
     QPushButton *done = addButton(tr("Close"));
     done->setDefault(true);
     connect(done, &QPushButton::clicked, this, &CautionsDialog::accept);
     resize(640, 600);
     done->setFocus();
+}
+
+QWidget *CautionsDialog::makePage()
+{
+    auto *page = new QWidget;
+    auto *column = new QVBoxLayout(page);
+    column->setContentsMargins(0, 0, 8, 0);
+    column->setSpacing(12);
+    for (const Reminder &reminder : m_session.reminders())
+        column->addWidget(makeReminder(reminder));
+    for (const CautionVerdict &v : m_session.standingVerdicts())
+        column->addWidget(makePart(verdictName(v.verdict), v.reason, v.source));
+    column->addStretch(1);
+    return page;
+}
+
+QWidget *CautionsDialog::makePart(const QString &head, const std::string &words, const std::string &from)
+{
+    auto *part = new QWidget;
+    auto *column = new QVBoxLayout(part);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(2);
+    column->addWidget(heading(head));
+    auto *reason = new WrappedLabel;
+    WrappedLabel *source = hint();
+    for (WrappedLabel *label : {reason, source}) {
+        label->setTextFormat(Qt::PlainText);
+        label->say(QString::fromStdString(label == reason ? words : from));
+        column->addWidget(label);
+    }
+    return part;
+}
+
+QWidget *CautionsDialog::makeReminder(const Reminder &reminder)
+{
+    QWidget *part =
+        makePart(tr("To confirm: %1", "what speaks for it").arg(causeWords(reminder)), reminder.feed->say, reminder.feed->source);
+    if (m_session.isReadOnly())
+        return part;
+    for (const std::string &id : reminder.feed->suggests) {
+        const ConditionKind *kind = m_session.adviser().rules().findCondition(id);
+        if (!kind || m_session.hasCondition(id))
+            continue;
+        QPushButton *take = pushButton(tr("It is so: %1", "name of a condition").arg(QString::fromStdString(kind->name)));
+        take->setToolTip(kind->place == PlaceNeed::Required
+                ? tr("It goes into the record, and into this visit as a caution in words: the rules need to know its place")
+                : tr("It goes into the record and into this visit"));
+        connect(take, &QPushButton::clicked, this, [this, id, because = causeWords(reminder).toStdString()] {
+            const auto taken = m_session.takeOver(id, because);
+            if (!taken)
+                complain(taken.error());
+            QTimer::singleShot(0, this, [this] { m_area->setWidget(makePage()); }); // the pressed button goes with the old page
+        });
+        part->layout()->addWidget(take);
+    }
+    return part;
 }
 
 } // namespace raphe

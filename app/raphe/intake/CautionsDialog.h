@@ -1,11 +1,11 @@
-// All that holds everywhere for this patient, gravest first, each with its source; and what the record lets suspect.
+// All that holds everywhere for this patient, gravest first, each with its source; and what the record lets suspect, which can be
+// taken over as a condition in one stroke.
 #pragma once
 
+#include "app/raphe/VisitSession.h"
 #include "app/raphe/practice/WorkDialog.h"
-#include "core/record/CautionVerdict.h"
-#include "core/safety/CautionFeeds.h"
 
-#include <vector>
+class QScrollArea;
 
 namespace raphe {
 
@@ -16,8 +16,15 @@ class CautionsDialog : public WorkDialog {
     Q_OBJECT
 
 public:
-    CautionsDialog(
-        const std::vector<CautionVerdict> &verdicts, const std::vector<Reminder> &reminders, QWidget *parent = nullptr);
+    explicit CautionsDialog(VisitSession &session, QWidget *parent = nullptr);
+
+private:
+    [[nodiscard]] QWidget *makePage();
+    [[nodiscard]] QWidget *makePart(const QString &head, const std::string &words, const std::string &from);
+    [[nodiscard]] QWidget *makeReminder(const Reminder &reminder);
+
+    VisitSession &m_session;
+    QScrollArea *m_area;
 };
 
 } // namespace raphe

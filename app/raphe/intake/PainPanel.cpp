@@ -221,7 +221,6 @@ void PainPanel::measure()
     if (const QString overlap = overlapWords(); !overlap.isEmpty())
         lines << overlap;
     m_measures->say(lines.join(QLatin1Char('\n')));
-    m_measures->setVisible(!lines.isEmpty());
 }
 
 QString PainPanel::extentWords()
@@ -236,7 +235,8 @@ QString PainPanel::extentWords()
         regions.begin(), regions.end(), [](const RegionShare &a, const RegionShare &b) { return a.percent > b.percent; });
     constexpr std::size_t most = 3; // the rest is in the words above
     QStringList parts;
-    for (std::size_t i = 0; i < std::min(most, regions.size()); ++i)
+    constexpr double least = 0.05; // less reads as 0.0
+    for (std::size_t i = 0; i < std::min(most, regions.size()) && regions[i].percent >= least; ++i)
         parts << tr("%1 %2 %", "region, percent")
                      .arg(QString::fromStdString(m_session.knowledge().atlas->spoken(regions[i].region)),
                          percent(regions[i].percent));

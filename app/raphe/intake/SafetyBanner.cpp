@@ -28,8 +28,10 @@ SafetyBanner::SafetyBanner(VisitSession &session, QWidget *parent)
     row->addLayout(buttons);
     m_ask->setToolTip(tr("Ask for the warning signs (A)"));
     connect(m_ask, &QPushButton::clicked, this, &SafetyBanner::ask);
-    connect(m_read, &QPushButton::clicked, this,
-        [this] { CautionsDialog(m_session.standingVerdicts(), m_session.reminders(), window()).exec(); });
+    connect(m_read, &QPushButton::clicked, this, [this] {
+        CautionsDialog(m_session, window()).exec();
+        refresh();
+    });
     connect(&session, &VisitSession::visitOpened, this, &SafetyBanner::refresh);
     connect(&session, &VisitSession::findingsChanged, this, &SafetyBanner::refresh);
     refresh();
