@@ -1,6 +1,7 @@
 #include "app/raphe/MainWindow.h"
 
 #include "app/raphe/intake/ConsentDialog.h"
+#include "app/raphe/intake/patient/PatientWindow.h"
 #include "app/words/ErrorText.h"
 
 #include <QAction>
@@ -130,6 +131,7 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     connect(m_intake, &IntakePage::examinationWanted, this, [this] { showIntake(false); });
     connect(m_intake, &IntakePage::consentWanted, this, &MainWindow::askConsent);
     connect(m_intake, &IntakePage::formWanted, this, &MainWindow::askForForm);
+    connect(m_intake, &IntakePage::patientWanted, this, &MainWindow::handToPatient);
     connect(m_intake, &IntakePage::refused, this, [this](const QString &message) { statusBar()->showMessage(message, 6000); });
     connect(m_visitPanel, &VisitPanel::failed, this, [this](const QString &message) { statusBar()->showMessage(message); });
     connect(m_backups, &BackupRunner::done, this, [this](const QString &words) { statusBar()->showMessage(words, 8000); });
@@ -292,6 +294,28 @@ void MainWindow::goTo(const Place &place)
     setLayer(m_session.knowledge().atlas->at(place.structure).layer);
     m_session.aimAt({place, {}, {}});
     m_bodies->reveal(place);
+}
+
+void MainWindow::handToPatient()
+{
+    const Theme theme = themeFor(Appearance::System); // as the program is dressed
+    const auto handed = PatientWindow::handOver(m_session, theme, m_settings.failedUnlocks(), *this);
+    if (!handed) {
+        statusBar()->showMessage(errorText(handed.error()), 6000);
+        return;
+    }
+    PatientWindow *patient = handed.value();
+    connect(patient, &PatientWindow::failuresChanged, this, [this](int failures) { m_settings.setFailedUnlocks(failures); });
+    connect(patient, &PatientWindow::takenOver, this, [this](const QStringList &notes, bool isUrgent) {
+        showIntake(true);
+        if (notes.isEmpty())
+            return;
+        auto *box = new QMessageBox(isUrgent ? QMessageBox::Warning : QMessageBox::Information, tr("Back from the patient"),
+            notes.join(QStringLiteral("\n\n")), QMessageBox::Ok, this);
+        box->setTextFormat(Qt::PlainText);
+        box->setAttribute(Qt::WA_DeleteOnClose);
+        box->open();
+    });
 }
 
 // The path of a row, in views that can show its end.

@@ -80,6 +80,7 @@ private:
     void askForPdf(const QString &title, const QString &name, const Writing &write);
     void tellWritten(const Result<Done> &written, const QString &file);
     void goTo(const Place &place);
+    void handToPatient();
     void showReason(const Place &place, const std::vector<LitPlace> &lit, const std::vector<PathStep> &path);
     void tellTheme(Appearance appearance);
 
