@@ -23,6 +23,7 @@ SCHEMAS = ROOT / "resources" / "schema"
 ATLAS = ROOT / "resources" / "atlas"
 SAFETY = ROOT / "resources" / "safety"
 OWN_VISIT = pathlib.Path(__file__).resolve().parent / "visit.json"
+INTAKE_VISIT = OWN_VISIT.with_name("intake-visit.json")
 OWN_PATIENT = pathlib.Path(__file__).resolve().parent / "patient.json"
 
 # The design's order, outside in.
@@ -121,7 +122,7 @@ def check_content(tally):
 
 
 def visits():
-    return [OWN_VISIT, *sorted((ROOT / "demo" / "practice").glob("*.json"))]
+    return [OWN_VISIT, INTAKE_VISIT, *sorted((ROOT / "demo" / "practice").glob("*.json"))]
 
 
 def check_visits(tally):
@@ -154,6 +155,7 @@ def spoilt(document, *path, **change):
 def check_refusals_by_schema(tally):
     """The schemas are no rubber stamps: one spoilt copy for each rule that matters."""
     visit = load(OWN_VISIT)
+    intake = load(INTAKE_VISIT)
     patient = load(OWN_PATIENT)
     hip = {"structure": "hip-joint", "side": "left"}
     muscles = load(ATLAS / "muscles-hip.json")
@@ -223,6 +225,13 @@ def check_refusals_by_schema(tally):
         ("visit", "warning sign without its day", spoilt(visit, warnings=[{"sign": "hot-joint", "answer": "no"}])),
         ("visit", "warning sign decided without why", spoilt(visit, warnings=[{k: v for k, v in warning.items() if k != "why"}])),
         ("visit", "warning sign that is not there, decided", spoilt(visit, warnings=[{**warning, "answer": "no"}])),
+        ("visit", "complaints in the first version", spoilt(intake, version=1)),
+        ("visit", "one complaint in the second version", spoilt(intake, complaint="back")),
+        ("visit", "pain above ten", spoilt(intake, "complaints", 0, now=11)),
+        ("visit", "activity of nothing", spoilt(intake, "complaints", 0, activities=[{}])),
+        ("visit", "unknown answer of a consent", spoilt(intake, "consents", 0, answer="maybe")),
+        ("visit", "name of a chaperone who was not there", spoilt(intake, "consents", 1, chaperone="declined")),
+        ("visit", "consent without its day", spoilt(intake, "consents", 0, asked=None)),
         ("visit", "unknown decision", spoilt(visit, warnings=[{**warning, "decided": "nothing"}])),
         ("safety-rules", "rule without a source", spoilt(rules, "rules", 0, source="")),
         ("safety-rules", "root of a limb without a reason", spoilt(rules, "limb_roots", 0, reason="")),

@@ -5,6 +5,7 @@
 #include "app/raphe/intake/ChoiceRow.h"
 #include "app/raphe/practice/FormParts.h"
 #include "app/raphe/record/TextLine.h"
+#include "core/outcome/ScaleChange.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -202,6 +203,11 @@ void ComplaintForm::typed()
 
 namespace {
 
+QString q(const std::string &text)
+{
+    return QString::fromStdString(text);
+}
+
 QString ratingsOf(const Complaint &complaint)
 {
     const QStringList names = ratingNames();
@@ -226,6 +232,8 @@ void ComplaintForm::tell()
                      .arg(ratingsOf(now));
     if (const QString last = ratingsOf(m_before); !last.isEmpty())
         lines << tr("Last visit: %1.").arg(last);
+    if (now.now && m_before.now)
+        lines << tr("Now %1.", "how it changed").arg(q(changeInWords(m_before.now->value, now.now->value, painScoreThreshold)));
     m_doubt->say(lines.join(QLatin1Char('\n')));
     m_doubt->setVisible(!lines.isEmpty());
 
@@ -237,10 +245,14 @@ void ComplaintForm::tell()
             activities << (activity.name.empty() ? tr("A score of %1 has no name yet.").arg(*activity.score)
                                                  : tr("'%1' has no score yet.").arg(QString::fromStdString(activity.name)));
     const auto told = static_cast<qsizetype>(now.activities.size());
-    if (const auto mean = meanScore(now.activities))
+    const auto mean = meanScore(now.activities);
+    if (mean)
         activities << tr("Mean %1 of %2 of %3.").arg(QLocale().toString(*mean, 'f', 1)).arg(complete).arg(told);
-    if (const auto last = meanScore(m_before.activities))
+    if (const auto last = meanScore(m_before.activities)) {
         activities << tr("Last visit: mean %1.").arg(QLocale().toString(*last, 'f', 1));
+        if (mean)
+            activities << tr("The mean is %1.", "how it changed").arg(q(changeInWords(*last, *mean, activitiesThreshold)));
+    }
     m_mean->say(activities.join(QLatin1Char(' ')));
     m_mean->setVisible(!activities.isEmpty());
 }
