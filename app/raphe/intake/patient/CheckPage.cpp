@@ -10,9 +10,8 @@
 
 namespace raphe {
 
-CheckPage::CheckPage(const PatientWords &words) : PatientPage(words, "end-check-title")
+CheckPage::CheckPage(const PatientWords &words) : PatientPage(words, "end-check-title"), m_sample(tell(words.say("end-change")))
 {
-    tell(say("end-change"));
     column().addStretch(1);
 }
 
@@ -24,7 +23,7 @@ void CheckPage::list(const std::vector<Answer> &answers)
     auto *rows = new QVBoxLayout(m_list);
     rows->setContentsMargins(0, 0, 0, 0);
     rows->setSpacing(static_cast<int>(std::lround(14 * scale())));
-    QFont bold = font();
+    QFont bold = m_sample->font();
     bold.setWeight(QFont::Bold);
     for (const Answer &answer : answers) {
         auto *row = new QHBoxLayout;
@@ -34,9 +33,10 @@ void CheckPage::list(const std::vector<Answer> &answers)
         WrappedLabel *question = tell(answer.question, texts);
         question->setFont(bold);
         const QString words = answer.words.isEmpty() ? say("end-no-answer") : answer.words;
-        tell(words, texts);
+        tell(words, texts)->setFont(m_sample->font());
         row->addLayout(texts, 1);
         QPushButton *change = largeButton(this->words().onButton("end-change-this"));
+        change->setFont(m_sample->font());
         change->setAccessibleName(change->text() + QStringLiteral(": ") + answer.question);
         connect(change, &QPushButton::clicked, this, [this, stop = answer.stop] { Q_EMIT changeWanted(stop); });
         row->addWidget(change, 0, Qt::AlignTop);

@@ -24,6 +24,7 @@ Q_SIGNALS:
     void changeWanted(int stop);
 
 private:
+    WrappedLabel *m_sample; // has the size that the list takes
     QWidget *m_list = nullptr;
     std::vector<Answer> m_answers;
 };

@@ -15,7 +15,7 @@ namespace raphe {
 
 namespace {
 
-constexpr int wordsWidth = 520; // pixels at scale 1
+constexpr int wordsWidth = 590; // pixels at scale 1
 
 const char *titleOf(MarkPage::Of of)
 {
@@ -70,9 +70,10 @@ QWidget *MarkPage::makeWords(Of of)
     auto *box = new QWidget;
     auto *column = new QVBoxLayout(box);
     column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(10);
     const std::vector<const char *> ids = of == Of::Front
-        ? std::vector<const char *>{"mark-front-touch", "mark-letters", "mark-front-faces", "mark-draw"}
-        : of == Of::Back ? std::vector<const char *>{"mark-back-touch", "mark-back-faces", "mark-letters", "mark-both-views"}
+        ? std::vector<const char *>{"mark-front-touch", "mark-letters", "mark-front-faces"}
+        : of == Of::Back ? std::vector<const char *>{"mark-back-touch", "mark-letters", "mark-back-faces"}
                          : std::vector<const char *>{"mark-sides-touch", "mark-sides-faces", "mark-draw"};
     for (const char *id : ids)
         tell(say(id), column);
@@ -85,7 +86,8 @@ QWidget *MarkPage::makeTools(Of of)
     auto *box = new QWidget;
     auto *column = new QVBoxLayout(box);
     column->setContentsMargins(0, 0, 0, 0);
-    m_here = tellLarge(column);
+    m_here = tell({}, column);
+    m_here->setProperty("role", QStringLiteral("head"));
     m_brush = new ChoiceRow(
         say("mark-line"), {words().onButton("mark-thin"), words().onButton("mark-wide"), words().onButton("mark-wider")});
     connect(m_brush, &ChoiceRow::chosen, this, [this] {
@@ -103,14 +105,16 @@ QWidget *MarkPage::makeTools(Of of)
     connect(m_wipe, &QPushButton::toggled, m_board, &PainBoard::setErasing);
     row->addWidget(m_wipe);
     column->addLayout(row);
+    auto *others = new QHBoxLayout;
     if (of == Of::Back) {
-        QPushButton *sides = largeButton(words().onButton("mark-sides-open"));
+        QPushButton *sides = largeButton(inTwoLines(words().onButton("mark-sides-open")));
         connect(sides, &QPushButton::clicked, this, &MarkPage::sidesWanted);
-        column->addWidget(sides);
+        others->addWidget(sides);
     }
-    m_nothing = largeButton(words().onButton("mark-nothing"));
+    m_nothing = largeButton(inTwoLines(words().onButton("mark-nothing")));
     connect(m_nothing, &QPushButton::clicked, this, &PatientPage::onward);
-    column->addWidget(m_nothing);
+    others->addWidget(m_nothing);
+    column->addLayout(others);
     return box;
 }
 
@@ -133,15 +137,16 @@ void MarkPage::showTools()
 bool MarkPage::shows(const PainPatch &patch) const
 {
     const auto views = m_board->views();
-    return std::any_of(views.begin(), views.end(),
-        [&](const Pane &pane) { return canvasOf(pane.view, pane.facing) == canvasOf(patch); });
+    return std::any_of(
+        views.begin(), views.end(), [&](const Pane &pane) { return canvasOf(pane.view, pane.facing) == canvasOf(patch); });
 }
 
 void MarkPage::give(const PatientAnswers &answers, int patch)
 {
     PatientPage::give(answers, patch);
     std::vector<PainPatch> mine;
-    std::copy_if(answers.pain.begin(), answers.pain.end(), std::back_inserter(mine), [this](const PainPatch &p) { return shows(p); });
+    std::copy_if(
+        answers.pain.begin(), answers.pain.end(), std::back_inserter(mine), [this](const PainPatch &p) { return shows(p); });
     if (mine != m_board->patches())
         m_board->setPatches(mine);
     showTools();
@@ -151,8 +156,8 @@ void MarkPage::take(PatientAnswers &answers) const
 {
     std::erase_if(answers.pain, [this](const PainPatch &p) { return shows(p); });
     answers.pain.insert(answers.pain.end(), m_board->patches().begin(), m_board->patches().end());
-    std::stable_sort(answers.pain.begin(), answers.pain.end(),
-        [](const PainPatch &a, const PainPatch &b) { return rankOf(a) < rankOf(b); });
+    std::stable_sort(
+        answers.pain.begin(), answers.pain.end(), [](const PainPatch &a, const PainPatch &b) { return rankOf(a) < rankOf(b); });
 }
 
 void MarkPage::takeOff(const PainPatch &patch)

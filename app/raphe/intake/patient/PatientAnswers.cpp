@@ -86,12 +86,12 @@ void takeActivities(std::vector<Activity> &now, const std::vector<Activity> &tol
 {
     const auto folded = [](const std::string &name) { return QString::fromStdString(name).simplified().toCaseFolded(); };
     for (const Activity &activity : told) {
-        const auto same = std::find_if(now.begin(), now.end(), [&](const Activity &other) {
-            return !activity.name.empty() && folded(other.name) == folded(activity.name);
-        });
+        const auto same = std::find_if(now.begin(), now.end(),
+            [&](const Activity &other) { return !activity.name.empty() && folded(other.name) == folded(activity.name); });
         if (same != now.end())
-            takeTold(same->score, activity.score, words,
-                [&](int score) { return tr("'%1' was %2", "something hard to do, number").arg(QString::fromStdString(same->name)).arg(score); });
+            takeTold(same->score, activity.score, words, [&](int score) {
+                return tr("'%1' was %2", "something hard to do, number").arg(QString::fromStdString(same->name)).arg(score);
+            });
         else if (now.size() < Activity::most)
             now.push_back(activity);
         else
@@ -114,9 +114,8 @@ Complaint merged(const Complaint &before, const Complaint &told)
     takeTold(out.worst, told.worst, words, [](PainScore score) { return tr("pain at worst %1").arg(score.value); });
     takeTold(out.best, told.best, words, [](PainScore score) { return tr("pain at best %1").arg(score.value); });
     for (std::size_t i = 0; i < out.day.size(); ++i)
-        takeTold(out.day[i], told.day[i], words, [i](DayLevel level) {
-            return tr("pain %1: %2", "time of day, how much").arg(spokenTime(i), spokenLevel(level));
-        });
+        takeTold(out.day[i], told.day[i], words,
+            [i](DayLevel level) { return tr("pain %1: %2", "time of day, how much").arg(spokenTime(i), spokenLevel(level)); });
     if (out.irritability && told.irritability && *out.irritability != *told.irritability)
         words << tr("By the patient's answers irritability would be %1.").arg(spokenIrritability(*told.irritability));
     else if (told.irritability)
@@ -146,8 +145,8 @@ PatientAnswers startingAnswers(const Visit &visit)
 {
     PatientAnswers answers;
     std::copy_if(visit.pain.begin(), visit.pain.end(), std::back_inserter(answers.pain), isPatientsOwn);
-    std::stable_sort(answers.pain.begin(), answers.pain.end(),
-        [](const PainPatch &a, const PainPatch &b) { return rankOf(a) < rankOf(b); });
+    std::stable_sort(
+        answers.pain.begin(), answers.pain.end(), [](const PainPatch &a, const PainPatch &b) { return rankOf(a) < rankOf(b); });
     return answers;
 }
 

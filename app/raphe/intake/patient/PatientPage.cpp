@@ -6,6 +6,7 @@
 #include "app/raphe/record/TextLine.h"
 
 #include <QApplication>
+#include <QGridLayout>
 #include <QKeyEvent>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -105,8 +106,10 @@ void PatientPage::addRow(ChoiceRow *row, const QString &question, bool besideQue
     }
     connect(row, &ChoiceRow::chosen, this, &PatientPage::changed);
     if (!besideQuestion) {
-        if (!question.isEmpty())
+        if (!question.isEmpty()) {
+            m_column->addSpacing(gap / 2);
             tell(question);
+        }
         m_column->addWidget(row);
         return;
     }
@@ -135,8 +138,10 @@ ChoiceRow *PatientPage::askNumber(const QString &question)
 
 TextBlock *PatientPage::askWords(const QString &question, int lines)
 {
-    if (!question.isEmpty())
+    if (!question.isEmpty()) {
+        m_column->addSpacing(gap / 2);
         tell(question);
+    }
     auto *text = new TextBlock(question.isEmpty() ? title() : question, lines);
     m_texts.push_back(text);
     m_column->addWidget(text);
@@ -160,7 +165,10 @@ QPushButton *PatientPage::largeButton(const QString &text)
 void PatientPage::setScale(double scale)
 {
     m_scale = scale;
-    setFont(typeface(bodyPoints * scale));
+    // To each: where a style sheet is, fonts do not come down from the parent.
+    for (QWidget *widget : findChildren<QWidget *>())
+        if (qobject_cast<QLabel *>(widget) || qobject_cast<QPushButton *>(widget) || qobject_cast<QPlainTextEdit *>(widget))
+            widget->setFont(typeface(bodyPoints * scale));
     m_title->setFont(typeface(titlePoints * scale, QFont::Bold));
     for (WrappedLabel *label : m_large)
         label->setFont(typeface(largePoints * scale, QFont::DemiBold));

@@ -34,6 +34,8 @@ public:
     [[nodiscard]] virtual bool isAnswered() const;
     /// Said once to who goes on without an answer.
     [[nodiscard]] virtual const char *missingId() const { return "move-missing"; }
+    /// What is to be said of the answers as they stand; empty: nothing.
+    [[nodiscard]] virtual QString note() const { return {}; }
     /// Whether 'Go on' leads on from here; else the page itself does.
     [[nodiscard]] virtual bool goesOn() const { return true; }
     /// What was answered, for a last look; empty: nothing.

@@ -112,8 +112,8 @@ Result<PatientWindow *> PatientWindow::handOver(VisitSession &session, const The
     return window;
 }
 
-PatientWindow::PatientWindow(VisitSession &session, PatientTexts texts, TakeOverDialog::Whose whose, const Theme &theme,
-    int failures, QWidget &behind)
+PatientWindow::PatientWindow(
+    VisitSession &session, PatientTexts texts, TakeOverDialog::Whose whose, const Theme &theme, int failures, QWidget &behind)
     : QDialog(&behind, Qt::Window | Qt::FramelessWindowHint),
       m_session(session),
       m_before(session.visit()),
@@ -135,7 +135,14 @@ PatientWindow::PatientWindow(VisitSession &session, PatientTexts texts, TakeOver
     setWindowTitle(m_words.say("mark-title"));
     makeFrame();
     makePages();
-    connect(&session, &VisitSession::saveFailed, this, [this] { tell(m_words.say("move-not-saved")); });
+    connect(&session, &VisitSession::saveFailed, this, [this] {
+        m_isUnsaved = true;
+        showMessage();
+    });
+    connect(&session, &VisitSession::saved, this, [this] {
+        m_isUnsaved = false;
+        showMessage();
+    });
     fit();
     showStop(0);
 }
@@ -192,7 +199,8 @@ void PatientWindow::makeFrame()
     connect(m_help, &QPushButton::clicked, this, [this] {
         m_askedForHelpAt << page().title();
         QApplication::beep();
-        tell(m_words.say("move-help-said"));
+        m_toldHelp = true;
+        showMessage();
     });
 }
 
@@ -238,7 +246,7 @@ void PatientWindow::makePages()
     m_questions.push_back(added(new ChangePage(m_words, "worse-title", &Complaint::aggravates,
         {"change-sitting", "change-standing", "change-walking", "change-lying", "change-bending", "change-lifting",
             "change-turning", "change-reaching", "change-stairs", "change-rising", "change-resting", "change-moving",
-            "change-cough", "change-cold", "change-stress", "change-nothing"})));
+            "change-cough", "change-cold", "change-nothing"})));
     m_questions.push_back(added(new ChangePage(m_words, "better-title", &Complaint::eases,
         {"change-sitting", "change-standing", "change-walking", "change-lying", "change-resting", "change-moving", "change-heat",
             "change-cold", "change-medicine", "change-nothing"})));
@@ -293,7 +301,7 @@ void PatientWindow::showStop(std::size_t index)
     m_stops = stops();
     m_at = std::min(index, m_stops.size() - 1);
     m_toldMissing = false;
-    tell({});
+    m_toldHelp = false;
     PatientPage *now = m_stops[m_at].page;
     now->give(m_answers, m_stops[m_at].patch);
     if (now == m_check)
@@ -303,10 +311,10 @@ void PatientWindow::showStop(std::size_t index)
             m_stack->setCurrentWidget(area);
             area->verticalScrollBar()->setValue(0);
         }
-    m_number->setText(m_words.say("move-page",
-        {{"page", std::to_string(m_at + 1)}, {"pages", std::to_string(m_stops.size())}}));
+    m_number->setText(m_words.say("move-page", {{"page", std::to_string(m_at + 1)}, {"pages", std::to_string(m_stops.size())}}));
     setAccessibleName(now->title() + QLatin1Char(' ') + m_number->text());
     showButtons();
+    showMessage();
     QWidget *first = now->firstField();
     if (!first)
         first = now->goesOn() ? m_next : m_therapist;
@@ -338,7 +346,7 @@ void PatientWindow::wantOn()
     take();
     if (page().asks() && !page().isAnswered() && !m_toldMissing) {
         m_toldMissing = true;
-        tell(m_words.say(page().missingId()));
+        showMessage();
         return;
     }
     goOn();
@@ -365,6 +373,7 @@ void PatientWindow::take()
 {
     page().take(m_answers);
     showButtons();
+    showMessage();
     save();
 }
 
@@ -409,8 +418,18 @@ void PatientWindow::toOtherSide(int patch)
     showStop(stopOf(m_place, static_cast<int>(std::find(pain.begin(), pain.end(), other) - pain.begin())));
 }
 
-void PatientWindow::tell(const QString &words)
+// What matters most comes first.
+void PatientWindow::showMessage()
 {
+    QString words = page().note();
+    if (m_isUnsaved)
+        words = m_words.say("move-not-saved");
+    else if (m_toldHelp)
+        words = m_words.say("move-help-said");
+    else if (words.isEmpty() && m_toldMissing && !page().isAnswered())
+        words = m_words.say(page().missingId());
+    if (words == m_message->text())
+        return;
     m_message->say(words);
     m_message->setVisible(!words.isEmpty());
     m_message->setAccessibleName(words);
@@ -450,7 +469,8 @@ QStringList PatientWindow::notes() const
         out << tr("%n patch(es) marked by the patient: say each place back, then 'Said back and agreed'.", nullptr,
             static_cast<int>(m_answers.pain.size()));
     if (m_since->isInjury() && !m_before.injured)
-        out << tr("By the patient's words it began with an injury. Tick 'Began with an injury' if so: more signs are asked then.");
+        out << tr(
+            "By the patient's words it began with an injury. Tick 'Began with an injury' if so: more signs are asked then.");
     const Complaint before = m_before.complaints.empty() ? Complaint{} : m_before.complaints.front();
     const std::vector<Complaint> merged = mergedComplaints(m_before, m_answers);
     const Complaint now = merged.empty() ? Complaint{} : merged.front();
@@ -492,8 +512,8 @@ void PatientWindow::changeEvent(QEvent *event)
 
 void PatientWindow::fit()
 {
-    const double room = std::min(
-        static_cast<double>(width()) / smallest.width(), static_cast<double>(height()) / smallest.height());
+    const double room =
+        std::min(static_cast<double>(width()) / smallest.width(), static_cast<double>(height()) / smallest.height());
     const double scale = std::clamp(room, 1.0, largestScale);
     if (std::abs(scale - m_scale) < 0.01)
         return;
@@ -509,9 +529,12 @@ void PatientWindow::fit()
         "QPushButton#quiet:focus { border: 3px solid %5; }"
         "QPushButton#onward { background: %5; color: %7; border-color: %5; font-weight: 700; }"
         "QPushButton#onward:focus { border: 3px solid %8; }"
+        "QScrollBar:vertical { width: %9; background: transparent; } QScrollBar::handle:vertical { background: %3; "
+        "border-radius: 8px; min-height: %1; margin-left: 6px; } QScrollBar::add-line:vertical, QScrollBar::sub-line:vertical { "
+        "height: 0; } QScrollBar::add-page:vertical, QScrollBar::sub-page:vertical { background: transparent; }"
         "QPlainTextEdit { border: 2px solid %3; border-radius: %4; } QPlainTextEdit:focus { border: 3px solid %5; }")
                       .arg(px(target), px(16), edge.name(), px(12), m_theme.accent.name(), m_theme.quiet.name(), onAccent,
-                          m_theme.ink.name()));
+                          m_theme.ink.name(), px(26)));
     const QFont frame = typeface(framePoints * scale);
     for (QWidget *widget : std::initializer_list<QWidget *>{m_name, m_number, m_therapist, m_back, m_help, m_skip, m_next})
         widget->setFont(frame);

@@ -73,7 +73,7 @@ private:
     void save();
     void markAgain(int patch);
     void toOtherSide(int patch);
-    void tell(const QString &words);
+    void showMessage();
     void askTherapist();
     void takeOver();
     [[nodiscard]] QStringList notes() const;
@@ -91,6 +91,8 @@ private:
     std::size_t m_at = 0;
     bool m_returns = false; // to the last look, when this answer was changed
     bool m_toldMissing = false;
+    bool m_toldHelp = false;
+    bool m_isUnsaved = false;
     bool m_wantsSides = false;
     bool m_isTakenOver = false;
     QStringList m_askedForHelpAt;

@@ -84,21 +84,21 @@ ReadPage::ReadPage(const PatientWords &words, const char *titleId, const std::ve
     column().addStretch(1);
 }
 
-UrgentPage::UrgentPage(const PatientWords &words)
-    : PatientPage(words, "urgent-here-title"), m_choice(nullptr), m_what(nullptr)
+UrgentPage::UrgentPage(const PatientWords &words) : PatientPage(words, "urgent-here-title"), m_choice(nullptr)
 {
+    QStringList signs;
     for (const char *id : {"urgent-chest", "urgent-face", "urgent-speech", "urgent-head", "urgent-head-fever", "urgent-joint",
              "urgent-throb", "urgent-saddle", "urgent-bladder", "urgent-legs", "urgent-fall", "urgent-pregnant"})
-        tell(QStringLiteral("\u2022 ") + say(id));
+        signs << QStringLiteral("\u2022 ") + say(id);
+    tell(signs.join(QLatin1Char('\n')));
     m_choice = ask({}, {words.onButton("urgent-none"), words.onButton("urgent-here-yes")}, 2);
-    m_what = tellLarge();
-    m_what->say(say("urgent-here-what"));
-    m_what->hide();
     column().addStretch(1);
-    connect(m_choice, &ChoiceRow::chosen, this, [this] {
-        m_wasSaid = m_wasSaid || answer() == 1;
-        m_what->setVisible(answer() == 1);
-    });
+    connect(m_choice, &ChoiceRow::chosen, this, [this] { m_wasSaid = m_wasSaid || answer() == 1; });
+}
+
+QString UrgentPage::note() const
+{
+    return answer() == 1 ? say("urgent-here-what") : QString();
 }
 
 std::optional<int> UrgentPage::answer() const
@@ -184,27 +184,27 @@ void StrengthPage::take(PatientAnswers &answers) const
 QString StrengthPage::answerWords(const PatientAnswers &answers, int patch) const
 {
     const PainPatch &painted = patchOf(answers, patch);
-    return painted.intensity
-        ? placesOf(m_knowledge, painted) + QLatin1Char('\n') + QLocale().toString(painted.intensity->value)
-        : QString();
+    return painted.intensity ? placesOf(m_knowledge, painted) + QLatin1Char('\n') + QLocale().toString(painted.intensity->value)
+                             : QString();
 }
 
-RatingsPage::RatingsPage(const PatientWords &words) : PatientPage(words, "strength-title"), m_doubt(nullptr)
+RatingsPage::RatingsPage(const PatientWords &words) : PatientPage(words, "strength-title")
 {
     tell(say("strength-zero") + QLatin1Char(' ') + say("strength-ten"));
-    for (std::size_t i = 0; i < m_rows.size(); ++i) {
+    for (std::size_t i = 0; i < m_rows.size(); ++i)
         m_rows[i] = askNumber(say(ratingIds[i]));
-        connect(m_rows[i], &ChoiceRow::chosen, this, [this] {
-            PatientAnswers answers;
-            take(answers);
-            const Complaint &told = answers.complaint;
-            m_doubt->say(say(told.best && told.worst && *told.best > *told.worst ? "strength-check" : "move-clash"));
-            m_doubt->setVisible(!areRatingsInOrder(told));
-        });
-    }
-    m_doubt = tellLarge();
-    m_doubt->hide();
     column().addStretch(1);
+}
+
+// The patient can go on all the same: it is kept as told.
+QString RatingsPage::note() const
+{
+    PatientAnswers answers;
+    take(answers);
+    const Complaint &told = answers.complaint;
+    if (areRatingsInOrder(told))
+        return {};
+    return say(told.best && told.worst && *told.best > *told.worst ? "strength-check" : "move-clash");
 }
 
 void RatingsPage::take(PatientAnswers &answers) const
@@ -250,8 +250,8 @@ bool SincePage::isInjury() const
     return m_how->value() == injury;
 }
 
-ChangePage::ChangePage(const PatientWords &words, const char *titleId, std::string Complaint::*field,
-    const std::vector<const char *> &choiceIds)
+ChangePage::ChangePage(
+    const PatientWords &words, const char *titleId, std::string Complaint::*field, const std::vector<const char *> &choiceIds)
     : PatientPage(words, titleId), m_field(field), m_ids(choiceIds), m_own(nullptr)
 {
     tell(say("change-how"));
@@ -336,8 +336,7 @@ DayPage::DayPage(const PatientWords &words) : PatientPage(words, "day-title")
 void DayPage::take(PatientAnswers &answers) const
 {
     for (std::size_t i = 0; i < m_rows.size(); ++i)
-        answers.complaint.day[i]
-            = m_rows[i]->value() ? std::optional(static_cast<DayLevel>(*m_rows[i]->value())) : std::nullopt;
+        answers.complaint.day[i] = m_rows[i]->value() ? std::optional(static_cast<DayLevel>(*m_rows[i]->value())) : std::nullopt;
 }
 
 QString DayPage::answerWords(const PatientAnswers &answers, int) const

@@ -28,10 +28,10 @@ public:
     /// It was said once, whatever was said later.
     [[nodiscard]] bool wasSaid() const { return m_wasSaid; }
     [[nodiscard]] bool goesOn() const override { return answer() != 1; }
+    [[nodiscard]] QString note() const override;
 
 private:
     ChoiceRow *m_choice;
-    WrappedLabel *m_what;
     bool m_wasSaid = false;
 };
 
@@ -88,11 +88,11 @@ class RatingsPage : public PatientPage {
 public:
     explicit RatingsPage(const PatientWords &words);
     void take(PatientAnswers &answers) const override;
+    [[nodiscard]] QString note() const override;
     [[nodiscard]] QString answerWords(const PatientAnswers &answers, int patch) const override;
 
 private:
     std::array<ChoiceRow *, 3> m_rows{}; // now, worst, best
-    WrappedLabel *m_doubt;
 };
 
 class SincePage : public PatientPage {

@@ -34,7 +34,9 @@ QStringList saidBack(const PatientWords &words, const Knowledge &knowledge, cons
         const auto isSame = [&](const PaintedPlace &other) { return other.place.structure == at->place.structure; };
         if (std::any_of(places.begin(), at, isSame))
             continue; // said with its other side
-        const char *id = at->place.side == Side::Left ? "side-left" : at->place.side == Side::Right ? "side-right" : "side-middle";
+        const char *id = at->place.side == Side::Left ? "side-left"
+            : at->place.side == Side::Right           ? "side-right"
+                                                      : "side-middle";
         if (std::any_of(at + 1, places.end(), isSame))
             id = "side-both";
         said << words.say(id, {{"place", plainName(*knowledge.atlas, at->place.structure).toStdString()}});

@@ -16,10 +16,12 @@ constexpr int tickMs = 200;
 } // namespace
 
 TakeOverDialog::TakeOverDialog(Whose whose, int failures, QWidget *parent)
-    : WorkDialog(tr("For the therapist"), parent), m_whose(std::move(whose)), m_failures(failures), m_passphrase(new PassphraseLine)
+    : WorkDialog(tr("For the therapist"), parent),
+      m_whose(std::move(whose)),
+      m_failures(failures),
+      m_passphrase(new PassphraseLine)
 {
-    form().addLayout(
-        labelled(tr("Passphrase of %1", "sign-in name").arg(QString::fromStdString(m_whose.signIn)), m_passphrase));
+    form().addLayout(labelled(tr("Passphrase of %1", "sign-in name").arg(QString::fromStdString(m_whose.signIn)), m_passphrase));
     form().addStretch(1);
     QPushButton *back = addButton(tr("Back to the questions"));
     addGap();
