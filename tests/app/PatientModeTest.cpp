@@ -294,6 +294,9 @@ TEST_F(PatientMode, ByMouseThroughAllPagesIntoTheStoredVisit)
     type("to swim again");
     press("Go on");
     ASSERT_EQ(title(), QStringLiteral("Please look at your answers once more."));
+    EXPECT_TRUE(std::ranges::any_of(patient().page().findChildren<QLabel *>(), [](const QLabel *label) {
+        return label->text().startsWith(QStringLiteral("LEFT shoulder cap"));
+    })) << "what was marked is among the answers";
     press("Go on");
     ASSERT_EQ(title(), QStringLiteral("Thank you. That was the last question."));
     EXPECT_FALSE(seen(patient(), QStringLiteral("Go on")));

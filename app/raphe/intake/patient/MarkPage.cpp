@@ -2,6 +2,7 @@
 
 #include "app/raphe/WrappedLabel.h"
 #include "app/raphe/intake/ChoiceRow.h"
+#include "app/raphe/intake/patient/SaidBack.h"
 #include "app/raphe/practice/FormParts.h"
 
 #include <QHBoxLayout>
@@ -40,7 +41,7 @@ std::vector<Pane> viewsOf(MarkPage::Of of)
 } // namespace
 
 MarkPage::MarkPage(const PatientWords &words, const Knowledge &knowledge, const Theme &theme, Of of)
-    : PatientPage(words, titleOf(of)), m_board(new PainBoard(knowledge)), m_side(new QWidget)
+    : PatientPage(words, titleOf(of)), m_knowledge(knowledge), m_board(new PainBoard(knowledge)), m_side(new QWidget)
 {
     m_board->setTheme(theme);
     m_board->setViews(viewsOf(of));
@@ -158,6 +159,15 @@ void MarkPage::take(PatientAnswers &answers) const
     answers.pain.insert(answers.pain.end(), m_board->patches().begin(), m_board->patches().end());
     std::stable_sort(
         answers.pain.begin(), answers.pain.end(), [](const PainPatch &a, const PainPatch &b) { return rankOf(a) < rankOf(b); });
+}
+
+QString MarkPage::answerWords(const PatientAnswers &answers, int) const
+{
+    QStringList lines;
+    for (const PainPatch &patch : answers.pain)
+        if (shows(patch))
+            lines << placesOf(m_knowledge, patch);
+    return lines.join(QLatin1Char('\n'));
 }
 
 void MarkPage::takeOff(const PainPatch &patch)

@@ -21,6 +21,7 @@ public:
     [[nodiscard]] bool isAnswered() const override { return !m_board->patches().empty(); }
     [[nodiscard]] const char *missingId() const override { return "mark-empty"; }
     [[nodiscard]] QWidget *firstField() const override { return m_board; }
+    [[nodiscard]] QString answerWords(const PatientAnswers &answers, int patch) const override;
     void setScale(double scale) override;
 
     [[nodiscard]] bool shows(const PainPatch &patch) const;
@@ -37,6 +38,7 @@ private:
     QWidget *makeTools(Of of);
     void showTools();
 
+    const Knowledge &m_knowledge;
     PainBoard *m_board;
     QWidget *m_side;
     ChoiceRow *m_brush = nullptr;

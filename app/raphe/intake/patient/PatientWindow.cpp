@@ -326,7 +326,7 @@ void PatientWindow::listAnswers()
     std::vector<CheckPage::Answer> answers;
     for (std::size_t i = 0; i < m_stops.size(); ++i) {
         const Stop &stop = m_stops[i];
-        if (!stop.page->asks() || stop.page == m_urgent)
+        if (!stop.page->asks() || stop.page == m_urgent || stop.page == m_place) // the places stand with the drawing
             continue;
         answers.push_back({stop.page->title(), stop.page->answerWords(m_answers, stop.patch), static_cast<int>(i)});
     }
