@@ -33,14 +33,18 @@ bool needsPlace(const WarningSign &sign, const SafetyRules &rules)
         [&](const std::string &id) { return rules.findCondition(id)->place == PlaceNeed::Required; });
 }
 
-// A rule about a whole limb goes by what the sign lets suspect.
+// Whether it is to be said which limb it is: a whole limb is stopped, or nothing stops but what the limb's rules say. What stops
+// everything at its place alone, such as a break or a rash, may be on the trunk too.
 bool concernsLimb(const WarningSign &sign, const SafetyRules &rules)
 {
-    const auto isSuspected = [&](const std::string &id) {
-        return std::find(sign.suspects.begin(), sign.suspects.end(), id) != sign.suspects.end();
-    };
-    return std::any_of(rules.rules().begin(), rules.rules().end(), [&](const CautionRule &rule) {
-        return rule.where == Where::SameLimb && std::any_of(rule.conditions.begin(), rule.conditions.end(), isSuspected);
+    return std::any_of(sign.suspects.begin(), sign.suspects.end(), [&](const std::string &id) {
+        const auto has = [&](Where where, bool stopsAll) {
+            return std::any_of(rules.rules().begin(), rules.rules().end(), [&](const CautionRule &rule) {
+                return rule.where == where && (!stopsAll || (rule.verdict == Verdict::Stop && rule.actions.empty()))
+                    && std::find(rule.conditions.begin(), rule.conditions.end(), id) != rule.conditions.end();
+            });
+        };
+        return has(Where::SameLimb, true) || (has(Where::SameLimb, false) && !has(Where::AtPlace, true));
     });
 }
 
@@ -135,7 +139,7 @@ std::vector<SignPlace> placesOf(const WarningSign &sign, const SafetyRules &rule
     for (const Place &place : visit.complaintAt)
         if (isOffered(place.structure))
             out.push_back({place, {}});
-    if (!out.empty())
+    if (!out.empty() && !sign.areas.empty()) // asked of everybody: it need not be where it hurts
         return out;
     const Atlas &atlas = regions.atlas();
     for (const WarningArea &area : rules.signs().areas) {

@@ -38,8 +38,9 @@ struct SignPlace {
     std::string area; // the name of the part of the body that the place stands for; empty: for itself
 };
 
-/// Where a sign that needs a place may be: where it hurts, or else its parts of the body on each side. A sign that concerns a
-/// whole limb is offered limbs only, wherever else it hurts. Empty when it needs no place.
+/// Where a sign that needs a place may be: where it hurts, or else its parts of the body on each side; both for a sign that is
+/// asked of everybody. A sign that concerns a whole limb is offered limbs only, wherever else it hurts. Empty when it needs no
+/// place.
 [[nodiscard]] std::vector<SignPlace> placesOf(
     const WarningSign &sign, const SafetyRules &rules, const Regions &regions, const Visit &visit);
 

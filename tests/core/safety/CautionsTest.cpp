@@ -22,7 +22,7 @@ Place placeOf(const StructureId &id)
 // The first structure of the kinds and layers of a rule that lies under its regions.
 Place fittingPlace(const CautionRule &rule)
 {
-    if (rule.where == Where::SameLimb)
+    if (rule.where == Where::SameLimb && rule.regions.empty())
         return {{"soleus"}, Side::Right};
     for (const Structure &s : atlas().structures()) {
         if (!(rule.kinds.empty() || isIn(rule.kinds, s.kind)) || !(rule.layers.empty() || isIn(rule.layers, s.layer)))
