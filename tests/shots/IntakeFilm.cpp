@@ -2,6 +2,7 @@
 
 #include "core/record/VisitJson.h"
 #include "core/store/Practice.h"
+#include "tests/shots/PatientScreens.h"
 #include "tests/support/IntakeHands.h"
 
 #include <QApplication>
@@ -120,6 +121,8 @@ private:
         again.onScreen(show(QStringLiteral("follow-up")));
         again.followUp();
         tell(again, "follow-up", way);
+        if (by == IntakeHands::By::Mouse && size.width() == 1280)
+            m_isGood = photographPatientMode(session, window, m_theme, m_name) && m_isGood;
     }
 
     void tell(const IntakeHands &hands, const char *what, const QString &way)
