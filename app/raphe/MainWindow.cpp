@@ -290,7 +290,8 @@ void MainWindow::makeToolBar()
 
 void MainWindow::goTo(const Place &place)
 {
-    showIntake(false);
+    if (isIntake())
+        showIntake(false);
     setLayer(m_session.knowledge().atlas->at(place.structure).layer);
     m_session.aimAt({place, {}, {}});
     m_bodies->reveal(place);

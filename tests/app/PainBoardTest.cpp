@@ -407,43 +407,6 @@ TEST_F(PainBoardTest, AMoveIsPaintedWithinAFrame)
     EXPECT_LT(each, 100) << "on a busy machine, too";
 }
 
-// RAPHE_BOARD_PICTURES=folder: pictures to look at, of this run's scale.
-TEST_F(PainBoardTest, Pictures)
-{
-    if (qEnvironmentVariableIsEmpty("RAPHE_BOARD_PICTURES"))
-        GTEST_SKIP() << "not asked for";
-    const QString folder = qEnvironmentVariable("RAPHE_BOARD_PICTURES");
-    const auto save = [&](const QString &name) {
-        EXPECT_TRUE(board().grab().save(QStringLiteral("%1/%2@%3x.png").arg(folder, name).arg(board().devicePixelRatioF())));
-    };
-    const std::vector<std::vector<Point>> lines{{{70, 280}, {100, 310}, {60, 340}, {95, 365}}, {{-60, 300}, {-90, 360}},
-        {{0, 420}, {10, 450}}, {{70, 560}, {75, 650}}, {{-70, 560}, {-75, 650}}, {{60, 760}, {62, 830}}, {{-60, 760}, {-62, 830}},
-        {{150, 330}, {165, 400}}, {{-150, 330}, {-165, 400}}, {{0, 60}, {20, 50}}};
-    for (std::size_t i = 0; i < lines.size(); ++i) {
-        paint(i % 2 ? back : front, lines[i]);
-        board().setQuality(painQualityWords[i].first);
-        if (i != 4)
-            board().setIntensity(PainScore{static_cast<int>(10 - i)});
-    }
-    paint(back, {{0, 400}, {40, 430}, {0, 450}, {-40, 430}, {0, 400}});
-    board().choose(0);
-    for (const Theme &theme : {Theme::light(), Theme::night()}) {
-        board().setTheme(theme);
-        save(theme.dark ? QStringLiteral("dark") : QStringLiteral("light"));
-    }
-    ASSERT_TRUE(board().goTo({{"deltoid-region"}, Side::Right}));
-    board().resize(400, 500);
-    save(QStringLiteral("small"));
-    board().setTheme(Theme::light());
-    board().resize(1920, 1080);
-    save(QStringLiteral("full"));
-    board().resize(700, 700);
-    board().setViews({{View::Palm}});
-    ASSERT_TRUE(board().goTo({{"thumb"}, Side::Left}));
-    key(Qt::Key_Space);
-    save(QStringLiteral("palms"));
-}
-
 // What is painted piece by piece while the hand moves is the picture that is painted at once.
 TEST_F(PainBoardTest, ThePartsThatArePaintedAnewJoinTheRest)
 {
