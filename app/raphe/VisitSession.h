@@ -90,8 +90,8 @@ public:
     [[nodiscard]] std::vector<Reminder> reminders() const;
     /// The visit or the record has it.
     [[nodiscard]] bool hasCondition(const std::string &id) const;
-    /// A condition that the record lets suspect is one: it goes into the record, `because` as its note, and into the visit; one that
-    /// needs a place comes into the visit as a caution in words. Cannot be undone.
+    /// A condition that the record lets suspect is one: it goes into the record, `because` as its note, and into the visit; one
+    /// that needs a place comes into the visit as a caution in words. Cannot be undone.
     [[nodiscard]] Result<Done> takeOver(const std::string &condition, const std::string &because);
     /// Nothing may be treated.
     [[nodiscard]] bool isLocked() const;

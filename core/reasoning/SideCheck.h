@@ -1,5 +1,5 @@
-// Whether complaint and findings stand on opposite sides of the body, which may be a slip of the pen. Plain functions of immutable
-// values; any thread.
+// Whether complaint and findings stand on opposite sides of the body, which may be a slip of the pen. Plain functions of
+// immutable values; any thread.
 #pragma once
 
 #include "core/anatomy/Regions.h"

@@ -29,7 +29,8 @@ public:
     /// All that holds at a place of the atlas, what holds everywhere included; one verdict a rule, for the first of the rule's
     /// conditions that calls for it. Gravest first, then by rule; each with this place.
     [[nodiscard]] std::vector<CautionVerdict> at(const Place &place) const;
-    /// What holds everywhere because of a condition, a warning sign or a refusal of this patient; in the same order, without a place.
+    /// What holds everywhere because of a condition, a warning sign or a refusal of this patient; in the same order, without a
+    /// place.
     [[nodiscard]] std::vector<CautionVerdict> general() const;
     /// Some verdict stops every action there.
     [[nodiscard]] bool isBarred(const Place &place) const;

@@ -1,5 +1,6 @@
 // The caution rules: what may be done (actions), what a patient may have (conditions), and which of the two do not go together
-// where; the warning signs, and what is asked consent for. Content of resources/safety, read strictly. Plain values, immutable after reading; thread-safe.
+// where; the warning signs, and what is asked consent for. Content of resources/safety, read strictly. Plain values, immutable
+// after reading; thread-safe.
 #pragma once
 
 #include "core/anatomy/Regions.h"

@@ -173,7 +173,8 @@ TEST_F(VisitActs, OppositeSidesAreAskedOnceAtSigning)
         choose(QStringLiteral("Sign"));
     };
     answer(QStringLiteral("Look again"));
-    EXPECT_TRUE(asked.contains(QStringLiteral("complaint is on the RIGHT, everything found is on the LEFT"))) << asked.toStdString();
+    EXPECT_TRUE(asked.contains(QStringLiteral("complaint is on the RIGHT, everything found is on the LEFT")))
+        << asked.toStdString();
     EXPECT_EQ(session().state(), VisitState::Draft);
     EXPECT_FALSE(session().visit().sidesIntended);
     answer(QStringLiteral("Intended: sign"));

@@ -8,7 +8,8 @@
 
 namespace raphe {
 
-/// Names of files come of `name` with %1 as the screen; false when a page could not be left or written. The visit gets the answers.
+/// Names of files come of `name` with %1 as the screen; false when a page could not be left or written. The visit gets the
+/// answers.
 [[nodiscard]] bool photographPatientMode(VisitSession &session, QWidget &behind, const Theme &theme, const QString &name);
 
 } // namespace raphe

@@ -72,9 +72,10 @@ TEST(ReferralLetter, SaysWhatWasAskedFoundAndDecided)
     for (const char *words : {"Patient: Ada Quill", "Born: 1961-03-04", "Date of the visit: 2026-11-27", "From: Ines Brook",
              "to be seen the same day", "Asked: 2026-11-27: 'Does a thumb leave a dent in the sore leg, and not in the other?'",
              "Decided: sent to licensed medical care the same day", "Why: a dent stays in the right shin", "Told: Dr Marsh",
-             "All hands-on work: in the whole limb of the right sural region", "In the patient's words: sore since the drive", "Pain, 0 to 10: at its worst in seven days 7",
-             "Where it hurts: right sural region", "takes a blood thinner", "no oil with nuts", "right soleus: tenderness 3",
-             "it is not a diagnosis", "Assists a trained practitioner; follow local law, scope of practice and licensed care."})
+             "All hands-on work: in the whole limb of the right sural region", "In the patient's words: sore since the drive",
+             "Pain, 0 to 10: at its worst in seven days 7", "Where it hurts: right sural region", "takes a blood thinner",
+             "no oil with nuts", "right soleus: tenderness 3", "it is not a diagnosis",
+             "Assists a trained practitioner; follow local law, scope of practice and licensed care."})
         EXPECT_TRUE(says(letter, words)) << words << "\nnot in\n" << letter;
     for (const char *words : {"left", "shingles", "blisters", "At worst", "clot holds back"})
         EXPECT_FALSE(says(letter, words)) << words << "\nin\n" << letter;

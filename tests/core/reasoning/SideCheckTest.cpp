@@ -53,8 +53,8 @@ TEST(SideCheck, IsQuietWhereOneFindingIsOnTheSameSideOrInTheMiddle)
     EXPECT_FALSE(asked(with({rightShoulder}, {tender("supraspinatus", Side::Left), tender("c5-c6", Side::Midline)})));
     EXPECT_FALSE(asked(with({rightShoulder}, {})));
     EXPECT_FALSE(asked(with({}, {tender("deltoid", Side::Left)})));
-    EXPECT_FALSE(asked(
-        with({rightShoulder, {StructureId{"deltoid-region"}, Side::Left}}, {tender("supraspinatus", Side::Left)})));
+    EXPECT_FALSE(
+        asked(with({rightShoulder, {StructureId{"deltoid-region"}, Side::Left}}, {tender("supraspinatus", Side::Left)})));
 }
 
 TEST(SideCheck, AClearPlaceOfTheSameSideIsNoFinding)

@@ -627,7 +627,8 @@ TEST(VisitJson, IntakeHasLimitsAndNoHalfAnswers)
         visit[field] = value;
         return readJson(visit);
     };
-    expectError(with("complaints", {{{"now", 11}}}), ErrorCode::OutOfRange, "v.json#/complaints/0/now", "11, allowed: whole number 0 to 10");
+    expectError(with("complaints", {{{"now", 11}}}), ErrorCode::OutOfRange, "v.json#/complaints/0/now",
+        "11, allowed: whole number 0 to 10");
     expectError(with("complaints", {{{"activities", {json::object()}}}}), ErrorCode::MissingField,
         "v.json#/complaints/0/activities/0", "name or score");
     EXPECT_FALSE(with("complaints", json(Complaint::most + 1, json{{"text", "x"}})));
