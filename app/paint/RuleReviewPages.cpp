@@ -84,6 +84,7 @@ public:
         const int most = static_cast<int>((m_area.height() - head->height - 2 * pad) / lineHeight);
         for (int first = 0; first < lines; first += most) {
             std::vector<Lines> pieces;
+            pieces.reserve(cells.size());
             for (const Lines &whole : cells)
                 pieces.push_back(whole.part(first, most));
             const double height = std::min(most, lines - first) * lineHeight + 2 * pad;
