@@ -60,7 +60,7 @@ ComplaintForm::ComplaintForm(QWidget *parent)
     column->addWidget(heading(tr("Pain now, and worst and best of seven days")));
     const QStringList names = ratingNames();
     for (std::size_t i = 0; i < m_ratings.size(); ++i) {
-        const QString name = names[static_cast<qsizetype>(i)];
+        const QString &name = names[static_cast<qsizetype>(i)];
         m_ratings[i] = ChoiceRow::ofNumbers(tr("Pain %1").arg(name.toLower()), PainScore::highest);
         connect(m_ratings[i], &ChoiceRow::chosen, this, &ComplaintForm::typed);
         column->addLayout(besideName(name, m_ratings[i]));
@@ -77,7 +77,7 @@ ComplaintForm::ComplaintForm(QWidget *parent)
     auto *day = new QVBoxLayout;
     day->setSpacing(2);
     for (std::size_t i = 0; i < m_day.size(); ++i) {
-        const QString part = parts[static_cast<qsizetype>(i)];
+        const QString &part = parts[static_cast<qsizetype>(i)];
         m_day[i] = new ChoiceRow(part, {tr("None"), tr("Less"), tr("Same"), tr("More")});
         connect(m_day[i], &ChoiceRow::chosen, this, &ComplaintForm::typed);
         day->addLayout(besideName(part, m_day[i]));
