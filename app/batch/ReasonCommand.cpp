@@ -6,6 +6,7 @@
 #include "app/batch/VisitFile.h"
 #include "core/plan/Advice.h"
 #include "core/reasoning/ReasonWords.h"
+#include "core/safety/Warnings.h"
 
 #include <QCoreApplication>
 
@@ -69,10 +70,14 @@ Result<Done> printReasons(const std::string &visitFile)
         s.why = s.path.empty()
             ? QCoreApplication::translate("Reason", "Found here; there is no other finding to be tied to.").toStdString()
             : linkedInWords(*knowledge.atlas, s.path);
+    const WarningSigns &signs = adviser.value().rules().signs();
+    Json toAsk = Json::array(); // what is not answered is not 'no'
+    for (const WarningSign *sign : dueSigns(signs, askedOf(signs, *knowledge.regions, visit), visit.warnings, visit.date))
+        toAsk.push_back(sign->id);
     const Json out{{"tied", listJson(advice.reasons.tied)}, {"explain", listJson(advice.reasons.explain)},
         {"unexplained", advice.reasons.unexplained}, {"check", listJson(advice.reasons.check)},
         {"treat", listJson(advice.treatment.treat)}, {"leave", listJson(advice.treatment.leave)},
-        {"cautions", verdictsJson(advice.general)}};
+        {"cautions", verdictsJson(advice.general)}, {"warnings_to_ask", std::move(toAsk)}};
     std::cout << out.dump(1) << '\n';
     return Done{};
 }

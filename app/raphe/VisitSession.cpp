@@ -90,6 +90,7 @@ Result<Done> VisitSession::open(std::int64_t visitId)
     m_past = std::move(past.value().findings);
     m_earlierAnswers = std::move(past.value().answers);
     m_last = std::move(past.value().last);
+    takeEmergenciesOfTheDay();
     m_aim.reset();
     Q_EMIT visitOpened();
     Q_EMIT findingsChanged();

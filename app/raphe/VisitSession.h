@@ -79,6 +79,8 @@ public:
     [[nodiscard]] std::vector<const WarningSign *> warningsToAsk() const;
     /// Replaces an answer to the same sign. Fails with NotAllowed where the answer is final; cannot be undone.
     [[nodiscard]] Result<Done> answerWarning(const WarningAnswer &answer);
+    /// Puts the answers back as they were before a yes that nobody had decided on and that was a slip.
+    void takeBackSlip(const std::vector<WarningAnswer> &before);
     /// An emergency that is there stays there for this visit.
     [[nodiscard]] bool isFinal(const WarningAnswer &answer) const;
     /// Where a sign that needs a place may be, with names: where it hurts, or else the sign's parts of the body on each side.
@@ -115,6 +117,9 @@ public:
     void setPain(const std::vector<PainPatch> &pain);
     /// The patient agreed to the places, said in words: all patches are confirmed, and it hurts there.
     void confirmPain();
+    /// It was painted, or told, on the wrong side.
+    void movePainToOtherSide();
+    void moveComplaintToOtherSide();
     void setSinceLast(const SinceLast &told);
     void setPromised(const std::vector<std::string> &lines);
     /// This patient's visit before this one, and nothing at a first visit.
@@ -172,6 +177,7 @@ private:
     };
     [[nodiscard]] Result<Past> readPast(const StoredVisit &current, const std::string &date);
     [[nodiscard]] Result<Done> afterSaving(const std::function<Result<Done>()> &act);
+    void takeEmergenciesOfTheDay();
     [[nodiscard]] bool mayChange();
     // What undo and redo bring back.
     struct Recorded {

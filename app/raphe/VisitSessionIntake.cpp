@@ -26,6 +26,23 @@ bool VisitSession::isFinal(const WarningAnswer &answer) const
     return answer.isThere && sign && sign->level == WarningLevel::EmergencyNow;
 }
 
+// A visit that came from a file, or was begun before, says nothing of an emergency that another one of this day has, or denies it.
+void VisitSession::takeEmergenciesOfTheDay()
+{
+    if (isReadOnly())
+        return;
+    for (const WarningAnswer &there : carriedOver(m_earlierAnswers, m_visit.date)) {
+        const auto same = std::find_if(
+            m_visit.warnings.begin(), m_visit.warnings.end(), [&](const WarningAnswer &a) { return a.sign == there.sign; });
+        if (!isFinal(there))
+            continue;
+        if (same == m_visit.warnings.end())
+            m_visit.warnings.push_back(there);
+        else if (!same->isThere)
+            *same = there;
+    }
+}
+
 Result<Done> VisitSession::answerWarning(const WarningAnswer &answer)
 {
     if (!mayChange())
@@ -44,6 +61,14 @@ Result<Done> VisitSession::answerWarning(const WarningAnswer &answer)
     m_visit = std::move(changed);
     this->changed();
     return Done{};
+}
+
+void VisitSession::takeBackSlip(const std::vector<WarningAnswer> &before)
+{
+    if (before == m_visit.warnings || !mayChange())
+        return;
+    m_visit.warnings = before;
+    changed();
 }
 
 std::vector<const ConsentItem *> VisitSession::consentsDue() const
@@ -236,6 +261,22 @@ void VisitSession::confirmPain()
                 after.complaintAt.push_back(painted.place);
     }
     apply(std::move(after), tr("pain drawing confirmed", "undo step"));
+}
+
+void VisitSession::movePainToOtherSide()
+{
+    Recorded after = recorded();
+    for (PainPatch &patch : after.pain)
+        patch = mirrored(patch);
+    apply(std::move(after), tr("pain drawing on the other side", "undo step"));
+}
+
+void VisitSession::moveComplaintToOtherSide()
+{
+    Recorded after = recorded();
+    for (Place &place : after.complaintAt)
+        place = mirrored(place);
+    apply(std::move(after), tr("where it hurts, on the other side", "undo step"));
 }
 
 void VisitSession::takeLastPlaces()

@@ -72,7 +72,7 @@ std::string foldedName(std::string_view text)
                               .toLower()
                               .normalized(QString::NormalizationForm_KD);
     for (const QChar c : apart) {
-        if (c.category() == QChar::Mark_NonSpacing || c == QLatin1Char('\''))
+        if (c.category() == QChar::Mark_NonSpacing || c.category() == QChar::Other_Format || c == QLatin1Char('\''))
             continue;
         if (!c.isLetterOrNumber()) {
             gap = true;

@@ -1,5 +1,6 @@
 #include "core/base/Utf8.h"
 
+#include <QList>
 #include <QString>
 #include <QStringDecoder>
 
@@ -18,6 +19,12 @@ std::size_t characterCount(std::string_view text)
 {
     return static_cast<std::size_t>(
         std::count_if(text.begin(), text.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; }));
+}
+
+bool saysSomething(std::string_view text)
+{
+    const auto letters = QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())).toUcs4();
+    return std::any_of(letters.begin(), letters.end(), [](uint c) { return QChar::isLetterOrNumber(c); });
 }
 
 } // namespace raphe

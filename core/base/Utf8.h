@@ -12,4 +12,7 @@ namespace raphe {
 /// How many code points the UTF-8 text has.
 [[nodiscard]] std::size_t characterCount(std::string_view text);
 
+/// Whether it says anything: a letter or a digit of any script stands in it. A dot, a dash or spaces do not.
+[[nodiscard]] bool saysSomething(std::string_view text);
+
 } // namespace raphe

@@ -100,15 +100,19 @@ bool isWithin(const CautionFeed &feed, const BloodPressure &pressure)
     return reaches(*feed.from) && (!feed.to || (pressure.systolic <= feed.to->first && pressure.diastolic <= feed.to->second));
 }
 
+bool namesAny(const CautionFeed &feed, const std::string &text)
+{
+    const std::string folded = foldedWords(text);
+    return std::any_of(feed.words.begin(), feed.words.end(), [&](const std::string &word) { return names(folded, word); });
+}
+
 // What the record says that calls for the feed; empty: nothing.
 std::string causeOf(const CautionFeed &feed, const PatientRecord &record, const std::string &today)
 {
     if (isText(feed.field)) {
-        for (const std::string &text : textsOf(record, feed.field)) {
-            const std::string folded = foldedWords(text);
-            if (std::any_of(feed.words.begin(), feed.words.end(), [&](const std::string &word) { return names(folded, word); }))
+        for (const std::string &text : textsOf(record, feed.field))
+            if (namesAny(feed, text))
                 return text;
-        }
         return {};
     }
     if (feed.field == FeedField::Age) {
@@ -139,6 +143,17 @@ Result<std::vector<CautionFeed>> readCautionFeeds(std::string_view text, const s
             out.push_back(readFeed(at, out, conditions));
         return out;
     });
+}
+
+std::vector<std::string> unwatched(const std::vector<CautionFeed> &feeds, const PatientRecord &record)
+{
+    std::vector<std::string> out;
+    for (const FeedField field : {FeedField::Medicines, FeedField::Allergies})
+        for (const std::string &text : textsOf(record, field))
+            if (std::none_of(feeds.begin(), feeds.end(),
+                    [&](const CautionFeed &feed) { return feed.field == field && namesAny(feed, text); }))
+                out.push_back(text);
+    return out;
 }
 
 std::vector<Reminder> remindersOf(const std::vector<CautionFeed> &feeds, const PatientRecord &record,

@@ -54,4 +54,7 @@ struct Reminder {
 [[nodiscard]] std::vector<Reminder> remindersOf(const std::vector<CautionFeed> &feeds, const PatientRecord &record,
     const std::vector<std::string> &confirmed, const std::string &today);
 
+/// The medicines and allergies of the record in which no feed finds a word that it knows: no rule watches them.
+[[nodiscard]] std::vector<std::string> unwatched(const std::vector<CautionFeed> &feeds, const PatientRecord &record);
+
 } // namespace raphe

@@ -1,5 +1,7 @@
 #include "core/safety/Consents.h"
 
+#include "core/base/Utf8.h"
+#include "core/record/PatientSearch.h"
 #include "core/safety/Day.h"
 #include "core/safety/Under.h"
 
@@ -139,6 +141,11 @@ std::vector<const ConsentItem *> consentsDue(
     return due;
 }
 
+bool isPatient(const Visit &visit, const std::string &name)
+{
+    return visit.patient && saysSomething(name) && foldedWords(name) == foldedWords(visit.patient->name);
+}
+
 Result<Done> checkConsent(const ConsentItems &items, const Visit &visit, const ConsentAnswer &answer, const std::string &place)
 {
     const ConsentItem *item = items.find(answer.item);
@@ -149,8 +156,10 @@ Result<Done> checkConsent(const ConsentItems &items, const Visit &visit, const C
     const bool underAge = isUnderAge(items, visit, answer.asked);
     if (underAge && item->adultsOnly)
         return Error{ErrorCode::Contradiction, place, item->id + ", under the age of " + std::to_string(items.guardianBelow)};
-    if ((underAge || item->covers.guardian) && (!answer.guardian || answer.guardian->name.empty()))
+    if ((underAge || item->covers.guardian) && (!answer.guardian || !saysSomething(answer.guardian->name)))
         return Error{ErrorCode::MissingField, place, "guardian"};
+    if (answer.guardian && isPatient(visit, answer.guardian->name))
+        return Error{ErrorCode::Contradiction, place, "the guardian, the patient"};
     if (item->chaperone && !answer.chaperone)
         return Error{ErrorCode::MissingField, place, "chaperone"};
     return Done{};

@@ -21,6 +21,9 @@ namespace raphe {
 /// Whether somebody else consents too: the patient is under age on the day of the visit, or an answer names a guardian.
 [[nodiscard]] bool needsGuardian(const ConsentItems &items, const Visit &visit);
 
+/// Whether that is the patient's own name, in whatever spelling: nobody is their own guardian.
+[[nodiscard]] bool isPatient(const Visit &visit, const std::string &name);
+
 /// Whether what the item covers is done at that place.
 [[nodiscard]] bool covers(const ConsentItems &items, const ConsentItem &item, const Regions &regions, const Place &place);
 
@@ -38,7 +41,7 @@ namespace raphe {
     const std::optional<std::set<std::string>> &techniques);
 
 /// Fails for an item that the content does not know; and for a yes without a chaperone offered where the item has one, without
-/// the name of a guardian where one is needed, and to what is done with adults only. `place` is used in messages.
+/// the name of a guardian other than the patient where one is needed, and to what is done with adults only. `place` is used in messages.
 [[nodiscard]] Result<Done> checkConsent(
     const ConsentItems &items, const Visit &visit, const ConsentAnswer &answer, const std::string &place);
 /// All answers of the visit. `file` is used in messages.

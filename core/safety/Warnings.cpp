@@ -1,5 +1,6 @@
 #include "core/safety/Warnings.h"
 
+#include "core/base/Utf8.h"
 #include "core/safety/Day.h"
 #include "core/safety/Under.h"
 
@@ -169,7 +170,7 @@ Result<Done> checkWarnings(const SafetyRules &rules, const Visit &visit, const s
             continue;
         if (needsPlace(*sign, rules) && answer.at.empty())
             return Error{ErrorCode::MissingField, place, "at"};
-        if (sign->level == WarningLevel::EmergencyNow && answer.told.empty())
+        if (sign->level == WarningLevel::EmergencyNow && !saysSomething(answer.told))
             return Error{ErrorCode::MissingField, place, "told"};
     }
     return Done{};

@@ -10,6 +10,24 @@
 
 namespace raphe {
 
+namespace {
+
+constexpr qint64 pause = 1000; // ms: what is typed after it begins anew; our choice
+
+// Decimal digits of any script, and nothing else.
+std::optional<int> numberIn(const QString &typed)
+{
+    int number = 0;
+    for (const QChar c : typed) {
+        if (c.digitValue() < 0 || c.category() != QChar::Number_DecimalDigit || number > 1000)
+            return {};
+        number = 10 * number + c.digitValue();
+    }
+    return number;
+}
+
+} // namespace
+
 ChoiceRow::ChoiceRow(const QString &name, const QStringList &texts, int columns, QWidget *parent) : QWidget(parent)
 {
     setAccessibleName(name);
@@ -46,6 +64,8 @@ ChoiceRow *ChoiceRow::ofNumbers(const QString &name, int highest)
 
 void ChoiceRow::give(std::optional<int> value)
 {
+    if (value != m_value)
+        m_unread.clear();
     show(value);
 }
 
@@ -55,8 +75,9 @@ void ChoiceRow::setTips(const QStringList &tips)
         button(static_cast<int>(i))->setToolTip(tips[i]);
 }
 
-void ChoiceRow::choose(std::optional<int> value)
+void ChoiceRow::choose(std::optional<int> value, const QString &unread)
 {
+    m_unread = unread;
     const bool hadFocus = std::any_of(m_buttons.begin(), m_buttons.end(), [](const QPushButton *b) { return b->hasFocus(); });
     show(value);
     if (hadFocus && value)
@@ -74,8 +95,7 @@ void ChoiceRow::show(std::optional<int> value)
     }
 }
 
-// What a key chooses: an arrow the neighbour, a digit the number, a letter the next choice that begins with it. Nothing when it
-// says nothing here.
+// What a key chooses: an arrow the neighbour, a letter the next choice that begins with it. Nothing when it says nothing here.
 std::optional<int> ChoiceRow::after(int key) const
 {
     const int last = static_cast<int>(m_buttons.size()) - 1;
@@ -83,7 +103,7 @@ std::optional<int> ChoiceRow::after(int key) const
         return std::max(0, m_value.value_or(1) - 1);
     if (key == Qt::Key_Right)
         return std::min(last, m_value.value_or(-1) + 1);
-    if (!m_isOfNumbers && key >= Qt::Key_A && key <= Qt::Key_Z) {
+    if (key >= Qt::Key_A && key <= Qt::Key_Z) {
         for (int step = 1; step <= last + 1; ++step) {
             const int index = (m_value.value_or(-1) + step) % (last + 1);
             if (button(index)->text().startsWith(QChar(key), Qt::CaseInsensitive))
@@ -91,10 +111,27 @@ std::optional<int> ChoiceRow::after(int key) const
         }
         return {};
     }
-    if (!m_isOfNumbers || key < Qt::Key_0 || key > Qt::Key_9)
-        return {};
-    const int digit = key - Qt::Key_0;
-    return m_value == 1 && 10 + digit <= last ? 10 + digit : digit; // 1 and then 0 make 10
+    return {};
+}
+
+// As into a field: on a row of numbers no letter is a key of the window.
+bool ChoiceRow::isTyped(const QKeyEvent &key) const
+{
+    if (!m_isOfNumbers || (key.modifiers() & ~(Qt::KeypadModifier | Qt::ShiftModifier)) || key.text().isEmpty())
+        return false;
+    const bool isGoingOn = !m_typed.isEmpty() && m_sinceKey.isValid() && m_sinceKey.elapsed() < pause;
+    return key.text().front().isPrint() && (key.key() != Qt::Key_Space || isGoingOn);
+}
+
+void ChoiceRow::type(const QString &text)
+{
+    if (!m_sinceKey.isValid() || m_sinceKey.elapsed() >= pause)
+        m_typed.clear();
+    m_sinceKey.start();
+    m_typed += text;
+    const auto number = numberIn(m_typed);
+    const bool isThere = number && *number < static_cast<int>(m_buttons.size());
+    choose(isThere ? number : std::nullopt, isThere ? QString() : m_typed);
 }
 
 bool ChoiceRow::eventFilter(QObject *watched, QEvent *event)
@@ -103,6 +140,13 @@ bool ChoiceRow::eventFilter(QObject *watched, QEvent *event)
         return QWidget::eventFilter(watched, event);
     const auto *key = static_cast<QKeyEvent *>(event);
     const bool takesBack = key->key() == Qt::Key_Delete || key->key() == Qt::Key_Backspace;
+    if (isTyped(*key)) {
+        event->accept();
+        if (event->type() == QEvent::KeyPress && isEnabled())
+            type(key->text());
+        return true;
+    }
+    m_typed.clear();
     const auto value = key->modifiers() & ~Qt::KeypadModifier ? std::nullopt : after(key->key());
     if (!value && !takesBack)
         return QWidget::eventFilter(watched, event);

@@ -3,6 +3,7 @@
 #include "app/raphe/Style.h"
 #include "app/raphe/WrappedLabel.h"
 #include "app/raphe/intake/ChoiceRow.h"
+#include "app/raphe/intake/SinceDoubt.h"
 #include "app/raphe/practice/FormParts.h"
 #include "app/raphe/record/TextLine.h"
 #include "core/outcome/ScaleChange.h"
@@ -40,6 +41,7 @@ ComplaintForm::ComplaintForm(QWidget *parent)
     : QWidget(parent),
       m_text(new TextBlock(tr("What brings the patient, in their words"), 2)),
       m_since(new TextBlock(tr("Since when"), 1)),
+      m_sinceDoubt(hint()),
       m_doubt(hint()),
       m_aggravates(new TextBlock(tr("What makes it worse"), 1)),
       m_eases(new TextBlock(tr("What makes it better"), 1)),
@@ -56,6 +58,7 @@ ComplaintForm::ComplaintForm(QWidget *parent)
     };
     addText(m_text, column);
     addText(m_since, column);
+    column->addWidget(m_sinceDoubt);
 
     column->addWidget(heading(tr("Pain now, and worst and best of seven days")));
     const QStringList names = ratingNames();
@@ -225,7 +228,15 @@ QString ratingsOf(const Complaint &complaint)
 void ComplaintForm::tell()
 {
     const Complaint now = value();
+    const QString doubt = sinceDoubt(QString::fromStdString(now.since), QDate::currentDate());
+    m_sinceDoubt->say(doubt);
+    m_sinceDoubt->setVisible(!doubt.isEmpty());
     QStringList lines;
+    for (const ChoiceRow *row : m_ratings)
+        if (!row->unread().isEmpty())
+            lines << tr("%1: '%2' is not a whole number from 0 to %3. Nothing is recorded.", "which rating, what was typed")
+                         .arg(row->accessibleName(), row->unread())
+                         .arg(PainScore::highest);
     if (!areRatingsInOrder(now))
         lines << tr("These do not fit each other: %1. Best is the least, worst is the most. They are kept as told; ask which is "
                     "meant.")

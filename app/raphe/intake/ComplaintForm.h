@@ -48,6 +48,7 @@ private:
     TextBlock *m_text;
     TextBlock *m_since;
     std::array<ChoiceRow *, 3> m_ratings{}; // now, worst, best
+    WrappedLabel *m_sinceDoubt;
     WrappedLabel *m_doubt; // where the ratings do not fit each other
     TextBlock *m_aggravates;
     TextBlock *m_eases;

@@ -3,6 +3,7 @@
 #include "app/raphe/Style.h"
 #include "app/raphe/WrappedLabel.h"
 #include "app/raphe/practice/FormParts.h"
+#include "core/base/Utf8.h"
 #include "core/safety/Consents.h"
 
 #include <QButtonGroup>
@@ -303,7 +304,7 @@ bool ConsentDialog::isComplete(const ConsentItem &item)
         say(tr("This is not done with a patient under %1.").arg(items().guardianBelow));
         return false;
     }
-    if (isGuardianNeeded(item) && m_guardianName->text().trimmed().isEmpty()) {
+    if (isGuardianNeeded(item) && !saysSomething(m_guardianName->text().toStdString())) {
         m_guardian->show();
         m_guardianName->setFocus();
         say(item.covers.guardian ? tr("Write down who consents for the patient: the name of the parent or guardian.")
@@ -311,12 +312,18 @@ bool ConsentDialog::isComplete(const ConsentItem &item)
                                        .arg(items().guardianBelow));
         return false;
     }
+    if (isGuardianNeeded(item) && isPatient(m_session.visit(), m_guardianName->text().toStdString())) {
+        m_guardianName->setFocus();
+        say(tr("That is the patient's own name: write down the parent or guardian who consents too."));
+        return false;
+    }
     if (item.chaperone && m_chaperoneChoice->checkedId() < 0) {
         m_chaperoneChoice->button(nobodyElse)->setFocus();
         say(tr("Offer a chaperone first, and record what the patient wants."));
         return false;
     }
-    if (item.chaperone && m_chaperoneChoice->checkedId() == anyoneThere && m_chaperoneName->text().trimmed().isEmpty()) {
+    if (item.chaperone && m_chaperoneChoice->checkedId() == anyoneThere
+        && !saysSomething(m_chaperoneName->text().toStdString())) {
         m_chaperoneName->setFocus();
         say(tr("Write down who is present."));
         return false;

@@ -3,6 +3,7 @@
 #include "app/raphe/Style.h"
 #include "app/raphe/WrappedLabel.h"
 #include "app/raphe/practice/FormParts.h"
+#include "core/base/Utf8.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -93,6 +94,12 @@ DecisionDialog::DecisionDialog(
     m_why->setFocus();
 }
 
+void DecisionDialog::reject()
+{
+    m_isSlip = true;
+    WorkDialog::reject();
+}
+
 void DecisionDialog::record(bool isDecided)
 {
     m_answer.at.clear();
@@ -103,11 +110,11 @@ void DecisionDialog::record(bool isDecided)
     m_answer.told = m_told->text().trimmed().toStdString();
     m_answer.decided.reset();
     if (isDecided) {
-        if (m_answer.why.empty()) {
+        if (!saysSomething(m_answer.why)) {
             m_why->setFocus();
             return say(tr("Write down why. 'Not decided yet' records the sign alone; the work waits until then."));
         }
-        if (m_answer.told.empty() && m_sign.level == WarningLevel::EmergencyNow) {
+        if (!saysSomething(m_answer.told) && m_sign.level == WarningLevel::EmergencyNow) {
             m_told->setFocus();
             return say(tr("Write down who was told."));
         }

@@ -23,11 +23,17 @@ public:
     /// As it was filled in; undecided when the practitioner said so.
     [[nodiscard]] const WarningAnswer &answer() const { return m_answer; }
 
+    /// The practitioner said that the yes was a slip, which is not so when the program ends under the dialog.
+    [[nodiscard]] bool isSlip() const { return m_isSlip; }
+
+    void reject() override;
+
 private:
     void record(bool isDecided);
 
     const WarningSign &m_sign;
     WarningAnswer m_answer;
+    bool m_isSlip = false;
     QComboBox *m_decided;
     QLineEdit *m_why;
     QLineEdit *m_told;

@@ -7,6 +7,7 @@
 #include "app/raphe/patients/PersonWords.h"
 #include "app/raphe/practice/FormParts.h"
 #include "app/raphe/record/TextLine.h"
+#include "core/record/PatientSearch.h"
 
 #include <QCheckBox>
 #include <QHBoxLayout>
@@ -20,6 +21,21 @@
 #include <algorithm>
 
 namespace raphe {
+
+namespace {
+
+// Their numbers from 0.
+std::optional<std::pair<std::size_t, std::size_t>> toldTwice(const std::vector<Complaint> &complaints)
+{
+    for (std::size_t i = 0; i < complaints.size(); ++i)
+        for (std::size_t j = 0; j < i; ++j)
+            if (const std::string words = foldedWords(complaints[i].text);
+                !words.empty() && words == foldedWords(complaints[j].text))
+                return std::pair(j, i);
+    return std::nullopt;
+}
+
+} // namespace
 
 IntakePage::IntakePage(VisitSession &session, QWidget *parent)
     : QWidget(parent), m_session(session), m_pain(new PainPanel(session))
@@ -101,6 +117,7 @@ QWidget *IntakePage::makeForm()
     connect(m_first, &QPushButton::clicked, this, &IntakePage::putFirst);
     chooser->addWidget(m_first);
     column->addLayout(chooser);
+    column->addWidget(m_twice = hint());
 
     auto *asked = new QHBoxLayout;
     m_asked = hint();
@@ -191,6 +208,13 @@ void IntakePage::showVisit()
     }
     m_tabs->setCurrentIndex(static_cast<int>(m_current));
     m_first->setVisible(m_current > 0);
+    const auto twins = toldTwice(visit.complaints);
+    m_twice->setVisible(twins.has_value());
+    if (twins)
+        m_twice->say(tr("Complaints %1 and %2 are told in the same words. Both are kept as told; empty the words and answers of "
+                        "one if it is the same.")
+                         .arg(twins->first + 1)
+                         .arg(twins->second + 1));
     QStringList lines;
     for (const std::string &line : visit.promised)
         lines << QString::fromStdString(line);

@@ -55,6 +55,7 @@ private:
     SinceLastCard *m_since = nullptr;
     QTabBar *m_tabs = nullptr;
     QPushButton *m_first = nullptr;
+    WrappedLabel *m_twice = nullptr; // two complaints in the same words
     WrappedLabel *m_asked = nullptr; // when it was told, where that was not today
     QPushButton *m_stillSo = nullptr;
     ComplaintForm *m_form = nullptr;

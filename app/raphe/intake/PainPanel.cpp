@@ -16,12 +16,31 @@
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QLocale>
+#include <QMessageBox>
 #include <QPushButton>
 #include <QVBoxLayout>
 
 #include <algorithm>
 
 namespace raphe {
+
+namespace {
+
+// The side of all that is not in the midline; nothing when there are both, or none.
+std::optional<Side> onlySide(const std::vector<Place> &places)
+{
+    std::optional<Side> side;
+    for (const Place &place : places) {
+        if (place.side == Side::Midline)
+            continue;
+        if (side && *side != place.side)
+            return std::nullopt;
+        side = place.side;
+    }
+    return side;
+}
+
+} // namespace
 
 PainPanel::PainPanel(VisitSession &session, QWidget *parent)
     : QWidget(parent),
@@ -85,11 +104,38 @@ PainPanel::PainPanel(VisitSession &session, QWidget *parent)
         m_board->setIntensity(value ? std::optional(PainScore{*value}) : std::nullopt);
     });
     connect(m_patient, &QPushButton::clicked, this, &PainPanel::patientWanted);
-    connect(m_confirm, &QPushButton::clicked, this, [this] { m_session.confirmPain(); });
+    connect(m_confirm, &QPushButton::clicked, this, &PainPanel::confirm);
     connect(&m_rest, &QTimer::timeout, this, &PainPanel::measure);
     connect(&session, &VisitSession::visitOpened, this, &PainPanel::showVisit);
     connect(&session, &VisitSession::findingsChanged, this, &PainPanel::showVisit);
     showVisit();
+}
+
+// What was told before and what is painted may lie on opposite sides altogether: somebody thought of a mirror.
+void PainPanel::confirm()
+{
+    std::vector<Place> painted;
+    for (std::size_t i = 0; i < m_board->patches().size(); ++i)
+        for (const PaintedPlace &place : m_board->places(static_cast<int>(i)))
+            painted.push_back(place.place);
+    const auto told = onlySide(m_session.visit().complaintAt);
+    const auto marked = onlySide(painted);
+    if (told && marked && *told != *marked) {
+        const bool isRight = *marked == Side::Right;
+        QMessageBox box(QMessageBox::Question, tr("Left and right"),
+            isRight ? tr("It is painted on the RIGHT, and was told to hurt on the LEFT: which is it?")
+                    : tr("It is painted on the LEFT, and was told to hurt on the RIGHT: which is it?"),
+            QMessageBox::NoButton, this);
+        const QAbstractButton *right = box.addButton(tr("On the RIGHT"), QMessageBox::AcceptRole);
+        const QAbstractButton *left = box.addButton(tr("On the LEFT"), QMessageBox::AcceptRole);
+        box.setDefaultButton(box.addButton(tr("Ask again"), QMessageBox::RejectRole)); // Enter alone decides nothing
+        box.exec();
+        if (box.clickedButton() != right && box.clickedButton() != left)
+            return;
+        const bool isAsPainted = (box.clickedButton() == right) == isRight;
+        isAsPainted ? m_session.moveComplaintToOtherSide() : m_session.movePainToOtherSide();
+    }
+    m_session.confirmPain();
 }
 
 QWidget *PainPanel::makeTools()
@@ -240,14 +286,19 @@ QString PainPanel::extentWords()
         parts << tr("%1 %2 %", "region, percent")
                      .arg(QString::fromStdString(m_session.knowledge().atlas->spoken(regions[i].region)),
                          percent(regions[i].percent));
-    QString words = tr("%1 % of the body").arg(percent(m_share->percentOf(mask)));
+    constexpr double almostAll = 80; // percent; our choice
+    const double share = m_share->percentOf(mask);
+    QString words = tr("%1 % of the body").arg(percent(share));
     if (!parts.isEmpty())
         words += tr(": %1", "regions").arg(parts.join(QStringLiteral(", ")));
     const auto elsewhere =
         std::count_if(pain.begin(), pain.end(), [](const PainPatch &p) { return !SurfaceMask::shows(p.view); });
     if (elsewhere > 0)
         words += tr("; %n patch(es) on other views count in no percent", nullptr, static_cast<int>(elsewhere));
-    return words + QLatin1Char('.');
+    words += QLatin1Char('.');
+    if (share >= almostAll)
+        words += tr(" Almost the whole body is marked: is that meant? The ratings, and the worst place, help.");
+    return words;
 }
 
 QString PainPanel::overlapWords()

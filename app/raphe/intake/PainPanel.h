@@ -34,6 +34,7 @@ Q_SIGNALS:
     void refused(const QString &message);
 
 private:
+    void confirm();
     [[nodiscard]] QWidget *makeTools();
     void goTo(const Place &named);
     void showVisit();

@@ -81,6 +81,14 @@ void SafetyBanner::refresh()
         const QString rest = reminders.size() > 1 ? tr(" (and %1 more)").arg(reminders.size() - 1) : QString();
         lines << tr("To confirm: %1%2.", "what speaks for it, how many more").arg(causeWords(reminders.front()), rest);
     }
+    const auto unknown = unwatched(m_session.adviser().rules().feeds(), m_session.record());
+    if (!unknown.empty()) {
+        constexpr qsizetype shown = 40; // characters of what the record says
+        const QString first = QString::fromStdString(unknown.front());
+        const QString rest = unknown.size() > 1 ? tr(" (and %1 more)").arg(unknown.size() - 1) : QString();
+        lines << tr("Not recognised, so that no rule watches it: '%1'%2.", "a medicine or allergy, how many more")
+                     .arg(first.size() > shown ? first.left(shown - 1) + QChar(0x2026) : first, rest);
+    }
     const std::size_t toRead = standing.size() + reminders.size();
     m_read->setVisible(toRead > 0);
     m_read->setText(tr("What it means: %1").arg(toRead));

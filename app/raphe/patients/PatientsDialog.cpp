@@ -11,6 +11,7 @@
 #include "app/raphe/practice/OnPractice.h"
 #include "app/raphe/record/PatientEditor.h"
 #include "app/words/ErrorText.h"
+#include "core/record/PatientSearch.h"
 #include "core/store/Export.h"
 
 #include <QDir>
@@ -268,11 +269,28 @@ void PatientsDialog::backToList()
     m_typed->selectAll();
 }
 
+// By name, in whatever spelling, and birth date.
+bool PatientsDialog::isOnFile(const PatientRecord &record) const
+{
+    const auto cards = m_practice.patients();
+    return cards && std::any_of(cards.value().begin(), cards.value().end(), [&](const PatientCard &card) {
+        return card.born == record.born && foldedWords(card.name) == foldedWords(record.name);
+    });
+}
+
 void PatientsDialog::newPatient()
 {
     std::int64_t added = 0;
     PatientEditor editor(PatientRecord(), m_rules, this);
+    std::optional<PatientRecord> insisted; // on which the user was told that there is such a patient
     editor.saveThrough([&](const PatientRecord &record) -> Result<Done> {
+        if (record != insisted && isOnFile(record)) {
+            insisted = record;
+            return Error{ErrorCode::NotAllowed, {},
+                tr("A patient of this name and birth date is on file already: leave this form and open their record, or save "
+                   "again to keep both.")
+                    .toStdString()};
+        }
         const auto id = m_practice.addPatient(record);
         if (!id)
             return id.error();

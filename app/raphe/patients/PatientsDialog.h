@@ -52,6 +52,7 @@ private:
     void showCount();
     void askIdentity(std::int64_t id);
     void backToList();
+    [[nodiscard]] bool isOnFile(const PatientRecord &record) const;
     void newPatient();
     void editRecord();
     void joinDuplicates();

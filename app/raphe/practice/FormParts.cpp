@@ -55,6 +55,7 @@ WrappedLabel *hint(const QString &text)
 {
     auto *label = new WrappedLabel(text);
     label->setProperty("role", QStringLiteral("quiet"));
+    label->setTextFormat(Qt::PlainText); // it may say again what somebody typed
     return label;
 }
 

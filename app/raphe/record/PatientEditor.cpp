@@ -152,6 +152,7 @@ RecordPage *PatientEditor::makeHealthPage()
     page->add(tr("Blood pressure"), m_bloodPressure = new BloodPressureEdit);
     m_otherBloodPressures = addKept(page, tr("Other blood pressures"), m_given.otherBloodPressures, bloodPressureWords);
     page->add(tr("Operations"), m_surgery = new RowsOf<SurgeryRow>([] { return new SurgeryRow; }));
+    page->add({}, m_surgeryDoubt = hint());
     page->add(tr("Implants"), m_implants = new RowsOf<ImplantRow>([] { return new ImplantRow; }));
     page->close();
     connect(addPregnancy, &QPushButton::clicked, this, [this] {
@@ -289,6 +290,14 @@ void PatientEditor::lookAgain()
         return; // still being put together
     m_pregnancyReminder->setVisible(
         m_pregnancy->value() && !m_conditions->has(pregnancyId) && m_rules.findCondition(pregnancyId));
+    const int born = QDate::fromString(QString::fromStdString(m_born->value()), Qt::ISODate).year(); // 0: not known
+    int before = 0;
+    for (const Surgery &surgery : m_surgery->value())
+        if (surgery.year && *surgery.year < born)
+            before = *surgery.year;
+    m_surgeryDoubt->setVisible(before > 0);
+    m_surgeryDoubt->say(
+        tr("An operation of %1 lies before the birth in %2. It is kept and counts; correct the year.").arg(before).arg(born));
     tellTabs();
 }
 

@@ -103,6 +103,7 @@ private:
     RowsOf<TextRow> *m_allergies = nullptr;
     PregnancyEdit *m_pregnancy = nullptr;
     QWidget *m_pregnancyReminder = nullptr;
+    WrappedLabel *m_surgeryDoubt = nullptr; // an operation before the birth
     KeptList *m_otherPregnancies = nullptr;
     BloodPressureEdit *m_bloodPressure = nullptr;
     KeptList *m_otherBloodPressures = nullptr;

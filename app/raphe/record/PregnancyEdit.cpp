@@ -33,6 +33,9 @@ QString weekTodayWords(const Pregnancy &pregnancy, const QDate &today)
     if (week > Pregnancy::lastWeek)
         return translated(QT_TR_NOOP("That is past week %1 today. Take it out when it no longer holds."))
             .arg(Pregnancy::lastWeek);
+    constexpr int due = 40; // weeks: common practice, no source
+    if (week > due)
+        return translated(QT_TR_NOOP("That makes week %1 today. Is the child born? Then take it out.")).arg(week);
     return translated(QT_TR_NOOP("That makes week %1 today.")).arg(week);
 }
 
