@@ -12,7 +12,7 @@ namespace raphe {
 
 namespace {
 
-constexpr qint64 pause = 1000; // ms: what is typed after it begins anew; our choice
+constexpr quint64 pause = 1000; // ms: what is typed after it begins anew; our choice
 
 // Decimal digits of any script, and nothing else.
 std::optional<int> numberIn(const QString &typed)
@@ -114,21 +114,26 @@ std::optional<int> ChoiceRow::after(int key) const
     return {};
 }
 
+// By when the keys were struck, not by when a busy machine came to them.
+bool ChoiceRow::isGoingOn(const QKeyEvent &key) const
+{
+    return !m_typed.isEmpty() && key.timestamp() < m_lastKey + pause;
+}
+
 // As into a field: on a row of numbers no letter is a key of the window.
 bool ChoiceRow::isTyped(const QKeyEvent &key) const
 {
     if (!m_isOfNumbers || (key.modifiers() & ~(Qt::KeypadModifier | Qt::ShiftModifier)) || key.text().isEmpty())
         return false;
-    const bool isGoingOn = !m_typed.isEmpty() && m_sinceKey.isValid() && m_sinceKey.elapsed() < pause;
-    return key.text().front().isPrint() && (key.key() != Qt::Key_Space || isGoingOn);
+    return key.text().front().isPrint() && (key.key() != Qt::Key_Space || isGoingOn(key));
 }
 
-void ChoiceRow::type(const QString &text)
+void ChoiceRow::type(const QKeyEvent &key)
 {
-    if (!m_sinceKey.isValid() || m_sinceKey.elapsed() >= pause)
+    if (!isGoingOn(key))
         m_typed.clear();
-    m_sinceKey.start();
-    m_typed += text;
+    m_lastKey = key.timestamp();
+    m_typed += key.text();
     const auto number = numberIn(m_typed);
     const bool isThere = number && *number < static_cast<int>(m_buttons.size());
     choose(isThere ? number : std::nullopt, isThere ? QString() : m_typed);
@@ -143,7 +148,7 @@ bool ChoiceRow::eventFilter(QObject *watched, QEvent *event)
     if (isTyped(*key)) {
         event->accept();
         if (event->type() == QEvent::KeyPress && isEnabled())
-            type(key->text());
+            type(*key);
         return true;
     }
     m_typed.clear();

@@ -3,7 +3,6 @@
 // a pause is one number, in the digits of any script; what is none of the row's numbers chooses nothing, and can be read.
 #pragma once
 
-#include <QElapsedTimer>
 #include <QStringList>
 #include <QWidget>
 
@@ -48,12 +47,13 @@ private:
     std::vector<QPushButton *> m_buttons;
     std::optional<int> m_value;
     [[nodiscard]] bool isTyped(const QKeyEvent &key) const;
-    void type(const QString &text);
+    [[nodiscard]] bool isGoingOn(const QKeyEvent &key) const;
+    void type(const QKeyEvent &key);
 
     bool m_isOfNumbers = false;
     QString m_typed; // without a pause
     QString m_unread;
-    QElapsedTimer m_sinceKey;
+    quint64 m_lastKey = 0; // ms, as the window system counts
 };
 
 } // namespace raphe
