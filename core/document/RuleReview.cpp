@@ -187,6 +187,7 @@ private:
         std::stable_sort(
             of.begin(), of.end(), [&](const CautionRule *a, const CautionRule *b) { return std::less<>()(place(a), place(b)); });
         std::vector<ReviewRow> out;
+        out.reserve(of.size());
         for (const CautionRule *rule : of)
             out.push_back(rowOf(*rule));
         return out;

@@ -34,7 +34,8 @@ public:
     // Counted from the midline, so that the mirrored column has the mirrored x to the last bit.
     [[nodiscard]] Point at(std::size_t column, std::size_t row) const
     {
-        const double fromMidline = static_cast<double>(column) - static_cast<double>(m_columns / 2) + 0.5;
+        const std::size_t half = m_columns / 2;
+        const double fromMidline = static_cast<double>(column) - static_cast<double>(half) + 0.5;
         return {fromMidline * m_apart, (static_cast<double>(row) + 0.5) * m_apart};
     }
     void paint(Point from, Point to, double radius)
