@@ -26,7 +26,8 @@ bool VisitSession::isFinal(const WarningAnswer &answer) const
     return answer.isThere && sign && sign->level == WarningLevel::EmergencyNow;
 }
 
-// A visit that came from a file, or was begun before, says nothing of an emergency that another one of this day has, or denies it.
+// A visit that came from a file, or was begun before, says nothing of an emergency that another one of this day has, or denies
+// it.
 void VisitSession::takeEmergenciesOfTheDay()
 {
     if (isReadOnly())

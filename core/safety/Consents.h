@@ -41,7 +41,8 @@ namespace raphe {
     const std::optional<std::set<std::string>> &techniques);
 
 /// Fails for an item that the content does not know; and for a yes without a chaperone offered where the item has one, without
-/// the name of a guardian other than the patient where one is needed, and to what is done with adults only. `place` is used in messages.
+/// the name of a guardian other than the patient where one is needed, and to what is done with adults only. `place` is used in
+/// messages.
 [[nodiscard]] Result<Done> checkConsent(
     const ConsentItems &items, const Visit &visit, const ConsentAnswer &answer, const std::string &place);
 /// All answers of the visit. `file` is used in messages.
