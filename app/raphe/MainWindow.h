@@ -77,7 +77,8 @@ private:
     void askForForm();
     void askForRules();
     using Writing = std::function<Result<Done>(const std::string &file, Paper paper)>;
-    void askForPdf(const QString &title, const QString &name, const Writing &write);
+    void askForPage(const QString &title, const QString &name, const QStringList &otherFormats, const Writing &write);
+    [[nodiscard]] Result<Done> writeMap(const std::string &file, Paper paper) const;
     void tellWritten(const Result<Done> &written, const QString &file);
     void goTo(const Place &place);
     void handToPatient();

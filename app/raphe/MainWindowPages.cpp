@@ -31,23 +31,20 @@ void MainWindow::makePagesMenu(QToolButton *button)
 
 void MainWindow::askForMap()
 {
-    QString chosen = m_settings.paper() == Paper::Letter ? tr("PDF, Letter (*.pdf)") : tr("PDF, A4 (*.pdf)");
-    const QString file = QFileDialog::getSaveFileName(this, tr("Save the visit map"), QDir::home().filePath(tr("visit-map.pdf")),
-        tr("PDF, A4 (*.pdf)") + QStringLiteral(";;") + tr("PDF, Letter (*.pdf)") + QStringLiteral(";;") + tr("SVG (*.svg)")
-            + QStringLiteral(";;") + tr("PNG (*.png)"),
-        &chosen);
-    if (file.isEmpty())
-        return;
-    const Paper paper = chosen == tr("PDF, Letter (*.pdf)") ? Paper::Letter : Paper::A4;
-    m_settings.setPaper(paper);
-    exportMap(file, paper);
+    askForPage(tr("Save the visit map"), tr("visit-map.pdf"), {tr("SVG (*.svg)"), tr("PNG (*.png)")},
+        [this](const std::string &file, Paper paper) { return writeMap(file, paper); });
+}
+
+Result<Done> MainWindow::writeMap(const std::string &file, Paper paper) const
+{
+    const Knowledge &k = m_session.knowledge();
+    return writeVisitMap(file, paper, visitMap(*k.atlas, *k.body, m_session.visit(), "en"),
+        BodyArt(*k.atlas, k.body->of(View::Front)), BodyArt(*k.atlas, k.body->of(View::Back)));
 }
 
 bool MainWindow::exportMap(const QString &file, Paper paper)
 {
-    const Knowledge &k = m_session.knowledge();
-    const auto written = writeVisitMap(file.toStdString(), paper, visitMap(*k.atlas, *k.body, m_session.visit(), "en"),
-        BodyArt(*k.atlas, k.body->of(View::Front)), BodyArt(*k.atlas, k.body->of(View::Back)));
+    const auto written = writeMap(file.toStdString(), paper);
     tellWritten(written, file);
     return written.ok();
 }
@@ -57,14 +54,16 @@ void MainWindow::tellWritten(const Result<Done> &written, const QString &file)
     statusBar()->showMessage(written ? tr("The page is in %1").arg(file) : errorText(written.error()), written ? 8000 : 0);
 }
 
-void MainWindow::askForPdf(const QString &title, const QString &name, const Writing &write)
+void MainWindow::askForPage(const QString &title, const QString &name, const QStringList &otherFormats, const Writing &write)
 {
-    QString chosen = m_settings.paper() == Paper::Letter ? tr("PDF, Letter (*.pdf)") : tr("PDF, A4 (*.pdf)");
-    const QString file = QFileDialog::getSaveFileName(this, title, QDir::home().filePath(name),
-        tr("PDF, A4 (*.pdf)") + QStringLiteral(";;") + tr("PDF, Letter (*.pdf)"), &chosen);
+    const QString letter = tr("PDF, Letter (*.pdf)");
+    const QString a4 = tr("PDF, A4 (*.pdf)");
+    QString chosen = m_settings.paper() == Paper::Letter ? letter : a4;
+    const QString file = QFileDialog::getSaveFileName(
+        this, title, QDir::home().filePath(name), (QStringList{a4, letter} + otherFormats).join(QStringLiteral(";;")), &chosen);
     if (file.isEmpty())
         return;
-    const Paper paper = chosen == tr("PDF, Letter (*.pdf)") ? Paper::Letter : Paper::A4;
+    const Paper paper = chosen == letter ? Paper::Letter : Paper::A4;
     m_settings.setPaper(paper);
     tellWritten(write(file.toStdString(), paper), file);
 }
@@ -78,7 +77,7 @@ void MainWindow::askForLetter()
         statusBar()->showMessage(tr("No warning sign of this visit may stand in a letter: there is none, or it was told alone."));
         return;
     }
-    askForPdf(tr("Save the letter"), tr("letter.pdf"),
+    askForPage(tr("Save the letter"), tr("letter.pdf"), {},
         [&](const std::string &file, Paper paper) { return writeReferralLetter(file, paper, letter.value()); });
 }
 
@@ -90,7 +89,7 @@ void MainWindow::askForForm()
         statusBar()->showMessage(errorText(form.error()));
         return;
     }
-    askForPdf(tr("Save the form before arrival"), tr("before-your-visit.pdf"), [&](const std::string &file, Paper paper) {
+    askForPage(tr("Save the form before arrival"), tr("before-your-visit.pdf"), {}, [&](const std::string &file, Paper paper) {
         const Knowledge &k = m_session.knowledge();
         return writeArrivalForm(
             file, paper, form.value(), BodyArt(*k.atlas, k.body->of(View::Front)), BodyArt(*k.atlas, k.body->of(View::Back)));
@@ -99,7 +98,7 @@ void MainWindow::askForForm()
 
 void MainWindow::askForRules()
 {
-    askForPdf(tr("Save the rules for review"), tr("rules-for-review.pdf"), [&](const std::string &file, Paper paper) {
+    askForPage(tr("Save the rules for review"), tr("rules-for-review.pdf"), {}, [&](const std::string &file, Paper paper) {
         return writeRuleReview(file, paper, ruleReview(m_session.adviser().rules(), *m_session.knowledge().atlas));
     });
 }

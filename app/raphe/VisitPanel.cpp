@@ -89,13 +89,8 @@ VisitPanel::VisitPanel(VisitSession &session, QWidget *parent) : QWidget(parent)
             m_session.setComplaint(m_complaint->toPlainText().toStdString());
     });
     connect(m_cautions, &QPlainTextEdit::textChanged, this, [this] {
-        if (m_filling)
-            return;
-        std::vector<std::string> lines;
-        for (const QString &line : m_cautions->toPlainText().split(QLatin1Char('\n')))
-            if (!line.trimmed().isEmpty())
-                lines.push_back(line.trimmed().toStdString());
-        m_session.setCautions(lines);
+        if (!m_filling)
+            m_session.setCautions(linesIn(m_cautions->toPlainText()));
     });
     connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex &now) {
         if (!m_filling && now.isValid())

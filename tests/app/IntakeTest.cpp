@@ -265,4 +265,22 @@ TEST_F(Intake, TheDrawingIsMeasuredAndComparedWithTheLastOne)
     EXPECT_EQ(session().visit().pain, std::vector{patch});
 }
 
+// What one visit promises is never taken for another's, also while the cursor stands in the field.
+TEST_F(Intake, PromisesBelongToTheirVisit)
+{
+    window().showIntake(true);
+    auto *promised = named<QPlainTextEdit>(QStringLiteral("Promised until the next visit, one a line"));
+    type(promised, QStringLiteral("walk "));
+    type(promised, QStringLiteral("a lot"));
+    EXPECT_EQ(promised->toPlainText(), QStringLiteral("walk a lot"));
+    EXPECT_EQ(stored().promised, std::vector<std::string>{"walk a lot"});
+    ASSERT_TRUE(promised->hasFocus());
+    const auto next = session().startVisit(session().patientId());
+    ASSERT_TRUE(next.ok());
+    ASSERT_TRUE(session().open(next.value()).ok());
+    EXPECT_TRUE(promised->toPlainText().isEmpty());
+    type(promised, QStringLiteral("rest"));
+    EXPECT_EQ(stored().promised, std::vector<std::string>{"rest"});
+}
+
 } // namespace raphe::test

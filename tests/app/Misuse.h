@@ -2,6 +2,7 @@
 // without a window, and a second look at what the practice file holds. Each test is named by the attempt that it does.
 #pragma once
 
+#include "tests/app/InNext.h"
 #include "tests/app/Window.h"
 
 #include "app/raphe/intake/DecisionDialog.h"
@@ -159,15 +160,6 @@ protected:
         ASSERT_TRUE(advice.ok());
         EXPECT_TRUE(advice.value().isLocked()) << when;
         EXPECT_TRUE(advice.value().treatment.treat.empty()) << when;
-    }
-    // What is done in the dialog that opens next.
-    template <class Dialog> static void inNext(const std::function<void(Dialog &)> &act)
-    {
-        QTimer::singleShot(0, [act] {
-            auto *dialog = qobject_cast<Dialog *>(QApplication::activeModalWidget());
-            ASSERT_TRUE(dialog);
-            act(*dialog);
-        });
     }
     void ask(const std::function<void(WarningsDialog &)> &act)
     {

@@ -1,4 +1,5 @@
 // Warning signs in the window: asked by mouse and by keys, a yes stops the work, and an emergency cannot be passed.
+#include "tests/app/InNext.h"
 #include "tests/app/Window.h"
 
 #include "app/raphe/intake/CautionsDialog.h"
@@ -30,15 +31,6 @@ protected:
     [[nodiscard]] QPushButton *answer(const QWidget &dialog, const char *id, const char *word)
     {
         return button(dialog, QString::fromUtf8(word) + QStringLiteral(": ") + QString::fromStdString(sign(id).ask));
-    }
-    // What is done in the dialog that opens next.
-    template <class Dialog> static void inNext(const std::function<void(Dialog &)> &act)
-    {
-        QTimer::singleShot(0, [act] {
-            auto *dialog = qobject_cast<Dialog *>(QApplication::activeModalWidget());
-            ASSERT_TRUE(dialog);
-            act(*dialog);
-        });
     }
     void ask(const std::function<void(WarningsDialog &)> &act)
     {

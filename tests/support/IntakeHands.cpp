@@ -80,6 +80,14 @@ void IntakeHands::press(QWidget *in, const QString &name)
     QTest::mouseClick(found, Qt::LeftButton);
 }
 
+void IntakeHands::open(QWidget *in, const QString &button, int itsKey, Qt::KeyboardModifiers modifiers)
+{
+    if (m_by == By::Keys)
+        key(itsKey, modifiers);
+    else
+        press(in, button);
+}
+
 void IntakeHands::type(QWidget *field, const QString &text)
 {
     if (!field)
@@ -172,10 +180,7 @@ void IntakeHands::newPatient()
         see(list, "identity");
         press(&list, QStringLiteral("All three agree"));
     });
-    if (m_by == By::Keys)
-        key(Qt::Key_O, Qt::ControlModifier);
-    else
-        press(&m_window, QStringLiteral("Patients"));
+    open(&m_window, QStringLiteral("Patients"), Qt::Key_O, Qt::ControlModifier);
 }
 
 void IntakeHands::warningSigns()
@@ -193,10 +198,7 @@ void IntakeHands::warningSigns()
             press(&dialog, name);
         press(&dialog, QStringLiteral("Done"));
     });
-    if (m_by == By::Keys)
-        key(Qt::Key_A, Qt::AltModifier);
-    else
-        press(&m_window, QStringLiteral("Warning signs"));
+    open(&m_window, QStringLiteral("Warning signs"), Qt::Key_A, Qt::AltModifier);
 }
 
 void IntakeHands::consent()
@@ -206,10 +208,7 @@ void IntakeHands::consent()
         press(&dialog, QStringLiteral("Explained and agreed"));
         press(&dialog, QStringLiteral("Done"));
     });
-    if (m_by == By::Keys)
-        key(Qt::Key_C, Qt::AltModifier);
-    else
-        press(&m_window.intake(), QStringLiteral("Consent"));
+    open(&m_window.intake(), QStringLiteral("Consent"), Qt::Key_C, Qt::AltModifier);
 }
 
 void IntakeHands::firstVisit()
@@ -246,10 +245,7 @@ void IntakeHands::firstVisit()
 
 void IntakeHands::followUp()
 {
-    if (m_by == By::Keys)
-        key(Qt::Key_N, Qt::ControlModifier);
-    else
-        press(&m_window, QStringLiteral("New visit"));
+    open(&m_window, QStringLiteral("New visit"), Qt::Key_N, Qt::ControlModifier);
     QWidget &page = m_window.intake();
     see(m_window, "since-last");
     choose(&page, QStringLiteral("Since the last visit"), 0);

@@ -35,6 +35,8 @@ public:
 
 private:
     void press(QWidget *in, const QString &button);
+    /// What the window offers by a button and by a key.
+    void open(QWidget *in, const QString &button, int itsKey, Qt::KeyboardModifiers modifiers);
     void type(QWidget *field, const QString &text);
     void choose(QWidget *in, const QString &row, int index);
     void paint(View view, const Place &place);

@@ -134,13 +134,8 @@ QWidget *IntakePage::makeForm()
     m_promised = new TextBlock(tr("Promised until the next visit, one a line"), 2);
     column->addLayout(labelled(m_promised->accessibleName(), m_promised));
     connect(m_promised, &QPlainTextEdit::textChanged, this, [this] {
-        if (m_filling)
-            return;
-        std::vector<std::string> lines;
-        for (const QString &line : m_promised->toPlainText().split(QLatin1Char('\n'), Qt::SkipEmptyParts))
-            if (!line.trimmed().isEmpty())
-                lines.push_back(line.trimmed().toStdString());
-        m_session.setPromised(lines);
+        if (!m_filling)
+            m_session.setPromised(linesIn(m_promised->toPlainText()));
     });
     column->addStretch(1);
     m_scroll = scrolled(page);
@@ -215,11 +210,12 @@ void IntakePage::showVisit()
                         "one if it is the same.")
                          .arg(twins->first + 1)
                          .arg(twins->second + 1));
-    QStringList lines;
-    for (const std::string &line : visit.promised)
-        lines << QString::fromStdString(line);
-    if (!m_promised->hasFocus())
-        m_promised->give(lines.join(QLatin1Char('\n')).toStdString());
+    if (linesIn(m_promised->toPlainText()) != visit.promised) { // what is being typed stays as it is
+        QStringList lines;
+        for (const std::string &line : visit.promised)
+            lines << QString::fromStdString(line);
+        m_promised->setPlainText(lines.join(QLatin1Char('\n')));
+    }
     m_promised->setReadOnly(!mayChange);
     m_form->setReadOnly(!mayChange);
     m_filling = false;

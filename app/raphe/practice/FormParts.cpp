@@ -80,6 +80,15 @@ QScrollArea *scrolled(QWidget *page)
     return area;
 }
 
+std::vector<std::string> linesIn(const QString &text)
+{
+    std::vector<std::string> lines;
+    for (const QString &line : text.split(QLatin1Char('\n')))
+        if (!line.trimmed().isEmpty())
+            lines.push_back(line.trimmed().toStdString());
+    return lines;
+}
+
 QString capitalised(QString text)
 {
     if (!text.isEmpty())

@@ -5,6 +5,9 @@
 
 #include <QString>
 
+#include <string>
+#include <vector>
+
 class QBoxLayout;
 class QLabel;
 class QPushButton;
@@ -26,6 +29,8 @@ class WrappedLabel;
 [[nodiscard]] QPushButton *pushButton(const QString &text);
 /// The page in an area that scrolls up and down when the screen is too small for it. Belongs to the caller's layout.
 [[nodiscard]] QScrollArea *scrolled(QWidget *page);
+/// The lines of a text that are not blank, without the spaces around them.
+[[nodiscard]] std::vector<std::string> linesIn(const QString &text);
 /// With a capital first letter.
 [[nodiscard]] QString capitalised(QString text);
 /// The error as a sentence: with a capital letter and a full stop.

@@ -4,7 +4,6 @@
 #include "app/raphe/practice/FormParts.h"
 #include "app/raphe/practice/PassphraseEdit.h"
 #include "app/raphe/practice/RecoverDialog.h"
-#include "core/store/UnlockDelay.h"
 
 #include <QFileInfo>
 #include <QHBoxLayout>
@@ -16,8 +15,6 @@ namespace raphe {
 namespace {
 
 using Keys = std::shared_ptr<const Keyring>;
-
-constexpr int tickMs = 200;
 
 } // namespace
 
@@ -52,8 +49,7 @@ UnlockDialog::UnlockDialog(
     m_unlock->setDefault(true);
     resize(520, sizeHint().height());
 
-    m_tick.setInterval(tickMs);
-    connect(&m_tick, &QTimer::timeout, this, &UnlockDialog::showWait);
+    connect(&m_delay, &TryDelay::told, this, &UnlockDialog::showWait);
     connect(m_unlock, &QPushButton::clicked, this, &UnlockDialog::unlock);
     connect(close, &QPushButton::clicked, this, &UnlockDialog::reject);
     connect(lost, &QPushButton::clicked, this, &UnlockDialog::recover);
@@ -119,27 +115,21 @@ void UnlockDialog::setFailures(int failures)
 
 void UnlockDialog::waitAsLongAsNeeded()
 {
-    const std::chrono::milliseconds delay = unlockDelay(m_failures);
-    m_until = QDeadlineTimer(delay);
-    if (delay.count() > 0) {
-        m_tick.start();
+    if (m_delay.begin(m_failures)) {
         say(m_why);
-        showWait();
+        showWait(m_delay.secondsLeft());
     } else if (m_failures > 0) {
         say(m_why + QLatin1Char(' ') + tr("Try again."));
     }
 }
 
-void UnlockDialog::showWait()
+void UnlockDialog::showWait(qint64 secondsLeft)
 {
-    const qint64 left = (m_until.remainingTime() + 999) / 1000; // whole seconds, upwards
-    m_unlock->setEnabled(left <= 0);
-    if (left > 0) {
-        amend(m_why + QLatin1Char(' ') + tr("The next try can be made in %1 s.").arg(left));
-    } else {
-        m_tick.stop();
+    m_unlock->setEnabled(secondsLeft <= 0);
+    if (secondsLeft > 0)
+        amend(m_why + QLatin1Char(' ') + tr("The next try can be made in %1 s.").arg(secondsLeft));
+    else
         say(m_why + QLatin1Char(' ') + tr("Try again."));
-    }
 }
 
 void UnlockDialog::explain(const Error &error)
@@ -178,7 +168,7 @@ void UnlockDialog::recover()
 void UnlockDialog::done(int result)
 {
     wipe(*m_passphrase);
-    m_tick.stop();
+    m_delay.stop();
     WorkDialog::done(result);
 }
 

@@ -3,11 +3,9 @@
 // accepted() when it is done: keys() then opens the file, in any thread.
 #pragma once
 
+#include "app/raphe/practice/TryDelay.h"
 #include "app/raphe/practice/WorkDialog.h"
 #include "core/store/Practice.h"
-
-#include <QDeadlineTimer>
-#include <QTimer>
 
 #include <memory>
 
@@ -49,7 +47,7 @@ private:
     void recover();
     void setFailures(int failures);
     void waitAsLongAsNeeded();
-    void showWait();
+    void showWait(qint64 secondsLeft);
     void explain(const Error &error);
 
     const std::string m_file;
@@ -60,8 +58,7 @@ private:
     QPushButton *m_unlock;
     int m_failures;
     QString m_why; // of the wait
-    QDeadlineTimer m_until;
-    QTimer m_tick;
+    TryDelay m_delay;
     std::shared_ptr<const Keyring> m_keys;
 };
 

@@ -122,70 +122,77 @@ QString WordsPage::answerWords(const PatientAnswers &answers, int) const
     return shown(answers.complaint.*m_field);
 }
 
-QualityPage::QualityPage(const PatientWords &words, const Knowledge &knowledge)
-    : PatientPage(words, "quality-title"), m_knowledge(knowledge), m_where(tellLarge()), m_quality(nullptr)
+PatchPage::PatchPage(const PatientWords &words, const char *titleId, const Knowledge &knowledge)
+    : PatientPage(words, titleId), m_knowledge(knowledge), m_where(tellLarge())
 {
-    tell(say("quality-one"));
-    m_quality = ask({}, buttonTexts(words, qualityIds), 2);
-    column().addStretch(1);
 }
 
-void QualityPage::give(const PatientAnswers &answers, int patch)
+void PatchPage::give(const PatientAnswers &answers, int patch)
 {
     PatientPage::give(answers, patch);
     if (!hasPatch(answers, patch))
         return;
     m_where->say(placesOf(m_knowledge, patchOf(answers, patch)));
-    const auto &quality = patchOf(answers, patch).quality;
-    m_quality->give(quality ? std::optional(static_cast<int>(*quality)) : std::nullopt);
+    m_row->give(answerOf(patchOf(answers, patch)));
 }
 
-void QualityPage::take(PatientAnswers &answers) const
+void PatchPage::take(PatientAnswers &answers) const
 {
     if (hasPatch(answers, patch()))
-        answers.pain[static_cast<std::size_t>(patch())].quality = m_quality->value()
-            ? std::optional(painQualityWords[static_cast<std::size_t>(*m_quality->value())].first)
-            : std::nullopt;
+        setAnswer(answers.pain[static_cast<std::size_t>(patch())], m_row->value());
 }
 
-QString QualityPage::answerWords(const PatientAnswers &answers, int patch) const
+QString PatchPage::answerWords(const PatientAnswers &answers, int patch) const
 {
     const PainPatch &painted = patchOf(answers, patch);
-    const QString where = placesOf(m_knowledge, painted) + QLatin1Char('\n');
-    return painted.quality ? where + say(qualityIds[static_cast<std::size_t>(*painted.quality)]) : QString();
+    const auto answer = answerOf(painted);
+    return answer ? placesOf(m_knowledge, painted) + QLatin1Char('\n') + wordsOf(*answer) : QString();
 }
 
-StrengthPage::StrengthPage(const PatientWords &words, const Knowledge &knowledge)
-    : PatientPage(words, "strength-here"), m_knowledge(knowledge), m_where(tellLarge()), m_strength(nullptr)
+QualityPage::QualityPage(const PatientWords &words, const Knowledge &knowledge) : PatchPage(words, "quality-title", knowledge)
+{
+    tell(say("quality-one"));
+    setRow(ask({}, buttonTexts(words, qualityIds), 2));
+    column().addStretch(1);
+}
+
+std::optional<int> QualityPage::answerOf(const PainPatch &patch) const
+{
+    return patch.quality ? std::optional(static_cast<int>(*patch.quality)) : std::nullopt;
+}
+
+void QualityPage::setAnswer(PainPatch &patch, std::optional<int> answer) const
+{
+    patch.quality = answer ? std::optional(painQualityWords[static_cast<std::size_t>(*answer)].first) : std::nullopt;
+}
+
+QString QualityPage::wordsOf(int answer) const
+{
+    return say(qualityIds[static_cast<std::size_t>(answer)]);
+}
+
+StrengthPage::StrengthPage(const PatientWords &words, const Knowledge &knowledge) : PatchPage(words, "strength-here", knowledge)
 {
     tell(say("strength-how"));
-    m_strength = askNumber({});
+    setRow(askNumber({}));
     tell(say("strength-zero"));
     tell(say("strength-ten"));
     column().addStretch(1);
 }
 
-void StrengthPage::give(const PatientAnswers &answers, int patch)
+std::optional<int> StrengthPage::answerOf(const PainPatch &patch) const
 {
-    PatientPage::give(answers, patch);
-    if (!hasPatch(answers, patch))
-        return;
-    m_where->say(placesOf(m_knowledge, patchOf(answers, patch)));
-    const auto &intensity = patchOf(answers, patch).intensity;
-    m_strength->give(intensity ? std::optional(intensity->value) : std::nullopt);
+    return patch.intensity ? std::optional(patch.intensity->value) : std::nullopt;
 }
 
-void StrengthPage::take(PatientAnswers &answers) const
+void StrengthPage::setAnswer(PainPatch &patch, std::optional<int> answer) const
 {
-    if (hasPatch(answers, patch()))
-        answers.pain[static_cast<std::size_t>(patch())].intensity = scoreIn(*m_strength);
+    patch.intensity = answer ? std::optional(PainScore{*answer}) : std::nullopt;
 }
 
-QString StrengthPage::answerWords(const PatientAnswers &answers, int patch) const
+QString StrengthPage::wordsOf(int answer) const
 {
-    const PainPatch &painted = patchOf(answers, patch);
-    return painted.intensity ? placesOf(m_knowledge, painted) + QLatin1Char('\n') + QLocale().toString(painted.intensity->value)
-                             : QString();
+    return QLocale().toString(answer);
 }
 
 RatingsPage::RatingsPage(const PatientWords &words) : PatientPage(words, "strength-title")

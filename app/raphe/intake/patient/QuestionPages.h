@@ -49,36 +49,54 @@ private:
     TextBlock *m_text;
 };
 
+/// About one patch: where it lies stands large above one row of answers.
+class PatchPage : public PatientPage {
+    Q_OBJECT
+
+public:
+    void give(const PatientAnswers &answers, int patch) override;
+    void take(PatientAnswers &answers) const override;
+    [[nodiscard]] QString answerWords(const PatientAnswers &answers, int patch) const override;
+
+protected:
+    PatchPage(const PatientWords &words, const char *titleId, const Knowledge &knowledge);
+    void setRow(ChoiceRow *row) { m_row = row; }
+
+    /// As a place in the row; nothing when it was not answered.
+    [[nodiscard]] virtual std::optional<int> answerOf(const PainPatch &patch) const = 0;
+    virtual void setAnswer(PainPatch &patch, std::optional<int> answer) const = 0;
+    [[nodiscard]] virtual QString wordsOf(int answer) const = 0;
+
+private:
+    const Knowledge &m_knowledge;
+    WrappedLabel *m_where;
+    ChoiceRow *m_row = nullptr;
+};
+
 /// What a patch feels like.
-class QualityPage : public PatientPage {
+class QualityPage : public PatchPage {
     Q_OBJECT
 
 public:
     QualityPage(const PatientWords &words, const Knowledge &knowledge);
-    void give(const PatientAnswers &answers, int patch) override;
-    void take(PatientAnswers &answers) const override;
-    [[nodiscard]] QString answerWords(const PatientAnswers &answers, int patch) const override;
 
-private:
-    const Knowledge &m_knowledge;
-    WrappedLabel *m_where;
-    ChoiceRow *m_quality;
+protected:
+    [[nodiscard]] std::optional<int> answerOf(const PainPatch &patch) const override;
+    void setAnswer(PainPatch &patch, std::optional<int> answer) const override;
+    [[nodiscard]] QString wordsOf(int answer) const override;
 };
 
 /// How strong a patch is.
-class StrengthPage : public PatientPage {
+class StrengthPage : public PatchPage {
     Q_OBJECT
 
 public:
     StrengthPage(const PatientWords &words, const Knowledge &knowledge);
-    void give(const PatientAnswers &answers, int patch) override;
-    void take(PatientAnswers &answers) const override;
-    [[nodiscard]] QString answerWords(const PatientAnswers &answers, int patch) const override;
 
-private:
-    const Knowledge &m_knowledge;
-    WrappedLabel *m_where;
-    ChoiceRow *m_strength;
+protected:
+    [[nodiscard]] std::optional<int> answerOf(const PainPatch &patch) const override;
+    void setAnswer(PainPatch &patch, std::optional<int> answer) const override;
+    [[nodiscard]] QString wordsOf(int answer) const override;
 };
 
 /// How strong it is now, at its worst and at its best.

@@ -2,18 +2,11 @@
 
 #include "app/raphe/practice/FormParts.h"
 #include "app/raphe/practice/PassphraseEdit.h"
-#include "core/store/UnlockDelay.h"
 
 #include <QPushButton>
 #include <QVBoxLayout>
 
 namespace raphe {
-
-namespace {
-
-constexpr int tickMs = 200;
-
-} // namespace
 
 TakeOverDialog::TakeOverDialog(Whose whose, int failures, QWidget *parent)
     : WorkDialog(tr("For the therapist"), parent),
@@ -29,8 +22,7 @@ TakeOverDialog::TakeOverDialog(Whose whose, int failures, QWidget *parent)
     m_take->setDefault(true);
     connect(back, &QPushButton::clicked, this, &TakeOverDialog::reject);
     connect(m_take, &QPushButton::clicked, this, &TakeOverDialog::tryIt);
-    m_tick.setInterval(tickMs);
-    connect(&m_tick, &QTimer::timeout, this, &TakeOverDialog::showWait);
+    connect(&m_delay, &TryDelay::told, this, &TakeOverDialog::showWait);
     resize(560, sizeHint().height());
     waitAsLongAsNeeded();
     m_passphrase->setFocus();
@@ -38,7 +30,7 @@ TakeOverDialog::TakeOverDialog(Whose whose, int failures, QWidget *parent)
 
 void TakeOverDialog::tryIt()
 {
-    if (m_passphrase->text().isEmpty() || m_until.remainingTime() > 0) {
+    if (m_passphrase->text().isEmpty() || m_delay.isWaiting()) {
         m_passphrase->setFocus();
         return;
     }
@@ -78,30 +70,20 @@ void TakeOverDialog::setFailures(int failures)
 
 void TakeOverDialog::waitAsLongAsNeeded()
 {
-    const std::chrono::milliseconds delay = unlockDelay(m_failures);
-    m_until = QDeadlineTimer(delay);
-    if (delay.count() > 0) {
-        m_tick.start();
-        showWait();
-    }
+    if (m_delay.begin(m_failures))
+        showWait(m_delay.secondsLeft());
 }
 
-void TakeOverDialog::showWait()
+void TakeOverDialog::showWait(qint64 secondsLeft)
 {
-    const qint64 left = (m_until.remainingTime() + 999) / 1000; // whole seconds, upwards
-    m_take->setEnabled(left <= 0);
-    if (left > 0) {
-        amend(tr("The last tries were wrong. The next one can be made in %1 s.").arg(left));
-    } else {
-        m_tick.stop();
-        amend({});
-    }
+    m_take->setEnabled(secondsLeft <= 0);
+    amend(secondsLeft > 0 ? tr("The last tries were wrong. The next one can be made in %1 s.").arg(secondsLeft) : QString());
 }
 
 void TakeOverDialog::done(int result)
 {
     wipe(*m_passphrase);
-    m_tick.stop();
+    m_delay.stop();
     WorkDialog::done(result);
 }
 

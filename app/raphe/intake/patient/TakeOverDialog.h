@@ -2,10 +2,8 @@
 // count together with those. accepted() when it was right.
 #pragma once
 
+#include "app/raphe/practice/TryDelay.h"
 #include "app/raphe/practice/WorkDialog.h"
-
-#include <QDeadlineTimer>
-#include <QTimer>
 
 #include <cstdint>
 #include <string>
@@ -38,14 +36,13 @@ private:
     void tryIt();
     void setFailures(int failures);
     void waitAsLongAsNeeded();
-    void showWait();
+    void showWait(qint64 secondsLeft);
 
     const Whose m_whose;
     int m_failures;
     PassphraseLine *m_passphrase;
     QPushButton *m_take;
-    QDeadlineTimer m_until;
-    QTimer m_tick;
+    TryDelay m_delay;
 };
 
 } // namespace raphe
