@@ -102,7 +102,8 @@ private:
             by == IntakeHands::By::Mouse ? QStringLiteral("mouse") : QStringLiteral("keys"), QString::number(size.width()));
         const auto show = [&](const QString &part) {
             return [&, part](QWidget &seen, const char *screen) {
-                QTest::qWait(400); // layers fade in, wrapped words find their height
+                QTest::qWait(400); // layers fade in, the drawing is measured
+                QTest::qWait(50); // and the words about it find their height
                 const QString name = QStringLiteral("film-%1-%2-%3-%4")
                                          .arg(part, way)
                                          .arg(++step, 2, 10, QLatin1Char('0'))

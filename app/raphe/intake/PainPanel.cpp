@@ -157,7 +157,10 @@ QWidget *PainPanel::makeTools()
     auto *search = new SearchBox(*m_session.knowledge().atlas);
     search->setAccessibleName(tr("Place to paint on, by its name"));
     search->setPlaceholderText(tr("Type the place, Enter"));
-    connect(search, &SearchBox::chosen, this, &PainPanel::goTo);
+    connect(search, &SearchBox::chosen, this, [this, search](const Place &place) {
+        goTo(place);
+        search->clear();
+    });
     row->addWidget(search, 1);
     m_brush = new ChoiceRow(tr("Brush"), {tr("Fine"), tr("Middle"), tr("Broad")});
     m_brush->give(1);
