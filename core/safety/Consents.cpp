@@ -168,8 +168,7 @@ Result<Done> checkConsent(const ConsentItems &items, const Visit &visit, const C
 Result<Done> checkConsents(const SafetyRules &rules, const Visit &visit, const std::string &file)
 {
     for (std::size_t i = 0; i < visit.consents.size(); ++i)
-        if (const auto checked =
-                checkConsent(rules.consents(), visit, visit.consents[i], file + "#/consents/" + std::to_string(i));
+        if (auto checked = checkConsent(rules.consents(), visit, visit.consents[i], file + "#/consents/" + std::to_string(i));
             !checked)
             return checked;
     return Done{};
