@@ -18,7 +18,10 @@ Result<Done> writeMap(const std::string &visitFile, const std::string &out, cons
     if (!read)
         return read.error();
     const auto &[knowledge, visit] = read.value();
-    return writeVisitMap(out, size.value(), visitMap(*knowledge.atlas, *knowledge.body, visit, language),
+    const auto rules = readEmbeddedSafetyRules(*knowledge.atlas);
+    if (!rules)
+        return rules.error();
+    return writeVisitMap(out, size.value(), visitMap(rules.value(), *knowledge.atlas, *knowledge.body, visit, language),
         BodyArt(*knowledge.atlas, knowledge.body->of(View::Front)), BodyArt(*knowledge.atlas, knowledge.body->of(View::Back)));
 }
 

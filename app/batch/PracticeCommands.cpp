@@ -77,6 +77,7 @@ Result<Done> restorePractice(const std::string &backup, const std::string &pract
     const auto held = PracticeInUse::hold(practiceFile); // not under a window that has it open
     if (!held)
         return held.error();
+    const auto gap = gapOf(backup, practiceFile); // not when there is no file, or none that can be read
     const auto erased = restore(backup, practiceFile);
     if (!erased)
         return erased.error();
@@ -91,7 +92,10 @@ Result<Done> restorePractice(const std::string &backup, const std::string &pract
             if (const auto done = practice.value()->erase(patient, "erased before the restore"); !done)
                 return done.error();
     }
-    std::cout << Json{{"practice", practiceFile}, {"erased_again", erased.value()}}.dump(1) << '\n';
+    Json out{{"practice", practiceFile}, {"erased_again", erased.value()}};
+    if (gap && !gap.value().isOfAnother)
+        out["lacks"] = {{"entries", gap.value().entries}, {"visits", gap.value().visits}};
+    std::cout << out.dump(1) << '\n';
     return Done{};
 }
 

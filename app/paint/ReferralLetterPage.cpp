@@ -3,6 +3,7 @@
 #include "app/paint/Flow.h"
 #include "app/paint/Theme.h"
 #include "app/paint/Type.h"
+#include "app/paint/TypedText.h"
 
 #include <QCoreApplication>
 #include <QPainter>
@@ -24,7 +25,7 @@ QString tr(const char *text)
 
 QString q(const std::string &text)
 {
-    return QString::fromStdString(text);
+    return safelyShown(QString::fromStdString(text));
 }
 
 class Maker {

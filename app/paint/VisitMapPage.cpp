@@ -2,6 +2,7 @@
 
 #include "app/paint/Marks.h"
 #include "app/paint/Type.h"
+#include "app/paint/TypedText.h"
 
 #include <QBuffer>
 #include <QCoreApplication>
@@ -28,7 +29,7 @@ QString tr(const char *text)
 
 QString q(const std::string &text)
 {
-    return QString::fromStdString(text);
+    return safelyShown(QString::fromStdString(text));
 }
 
 QString longDate(const std::string &iso)
@@ -194,6 +195,24 @@ void paintList(QPainter &painter, const Theme &theme, const ListLayout &layout)
     }
 }
 
+// In a frame of its own over the figures: whoever takes the page home sees it first. Gives where it ends.
+double paintWarnings(QPainter &painter, const Theme &theme, const QRectF &area, const std::vector<std::string> &warnings)
+{
+    if (warnings.empty())
+        return area.top();
+    QStringList lines;
+    for (const std::string &warning : warnings)
+        lines << q(warning);
+    const QString text = lines.join(QLatin1Char('\n'));
+    Type bold(painter, 3.9, QFont::Bold, theme.ink);
+    const QRectF box(area.left(), area.top() + 1, area.width(), bold.height(area.width() - 6, text) + 3.6);
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(theme.ink, 0.8));
+    painter.drawRect(box);
+    bold.draw(box.adjusted(3, 1.6, -3, -1), text);
+    return box.bottom() + 3;
+}
+
 double cautionsHeight(QPainter &painter, const Theme &theme, double width, const QString &text)
 {
     return Type(painter, 3.5, QFont::Normal, theme.ink).height(width - 6, text) + 3.6;
@@ -215,7 +234,8 @@ void paintVisitMap(QPainter &painter, const QRectF &page, const VisitMap &map, c
     painter.setRenderHint(QPainter::Antialiasing);
     const QRectF area = page.adjusted(margin, margin, -margin, -margin + 3);
 
-    const double top = paintHeader(painter, theme, area, map);
+    const double head = paintHeader(painter, theme, area, map);
+    const double top = paintWarnings(painter, theme, QRectF(area.left(), head, area.width(), 0), map.warnings);
 
     QStringList cautionList;
     for (const std::string &caution : map.cautions)

@@ -1,5 +1,6 @@
 #include "app/raphe/MainWindow.h"
 
+#include "app/paint/TypedText.h"
 #include "app/raphe/intake/ConsentDialog.h"
 #include "app/raphe/intake/patient/PatientWindow.h"
 #include "app/words/ErrorText.h"
@@ -389,8 +390,9 @@ void MainWindow::showMarks()
 
 void MainWindow::showWhose()
 {
-    setWindowTitle(
-        m_session.visit().patient ? tr("%1 - Raphe").arg(QString::fromStdString(m_session.visit().patient->name)) : tr("Raphe"));
+    setWindowTitle(m_session.visit().patient
+            ? tr("%1 - Raphe").arg(safelyShown(QString::fromStdString(m_session.visit().patient->name)))
+            : tr("Raphe"));
 }
 
 void MainWindow::tellSaveFailed(const QString &message)

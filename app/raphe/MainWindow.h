@@ -45,6 +45,8 @@ public:
     bool exportMap(const QString &file, Paper paper);
     /// In the status bar, while nobody has typed part of it from paper.
     void remindOfRecoveryKey();
+    /// As long as the file that a back-up took the place of lies beside it.
+    void remindOfRestore();
     [[nodiscard]] BackupRunner &backups() { return *m_backups; }
     [[nodiscard]] VisitPanel &visitPanel() { return *m_visitPanel; }
     [[nodiscard]] IntakePage &intake() { return *m_intake; }

@@ -38,7 +38,7 @@ void MainWindow::askForMap()
 Result<Done> MainWindow::writeMap(const std::string &file, Paper paper) const
 {
     const Knowledge &k = m_session.knowledge();
-    return writeVisitMap(file, paper, visitMap(*k.atlas, *k.body, m_session.visit(), "en"),
+    return writeVisitMap(file, paper, visitMap(m_session.adviser().rules(), *k.atlas, *k.body, m_session.visit(), "en"),
         BodyArt(*k.atlas, k.body->of(View::Front)), BodyArt(*k.atlas, k.body->of(View::Back)));
 }
 

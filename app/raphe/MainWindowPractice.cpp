@@ -7,7 +7,9 @@
 #include "app/raphe/practice/SettingsDialog.h"
 #include "app/words/ErrorText.h"
 #include "core/safety/TechniqueGroups.h"
+#include "core/store/Backup.h"
 
+#include <QFileInfo>
 #include <QMenu>
 #include <QMessageBox>
 #include <QStatusBar>
@@ -61,6 +63,14 @@ void MainWindow::remindOfRecoveryKey()
     if (settings && !settings.value().isRecoveryOnPaper)
         statusBar()->showMessage(
             tr("The recovery key is not known to be on paper: 'Practice', 'Settings and users ...', 'Users'."));
+}
+
+void MainWindow::remindOfRestore()
+{
+    const QString kept = QString::fromStdString(keptBeside(m_session.practice().file()));
+    if (QFileInfo::exists(kept))
+        statusBar()->showMessage(
+            tr("Restored from a back-up: what was written after it is only in %1.").arg(QFileInfo(kept).fileName()));
 }
 
 void MainWindow::showAccesses()

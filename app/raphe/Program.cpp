@@ -87,6 +87,12 @@ Result<Done> eraseAgain(
     return Done{};
 }
 
+Result<Done> noteRestored(const std::string &file, const std::shared_ptr<const Keyring> &keys, std::int64_t endsAt)
+{
+    const auto practice = Practice::open(file, keys);
+    return practice ? practice.value()->noteRestored(endsAt) : Result<Done>(practice.error());
+}
+
 // Set-up for a practice that is not there yet or not sealed yet, else unlocking. Nothing when the person left; an error that
 // cannot be mended here is shown and ends the program as well.
 std::shared_ptr<const Keyring> keysFor(const std::string &practice, const std::shared_future<LearnedResult> &learning)
@@ -109,12 +115,14 @@ std::shared_ptr<const Keyring> keysFor(const std::string &practice, const std::s
     }
     Settings settings;
     std::vector<std::int64_t> erasedSince; // when a back-up was put in its place
+    std::optional<std::int64_t> restoredTo; // the time of its newest entry
     UnlockDialog dialog(practice, settings.signIn(), settings.failedUnlocks());
     QObject::connect(&dialog, &UnlockDialog::restoreWanted, [&] {
         RestoreDialog restoring(practice, &dialog);
         if (restoring.exec() != QDialog::Accepted)
             return;
         erasedSince = restoring.erasedSince();
+        restoredTo = restoring.endsAt();
         dialog.tellRestored();
     });
     QObject::connect(&dialog, &UnlockDialog::failuresChanged, [&](int failures) { settings.setFailedUnlocks(failures); });
@@ -125,6 +133,11 @@ std::shared_ptr<const Keyring> keysFor(const std::string &practice, const std::s
         fail(errorText(erased.error()));
         return {};
     }
+    if (restoredTo)
+        if (const auto noted = noteRestored(practice, dialog.keys(), *restoredTo); !noted) {
+            fail(errorText(noted.error()));
+            return {};
+        }
     return dialog.keys();
 }
 
@@ -164,6 +177,7 @@ Ended workOn(const Given &given)
     }
     window.backups().runIfDue();
     window.remindOfRecoveryKey();
+    window.remindOfRestore();
     const int status = QApplication::exec();
     return {status, {given.practice, keys->account, session.visitId()}};
 }

@@ -124,7 +124,7 @@ void ReasonPanel::refresh()
     m_filling = true;
     Preferences preferences = m_settings.preferences();
     preferences.techniques = m_session.techniques();
-    const auto advice = m_session.adviser().advise(m_session.visit(), "visit", preferences);
+    const auto advice = m_session.adviser().advise(m_session.asSuspected(), "visit", preferences);
     for (const List &list : m_lists) {
         if (advice)
             list.model->show(advice.value(), m_session.visit());

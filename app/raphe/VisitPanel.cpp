@@ -1,5 +1,6 @@
 #include "app/raphe/VisitPanel.h"
 
+#include "app/paint/TypedText.h"
 #include "app/raphe/Style.h"
 #include "app/raphe/WrappedLabel.h"
 #include "app/raphe/patients/PatientsDialog.h"
@@ -288,7 +289,7 @@ void VisitPanel::showVisit()
     m_filling = true;
     const bool isOpen = m_session.patientId() != 0;
     const PatientRecord &record = m_session.record();
-    m_name->say(isOpen ? QString::fromStdString(record.name) : tr("No patient"));
+    m_name->say(isOpen ? safelyShown(QString::fromStdString(record.name)) : tr("No patient"));
     QString person = isOpen ? bornWords(record.born) : tr("Choose one, or begin a record");
     if (!record.mark.empty())
         person += tr(" - %1", "mark of a patient").arg(QString::fromStdString(record.mark));

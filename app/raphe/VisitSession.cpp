@@ -245,8 +245,32 @@ Result<Done> VisitSession::moveTo(std::int64_t patient, const std::string &reaso
         moved.patient = Patient{record.value().name, record.value().born};
         for (Complaint &complaint : moved.complaints)
             complaint.episode.reset(); // that was one of the other patient
-        return m_practice->move(m_visitId, patient, reason, writeVisit(moved));
+        const auto left = leftBehind(reason);
+        if (!left)
+            return left.error();
+        return m_practice->move(m_visitId, patient, reason, writeVisit(moved), left.value());
     });
+}
+
+// Empty when the visit tells of no emergency.
+Result<std::string> VisitSession::leftBehind(const std::string &reason) const
+{
+    Visit left;
+    left.patient = m_visit.patient;
+    left.date = m_visit.date;
+    for (const WarningAnswer &answer : m_visit.warnings)
+        if (isFinal(answer))
+            left.warnings.push_back({answer.sign, true, answer.asked, answer.at, {}, reason, {}, true});
+    if (left.warnings.empty())
+        return std::string();
+    const auto users = m_practice->accounts();
+    if (!users)
+        return users.error();
+    for (const AccountCard &user : users.value())
+        if (user.id == m_practice->keys()->account)
+            for (WarningAnswer &answer : left.warnings)
+                answer.told = user.name;
+    return writeVisit(left);
 }
 
 bool VisitSession::mayChange()

@@ -68,6 +68,7 @@ public:
     [[nodiscard]] Result<Done> beginAmendment();
     [[nodiscard]] Result<Done> dropAmendment();
     [[nodiscard]] Result<Done> markInError(const std::string &reason);
+    /// An emergency leaves its mark with the patient that the visit is taken from: a visit of the day that asks for it.
     [[nodiscard]] Result<Done> moveTo(std::int64_t patient, const std::string &reason);
     [[nodiscard]] const Visit &visit() const { return m_visit; }
     /// What was found at this patient's other visits, newest first.
@@ -81,20 +82,25 @@ public:
     [[nodiscard]] Result<Done> answerWarning(const WarningAnswer &answer);
     /// Puts the answers back as they were before a yes that nobody had decided on and that was a slip.
     void takeBackSlip(const std::vector<WarningAnswer> &before);
-    /// An emergency that is there stays there for this visit.
+    /// An emergency that is there stays there for this visit; one of a visit that was moved away is asked for.
     [[nodiscard]] bool isFinal(const WarningAnswer &answer) const;
     /// Where a sign that needs a place may be, with names: where it hurts, or else the sign's parts of the body on each side.
     /// Empty when it needs none.
     [[nodiscard]] std::vector<std::pair<Place, QString>> placesFor(const WarningSign &sign) const;
     /// What holds everywhere for this patient, gravest first.
     [[nodiscard]] std::vector<CautionVerdict> standingVerdicts() const;
-    /// What the record says that may be a condition and is not one of the visit or the record yet.
+    /// What the record says that may be a condition, as long as it is neither confirmed nor ruled out.
     [[nodiscard]] std::vector<Reminder> reminders() const;
-    /// The visit or the record has it.
-    [[nodiscard]] bool hasCondition(const std::string &id) const;
+    /// The conditions that a reminder still puts.
+    [[nodiscard]] std::vector<std::string> openOf(const Reminder &reminder) const;
+    /// The visit with what the record lets suspect: it holds until it was said whether it is so. What needs a place does not, as
+    /// nothing says where.
+    [[nodiscard]] Visit asSuspected() const;
     /// A condition that the record lets suspect is one: it goes into the record, `because` as its note, and into the visit; one
     /// that needs a place comes into the visit as a caution in words. Cannot be undone.
     [[nodiscard]] Result<Done> takeOver(const std::string &condition, const std::string &because);
+    /// It is not so: the record keeps that it was said, beside what the record said.
+    [[nodiscard]] Result<Done> ruleOut(const std::string &condition, const std::string &because);
     /// Nothing may be treated.
     [[nodiscard]] bool isLocked() const;
 
@@ -177,7 +183,9 @@ private:
     };
     [[nodiscard]] Result<Past> readPast(const StoredVisit &current, const std::string &date);
     [[nodiscard]] Result<Done> afterSaving(const std::function<Result<Done>()> &act);
+    [[nodiscard]] std::vector<std::string> confirmedConditions() const;
     void takeEmergenciesOfTheDay();
+    [[nodiscard]] Result<std::string> leftBehind(const std::string &reason) const;
     [[nodiscard]] bool mayChange();
     // What undo and redo bring back.
     struct Recorded {

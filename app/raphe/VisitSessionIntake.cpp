@@ -23,7 +23,7 @@ std::vector<const WarningSign *> VisitSession::warningsToAsk() const
 bool VisitSession::isFinal(const WarningAnswer &answer) const
 {
     const WarningSign *sign = m_adviser->rules().signs().find(answer.sign);
-    return answer.isThere && sign && sign->level == WarningLevel::EmergencyNow;
+    return answer.isThere && !answer.isMoved && sign && sign->level == WarningLevel::EmergencyNow;
 }
 
 // A visit that came from a file, or was begun before, says nothing of an emergency that another one of this day has, or denies
@@ -35,11 +35,11 @@ void VisitSession::takeEmergenciesOfTheDay()
     for (const WarningAnswer &there : carriedOver(m_earlierAnswers, m_visit.date)) {
         const auto same = std::find_if(
             m_visit.warnings.begin(), m_visit.warnings.end(), [&](const WarningAnswer &a) { return a.sign == there.sign; });
-        if (!isFinal(there))
+        if (!isFinal(there) && !there.isMoved)
             continue;
         if (same == m_visit.warnings.end())
             m_visit.warnings.push_back(there);
-        else if (!same->isThere)
+        else if (!same->isThere && isFinal(there))
             *same = there;
     }
 }
@@ -118,28 +118,52 @@ std::vector<std::pair<Place, QString>> VisitSession::placesFor(const WarningSign
 
 std::vector<CautionVerdict> VisitSession::standingVerdicts() const
 {
-    const auto cautions = Cautions::of(m_adviser->rules(), *m_knowledge->regions, m_visit, "visit");
-    if (cautions)
-        return cautions.value().general();
+    const auto cautions = Cautions::of(m_adviser->rules(), *m_knowledge->regions, asSuspected(), "visit");
+    if (cautions) {
+        std::vector<CautionVerdict> out = cautions.value().general();
+        for (const std::string &unclear : m_record.unclear)
+            out.push_back({std::nullopt, {}, Verdict::Ask,
+                tr("The record says '%1', which cannot be: no rule goes by it. Ask before treating.")
+                    .arg(QString::fromStdString(unclear))
+                    .toStdString(),
+                {}, {}, {}});
+        return out;
+    }
     const QString reason = tr("The cautions cannot be worked out: %1").arg(errorText(cautions.error()));
     return {{std::nullopt, {}, Verdict::Stop, reason.toStdString(), {}, {}, {}}};
 }
 
-std::vector<Reminder> VisitSession::reminders() const
+std::vector<std::string> VisitSession::confirmedConditions() const
 {
     std::vector<std::string> confirmed;
     for (const Condition &condition : m_visit.conditions)
         confirmed.push_back(condition.id);
     for (const StandingCondition &condition : m_record.conditions)
         confirmed.push_back(condition.id);
-    return remindersOf(m_adviser->rules().feeds(), m_record, confirmed, m_visit.date);
+    return confirmed;
 }
 
-bool VisitSession::hasCondition(const std::string &id) const
+std::vector<Reminder> VisitSession::reminders() const
 {
-    const auto isIt = [&](const auto &condition) { return condition.id == id; };
-    return std::any_of(m_visit.conditions.begin(), m_visit.conditions.end(), isIt)
-        || std::any_of(m_record.conditions.begin(), m_record.conditions.end(), isIt);
+    return remindersOf(m_adviser->rules().feeds(), m_record, confirmedConditions(), m_visit.date);
+}
+
+std::vector<std::string> VisitSession::openOf(const Reminder &reminder) const
+{
+    return raphe::openOf(reminder, m_record, confirmedConditions());
+}
+
+Visit VisitSession::asSuspected() const
+{
+    Visit visit = m_visit;
+    for (const Reminder &reminder : reminders())
+        for (const std::string &id : openOf(reminder)) {
+            const auto isIt = [&](const Condition &condition) { return condition.id == id; };
+            if (m_adviser->rules().findCondition(id)->place != PlaceNeed::Required
+                && std::none_of(visit.conditions.begin(), visit.conditions.end(), isIt))
+                visit.conditions.push_back({id, {}});
+        }
+    return visit;
 }
 
 Result<Done> VisitSession::takeOver(const std::string &condition, const std::string &because)
@@ -147,7 +171,8 @@ Result<Done> VisitSession::takeOver(const std::string &condition, const std::str
     const ConditionKind *kind = m_adviser->rules().findCondition(condition);
     if (!kind || !mayChange())
         return Error{ErrorCode::NotAllowed, condition, "it cannot be taken over"};
-    if (hasCondition(condition))
+    const auto confirmed = confirmedConditions();
+    if (std::find(confirmed.begin(), confirmed.end(), condition) != confirmed.end())
         return Done{};
     PatientRecord record = m_record;
     record.conditions.push_back({condition, because});
@@ -157,6 +182,19 @@ Result<Done> VisitSession::takeOver(const std::string &condition, const std::str
     takeStanding(m_adviser->rules(), m_record.conditions.back(), m_visit);
     changed();
     Q_EMIT visitOpened(); // the cautions of the visit are shown anew
+    return Done{};
+}
+
+Result<Done> VisitSession::ruleOut(const std::string &condition, const std::string &because)
+{
+    if (!mayChange())
+        return Error{ErrorCode::NotAllowed, condition, "it cannot be ruled out"};
+    PatientRecord record = m_record;
+    record.ruledOut.push_back({condition, because});
+    if (const auto saved = m_practice->savePatient(m_patientId, record); !saved)
+        return saved.error();
+    m_record = std::move(record);
+    Q_EMIT visitOpened();
     return Done{};
 }
 

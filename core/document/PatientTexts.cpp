@@ -14,7 +14,7 @@ using namespace content;
 namespace {
 
 constexpr const char *textsFile = "intake/patient-texts.json";
-constexpr std::array<std::string_view, 3> fillings{"place", "page", "pages"};
+constexpr std::array<std::string_view, 4> fillings{"place", "page", "pages", "count"};
 
 // Every brace belongs to a name that somebody fills in.
 void expectKnownFillings(const JsonReader &at, std::string text)

@@ -40,7 +40,7 @@ Visit withoutPrivateAnswers(const WarningSigns &signs, Visit visit)
 {
     std::erase_if(visit.warnings, [&](const WarningAnswer &answer) {
         const WarningSign *sign = signs.find(answer.sign);
-        return !sign || sign->alone;
+        return !sign || sign->alone || answer.isMoved;
     });
     return visit;
 }

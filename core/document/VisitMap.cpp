@@ -1,6 +1,7 @@
 #include "core/document/VisitMap.h"
 
 #include "core/anatomy/Atlas.h"
+#include "core/safety/Warnings.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -24,6 +25,47 @@ bool tender(const Finding &f)
 bool restricted(const Finding &f)
 {
     return f.restriction && f.restriction->grade > 0;
+}
+
+// An emergency is never settled at the visit; another sign is, once the treating team knows of it or it was explained.
+bool isForOthers(const WarningSign &sign, const WarningAnswer &answer)
+{
+    return sign.level == WarningLevel::EmergencyNow || !answer.decided
+        || (*answer.decided != Decision::InCare && *answer.decided != Decision::Explained);
+}
+
+QString howSoon(WarningLevel level)
+{
+    switch (level) {
+    case WarningLevel::EmergencyNow:
+        return tr(QT_TRANSLATE_NOOP("VisitMap", "Get medical help at once. Nothing was treated at this visit."));
+    case WarningLevel::SameDay: return tr(QT_TRANSLATE_NOOP("VisitMap", "Let a doctor see this today."));
+    case WarningLevel::BeforeTreating:
+        return tr(QT_TRANSLATE_NOOP("VisitMap", "Let a doctor see this before it is treated here."));
+    }
+    return {};
+}
+
+std::vector<std::string> warningLines(const WarningSigns &signs, const Visit &visit)
+{
+    std::vector<std::pair<const WarningSign *, std::string>> lines;
+    for (const WarningAnswer &answer : visit.warnings) {
+        const WarningSign *sign = answer.isThere ? signs.find(answer.sign) : nullptr;
+        if (!sign || sign->alone || answer.isMoved || !isForOthers(*sign, answer))
+            continue;
+        const QString what = sign->byPractitioner
+            //: %1: a warning sign
+            ? tr(QT_TRANSLATE_NOOP("VisitMap", "We saw: %1.")).arg(QString::fromStdString(sign->name))
+            //: %1: a question
+            : tr(QT_TRANSLATE_NOOP("VisitMap", "We asked: '%1' You said yes.")).arg(QString::fromStdString(sign->ask));
+        //: %1: how soon somebody must see it; %2: what it is
+        lines.emplace_back(sign, tr(QT_TRANSLATE_NOOP("VisitMap", "%1 %2")).arg(howSoon(sign->level), what).toStdString());
+    }
+    std::stable_sort(lines.begin(), lines.end(), [](const auto &a, const auto &b) { return a.first->level > b.first->level; });
+    std::vector<std::string> out;
+    for (auto &[sign, line] : lines)
+        out.push_back(std::move(line));
+    return out;
 }
 
 } // namespace
@@ -93,13 +135,14 @@ std::string findingInPlainWords(const Finding &f)
     return words.join(QStringLiteral("; ")).toStdString();
 }
 
-VisitMap visitMap(const Atlas &atlas, const Body &body, const Visit &visit, const std::string &language)
+VisitMap visitMap(const SafetyRules &rules, const Atlas &atlas, const Body &body, const Visit &visit, const std::string &language)
 {
     VisitMap map;
     map.patient = visit.patient ? visit.patient->name : std::string{};
     map.date = visit.date;
     map.practitioner = visit.practitioner;
     map.complaint = visit.complaint();
+    map.warnings = warningLines(rules.signs(), visit);
     map.cautions = visit.cautions;
     int number = 0;
     for (const Finding &f : visit.findings) {

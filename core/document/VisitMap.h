@@ -1,8 +1,10 @@
-// What stands on the visit map: the one page that the patient takes home. Content only; app/paint draws it.
+// What stands on the visit map: the one page that the patient takes home. Content only; app/paint draws it. What was answered
+// when nobody else could hear is left out: others may read the page.
 #pragma once
 
 #include "core/anatomy/MarkPoint.h"
 #include "core/record/Visit.h"
+#include "core/safety/SafetyRules.h"
 
 #include <string>
 #include <vector>
@@ -32,6 +34,7 @@ struct VisitMap {
     std::string date; // ISO 8601
     std::string practitioner;
     std::string complaint;
+    std::vector<std::string> warnings; // the signs that somebody else must see, and how soon; gravest first
     std::vector<MapMark> marks;
     std::vector<MapLine> lines;
     std::vector<std::string> cautions; // empty: none recorded
@@ -44,6 +47,7 @@ struct VisitMap {
 [[nodiscard]] std::string findingInPlainWords(const Finding &finding);
 
 /// Numbers follow the order of the findings. Language: code of the plain names ('en', 'de', 'es').
-[[nodiscard]] VisitMap visitMap(const Atlas &atlas, const Body &body, const Visit &visit, const std::string &language);
+[[nodiscard]] VisitMap visitMap(
+    const SafetyRules &rules, const Atlas &atlas, const Body &body, const Visit &visit, const std::string &language);
 
 } // namespace raphe

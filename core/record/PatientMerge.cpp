@@ -138,8 +138,10 @@ Result<MergedPatient> merged(const PatientRecord &keep, const PatientRecord &oth
     unite(r.surgery, other.surgery);
     unite(r.implants, other.implants);
     uniteConditions(r.conditions, other.conditions);
+    unite(r.ruledOut, other.ruledOut);
     uniteSingle(r.pregnancy, r.otherPregnancies, other.pregnancy, other.otherPregnancies);
     uniteSingle(r.bloodPressure, r.otherBloodPressures, other.bloodPressure, other.otherBloodPressures);
+    unite(r.unclear, other.unclear);
     out.complaintIds = uniteComplaints(r.complaints, other.complaints);
     if (const auto sound = checkPatient(r, "merged"); !sound)
         return sound.error();

@@ -46,10 +46,12 @@ public:
         list("/implants", r.implants, &Check::implant);
         list("/conditions", r.conditions, &Check::condition);
         once("/conditions", r.conditions, &StandingCondition::id);
+        list("/ruled_out", r.ruledOut, &Check::ruledOut);
         optional("/pregnancy", r.pregnancy, &Check::pregnancy);
         list("/other_pregnancies", r.otherPregnancies, &Check::pregnancy);
         optional("/blood_pressure", r.bloodPressure, &Check::bloodPressure);
         list("/other_blood_pressures", r.otherBloodPressures, &Check::bloodPressure);
+        list("/unclear", r.unclear, &Check::needed);
         list("/complaints", r.complaints, &Check::complaint);
         once("/complaints", r.complaints, &PatientComplaint::id);
     }
@@ -111,11 +113,22 @@ private:
         text(pointer + "/place", value.place);
     }
 
+    void conditionId(const std::string &pointer, const std::string &id) const
+    {
+        text(pointer, id);
+        if (!isWellFormed(StructureId{id}))
+            fail(ErrorCode::BadId, pointer, id);
+    }
+
+    void ruledOut(const std::string &pointer, const RuledOut &value) const
+    {
+        conditionId(pointer + "/condition", value.id);
+        text(pointer + "/because", value.because);
+    }
+
     void condition(const std::string &pointer, const StandingCondition &value) const
     {
-        text(pointer + "/condition", value.id);
-        if (!isWellFormed(StructureId{value.id}))
-            fail(ErrorCode::BadId, pointer + "/condition", value.id);
+        conditionId(pointer + "/condition", value.id);
         text(pointer + "/note", value.note);
     }
 

@@ -43,6 +43,13 @@ struct StandingCondition {
     bool operator==(const StandingCondition &) const = default;
 };
 
+/// A condition that the record let suspect and that the patient does not have.
+struct RuledOut {
+    std::string id; // as in StandingCondition
+    std::string because; // what the record said
+    bool operator==(const RuledOut &) const = default;
+};
+
 /// Week of pregnancy as counted on a day.
 struct Pregnancy {
     static constexpr int firstWeek = 1;
@@ -96,10 +103,12 @@ struct PatientRecord {
     std::vector<Surgery> surgery;
     std::vector<Implant> implants;
     std::vector<StandingCondition> conditions; // each id once
+    std::vector<RuledOut> ruledOut;
     std::optional<Pregnancy> pregnancy;
     std::vector<Pregnancy> otherPregnancies; // a merge puts a statement here that differs
     std::optional<BloodPressure> bloodPressure;
     std::vector<BloodPressure> otherBloodPressures; // a merge puts a reading here that differs
+    std::vector<std::string> unclear; // as it was written, and cannot be; asked about at each visit
     std::vector<PatientComplaint> complaints;
     bool operator==(const PatientRecord &) const = default;
 };

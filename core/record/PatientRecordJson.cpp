@@ -69,6 +69,12 @@ StandingCondition readCondition(const JsonReader &at)
     return {at.string("condition"), at.stringOr("note", {})};
 }
 
+RuledOut readRuledOut(const JsonReader &at)
+{
+    at.expectObject({"condition", "because"});
+    return {at.string("condition"), at.stringOr("because", {})};
+}
+
 Pregnancy readPregnancy(const JsonReader &at)
 {
     at.expectObject({"week", "date"});
@@ -107,9 +113,10 @@ template <class T> std::vector<T> readList(const JsonReader &root, std::string_v
 PatientRecord readRecord(const JsonReader &root)
 {
     checkFormat(root);
-    root.expectObject({"format", "version", "name", "other_names", "born", "other_born", "mark", "language", "interpreter",
-        "phone", "email", "address", "doctor", "emergency", "guardian", "medicines", "allergies", "surgery", "implants",
-        "conditions", "pregnancy", "other_pregnancies", "blood_pressure", "other_blood_pressures", "complaints"});
+    root.expectObject(
+        {"format", "version", "name", "other_names", "born", "other_born", "mark", "language", "interpreter", "phone", "email",
+            "address", "doctor", "emergency", "guardian", "medicines", "allergies", "surgery", "implants", "conditions",
+            "ruled_out", "pregnancy", "other_pregnancies", "blood_pressure", "other_blood_pressures", "unclear", "complaints"});
     PatientRecord record;
     record.name = root.string("name");
     record.otherNames = root.stringsOr("other_names");
@@ -129,10 +136,12 @@ PatientRecord readRecord(const JsonReader &root)
     record.surgery = readList(root, "surgery", readSurgery);
     record.implants = readList(root, "implants", readImplant);
     record.conditions = readList(root, "conditions", readCondition);
+    record.ruledOut = readList(root, "ruled_out", readRuledOut);
     record.pregnancy = readOptional(root, "pregnancy", readPregnancy);
     record.otherPregnancies = readList(root, "other_pregnancies", readPregnancy);
     record.bloodPressure = readOptional(root, "blood_pressure", readBloodPressure);
     record.otherBloodPressures = readList(root, "other_blood_pressures", readBloodPressure);
+    record.unclear = root.stringsOr("unclear");
     record.complaints = readList(root, "complaints", readComplaint);
     return record;
 }
@@ -171,6 +180,13 @@ Json written(const StandingCondition &condition)
 {
     Json json{{"condition", condition.id}};
     putText(json, "note", condition.note);
+    return json;
+}
+
+Json written(const RuledOut &ruledOut)
+{
+    Json json{{"condition", ruledOut.id}};
+    putText(json, "because", ruledOut.because);
     return json;
 }
 
@@ -243,10 +259,12 @@ std::string writePatient(const PatientRecord &record)
     putList(json, "surgery", record.surgery);
     putList(json, "implants", record.implants);
     putList(json, "conditions", record.conditions);
+    putList(json, "ruled_out", record.ruledOut);
     putOptional(json, "pregnancy", record.pregnancy);
     putList(json, "other_pregnancies", record.otherPregnancies);
     putOptional(json, "blood_pressure", record.bloodPressure);
     putList(json, "other_blood_pressures", record.otherBloodPressures);
+    putList(json, "unclear", record.unclear);
     putList(json, "complaints", record.complaints);
     // Ill-formed UTF-8 would make dump() throw; a replacement character loses less than the whole record.
     return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";

@@ -181,7 +181,7 @@ private:
     // Which signs there are is known to core/safety.
     WarningAnswer readWarning(const JsonReader &at, const std::vector<WarningAnswer> &earlier) const
     {
-        at.expectObject({"sign", "answer", "asked", "at", "decided", "why", "told"});
+        at.expectObject({"sign", "answer", "asked", "at", "decided", "why", "told", "moved"});
         WarningAnswer out;
         out.sign = at.string("sign");
         if (!isWellFormed(StructureId{out.sign}))
@@ -198,8 +198,11 @@ private:
             out.decided = readWord(decisionWords, at.field("decided"));
         out.why = at.stringOr("why", {});
         out.told = at.stringOr("told", {});
-        if (!out.isThere && (!out.at.empty() || out.decided || !out.why.empty() || !out.told.empty()))
+        out.isMoved = at.has("moved") && at.field("moved").asBool();
+        if (!out.isThere && (!out.at.empty() || out.decided || !out.why.empty() || !out.told.empty() || out.isMoved))
             at.fail(ErrorCode::Contradiction, "answer no, and what was decided");
+        if (out.decided && out.isMoved)
+            at.fail(ErrorCode::Contradiction, "decided, moved");
         if (out.decided && out.why.empty())
             at.fail(ErrorCode::MissingField, "why");
         return out;
@@ -392,6 +395,8 @@ Json warningJson(const WarningAnswer &answer)
         json["decided"] = wordOf(decisionWords, *answer.decided);
     putText(json, "why", answer.why);
     putText(json, "told", answer.told);
+    if (answer.isMoved)
+        json["moved"] = true;
     return json;
 }
 

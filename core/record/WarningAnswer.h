@@ -31,6 +31,7 @@ struct WarningAnswer {
     std::optional<Decision> decided; // nothing: not yet, and the work waits
     std::string why;
     std::string told; // who was told
+    bool isMoved = false; // told at a visit that was moved to another patient: this one has to be asked
     bool operator==(const WarningAnswer &) const = default;
 };
 

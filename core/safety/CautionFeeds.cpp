@@ -16,7 +16,7 @@ namespace {
 constexpr const char *feedsFile = "safety/feeds.json";
 constexpr int highest = 400; // of a limit
 constexpr std::size_t shortestPart = 4; // letters; a shorter word is looked for as a whole one only
-constexpr int lastWeek = 44; // a pregnancy that would be longer is over; our choice
+constexpr int lastWeek = 60; // a count that is longer is an old note; our choice
 
 bool isText(FeedField field)
 {
@@ -52,7 +52,6 @@ CautionFeed readFeed(const JsonReader &at, const std::vector<CautionFeed> &earli
         at.fail(ErrorCode::MissingField, isText(feed.field) ? "words" : "from or to");
     if (isText(feed.field) ? hasLimits : !feed.words.empty())
         at.fail(ErrorCode::Contradiction, isText(feed.field) ? "a text, from or to" : "a number, words");
-    static_cast<void>(at.field("suggests"));
     feed.suggests = readChoice(at, "suggests", [&](const JsonReader &item) { return readKnownId(item, conditions); });
     feed.say = readText(at, "say");
     feed.source = readText(at, "source");
@@ -156,15 +155,27 @@ std::vector<std::string> unwatched(const std::vector<CautionFeed> &feeds, const 
     return out;
 }
 
+std::vector<std::string> openOf(const Reminder &reminder, const PatientRecord &record, const std::vector<std::string> &confirmed)
+{
+    std::vector<std::string> out;
+    for (const std::string &id : reminder.feed->suggests) {
+        const auto rulesOut = [&](const RuledOut &r) {
+            return r.id == id && (r.because == reminder.because || reminder.feed->field == FeedField::Age);
+        };
+        if (!isIn(confirmed, id) && std::none_of(record.ruledOut.begin(), record.ruledOut.end(), rulesOut))
+            out.push_back(id);
+    }
+    return out;
+}
+
 std::vector<Reminder> remindersOf(const std::vector<CautionFeed> &feeds, const PatientRecord &record,
     const std::vector<std::string> &confirmed, const std::string &today)
 {
     std::vector<Reminder> out;
     for (const CautionFeed &feed : feeds) {
-        if (std::all_of(feed.suggests.begin(), feed.suggests.end(), [&](const std::string &id) { return isIn(confirmed, id); }))
-            continue;
-        if (std::string cause = causeOf(feed, record, today); !cause.empty())
-            out.push_back({&feed, std::move(cause)});
+        Reminder reminder{&feed, causeOf(feed, record, today)};
+        if (!reminder.because.empty() && (feed.suggests.empty() || !openOf(reminder, record, confirmed).empty()))
+            out.push_back(std::move(reminder));
     }
     return out;
 }

@@ -33,7 +33,7 @@ struct CautionFeed {
     std::vector<std::string> words; // of a text: lower case; one of four letters or more also within a word
     std::optional<FeedLimit> from; // of a number: this or more; of a pressure: either number
     std::optional<FeedLimit> to; // this or less; of a pressure with `from`: both numbers, alone: either
-    std::vector<std::string> suggests; // ids of conditions
+    std::vector<std::string> suggests; // ids of conditions; empty: a question that stays until the record is changed
     std::string say; // one sentence to the practitioner
     std::string source;
     Reading read{};
@@ -49,10 +49,14 @@ struct Reminder {
     std::string because; // what the record says
 };
 
-/// Which feeds the record calls for on that day (ISO 8601), but for those whose conditions are all confirmed already. A pregnancy
-/// counts on from the day of its week, and ends with its 44th.
+/// Which feeds the record calls for on that day (ISO 8601), but for those whose conditions are all confirmed or ruled out
+/// already. A pregnancy counts on from the day of its week, for as long as 60 weeks.
 [[nodiscard]] std::vector<Reminder> remindersOf(const std::vector<CautionFeed> &feeds, const PatientRecord &record,
     const std::vector<std::string> &confirmed, const std::string &today);
+
+/// The conditions that a reminder still puts: neither confirmed nor ruled out. What was ruled out at one age stays so at another.
+[[nodiscard]] std::vector<std::string> openOf(
+    const Reminder &reminder, const PatientRecord &record, const std::vector<std::string> &confirmed);
 
 /// The medicines and allergies of the record in which no feed finds a word that it knows: no rule watches them.
 [[nodiscard]] std::vector<std::string> unwatched(const std::vector<CautionFeed> &feeds, const PatientRecord &record);

@@ -69,6 +69,12 @@ CautionVerdict verdictOf(const WarningSign &sign, const WarningAnswer &answer)
     const auto make = [&](Verdict verdict, const QString &reason) {
         return CautionVerdict{std::nullopt, {}, verdict, reason.toStdString(), sign.id, {}, sign.source};
     };
+    if (answer.isMoved)
+        return make(Verdict::Stop,
+            //: %1: a warning sign; %2: who moved the visit; %3: the reason
+            tr(QT_TRANSLATE_NOOP("Warnings",
+                   "%1: told at a visit that %2 moved to another patient (%3). Ask this patient; until then nothing is treated."))
+                .arg(name, QString::fromStdString(answer.told), QString::fromStdString(answer.why)));
     if (sign.level == WarningLevel::EmergencyNow)
         return make(Verdict::Stop,
             //: %1: a warning sign; %2: what to do, sentences
@@ -123,7 +129,7 @@ std::vector<const WarningSign *> dueSigns(
         if (!sign.askedWith.empty() && std::none_of(sign.askedWith.begin(), sign.askedWith.end(), isThere))
             continue;
         if (std::none_of(answers.begin(), answers.end(),
-                [&](const WarningAnswer &a) { return a.sign == sign.id && !isStale(sign, a, today); }))
+                [&](const WarningAnswer &a) { return a.sign == sign.id && !a.isMoved && !isStale(sign, a, today); }))
             due.push_back(&sign);
     }
     std::stable_sort(due.begin(), due.end(), [](const WarningSign *a, const WarningSign *b) { return a->level > b->level; });

@@ -105,6 +105,39 @@ Result<Done> backUp(const std::string &practiceFile, const std::string &target, 
     });
 }
 
+Result<BackupGap> gapOf(const std::string &backup, const std::string &practiceFile)
+{
+    return guarded([&]() -> BackupGap {
+        for (const std::string &file : {backup, practiceFile})
+            if (!std::filesystem::exists(file))
+                throw Error{ErrorCode::CannotRead, file, "no such file"};
+        const Database then(backup);
+        expectPractice(then);
+        const Database now(practiceFile);
+        expectPractice(now);
+        BackupGap gap;
+        gap.endsAt = then.number("SELECT MAX(made_at) FROM entry");
+        gap.isOfAnother = readPracticeId(then) != readPracticeId(now);
+        if (gap.isOfAnother)
+            return gap;
+        gap.entries =
+            std::max<std::int64_t>(0, now.number("SELECT COUNT(*) FROM entry") - then.number("SELECT COUNT(*) FROM entry"));
+        std::map<std::int64_t, std::int64_t> changes;
+        for (Rows rows = then.run("SELECT id, changes FROM visit"); rows.next();)
+            changes[rows.number(0)] = rows.number(1);
+        for (Rows rows = now.run("SELECT id, changes FROM visit"); rows.next();) {
+            const auto same = changes.find(rows.number(0));
+            gap.visits += same == changes.end() || same->second < rows.number(1) ? 1 : 0;
+        }
+        return gap;
+    });
+}
+
+std::string keptBeside(const std::string &practiceFile)
+{
+    return practiceFile + ".before-restore";
+}
+
 Result<std::vector<std::int64_t>> restore(
     const std::string &backup, const std::string &practiceFile, const EntryProgress &progress)
 {
@@ -124,7 +157,7 @@ Result<std::vector<std::int64_t>> restore(
                         now.value().begin(), now.value().end(), then.begin(), then.end(), std::inserter(erased, erased.end()));
                 for (const char *end : {"-wal", ""})
                     if (std::filesystem::exists(practiceFile + end))
-                        std::filesystem::rename(practiceFile + end, practiceFile + ".before-restore" + end);
+                        std::filesystem::rename(practiceFile + end, keptBeside(practiceFile) + end);
                 std::filesystem::remove(practiceFile + "-shm");
             }
             std::filesystem::rename(fresh, practiceFile);

@@ -22,8 +22,21 @@ using EntryProgress = std::function<bool(std::int64_t)>;
 /// The practice may be in use. Fails with CannotWrite or Tampered; then there is no new file.
 [[nodiscard]] Result<Done> backUp(const std::string &practiceFile, const std::string &target, const EntryProgress &progress = {});
 
-/// Puts a back-up in the place of a practice file, which must not be in use; an existing one is kept beside it under a name with
-/// '.before-restore'. Gives the patients that were erased since: erase them again once the file is unlocked.
+/// What a practice file has and a back-up lacks, as far as it can be seen without a key.
+struct BackupGap {
+    std::int64_t endsAt = 0; // the back-up's newest entry: milliseconds since 1970, UTC
+    std::int64_t entries = 0; // signed entries since, of whatever kind
+    std::int64_t visits = 0; // begun or changed since, drafts too
+    bool isOfAnother = false; // of another practice; then nothing is counted
+};
+/// Fails when one of the two cannot be read.
+[[nodiscard]] Result<BackupGap> gapOf(const std::string &backup, const std::string &practiceFile);
+
+/// Where the practice file is kept that a back-up was put in the place of.
+[[nodiscard]] std::string keptBeside(const std::string &practiceFile);
+
+/// Puts a back-up in the place of a practice file, which must not be in use; an existing one is kept, see keptBeside(). Gives the
+/// patients that were erased since: erase them again once the file is unlocked.
 [[nodiscard]] Result<std::vector<std::int64_t>> restore(
     const std::string &backup, const std::string &practiceFile, const EntryProgress &progress = {});
 

@@ -116,6 +116,8 @@ public:
     /// Records that the user opened the patient's record.
     [[nodiscard]] Result<Done> noteOpened(std::int64_t patient);
     [[nodiscard]] Result<Done> noteExported(std::int64_t patient);
+    /// Records that the file was restored from a back-up whose newest entry is of that time (milliseconds since 1970, UTC).
+    [[nodiscard]] Result<Done> noteRestored(std::int64_t endsAt);
     [[nodiscard]] Result<std::vector<AccessRow>> accesses(std::optional<std::int64_t> patient = {}) const;
     /// Deletes the patient's key, record, visits and the content of their entries, and leaves a signed tombstone. Older back-ups
     /// still hold them. Fails only with nothing erased.
@@ -135,9 +137,10 @@ public:
     [[nodiscard]] Result<Done> dropAmendment(std::int64_t id);
     [[nodiscard]] Result<Done> signAmendment(std::int64_t id, const std::string &reason, const std::string &careAt = {});
     [[nodiscard]] Result<Done> markInError(std::int64_t id, const std::string &reason);
-    /// A draft that was written under the wrong patient. `document`: as it reads under the right one; empty: as it is.
-    [[nodiscard]] Result<Done> move(
-        std::int64_t id, std::int64_t toPatient, const std::string &reason, const std::string &document = {});
+    /// A draft that was written under the wrong patient. `document`: as it reads under the right one; empty: as it is. `left`: a
+    /// draft that the wrong patient gets instead; empty: none.
+    [[nodiscard]] Result<Done> move(std::int64_t id, std::int64_t toPatient, const std::string &reason,
+        const std::string &document = {}, const std::string &left = {});
     [[nodiscard]] Result<std::vector<VisitVersion>> history(std::int64_t visit) const;
 
     // Users.
@@ -169,6 +172,7 @@ private:
     [[nodiscard]] std::string place(const char *table, std::int64_t row, const char *column, std::int64_t changes) const;
     [[nodiscard]] StoredVisit visitOf(const Rows &rows, const SecretBytes &key) const;
     std::int64_t putNewPatient(Change &change, const PatientRecord &record);
+    std::int64_t putNewVisit(Change &change, std::int64_t patient, const SecretBytes &key, const std::string &document);
     void putVisit(Change &change, const StoredVisit &visit);
     void signNow(const StoredVisit &visit, EntryKind kind, const std::string &reason, const std::string &careAt);
     Result<Done> note(EntryKind kind, std::int64_t patient);

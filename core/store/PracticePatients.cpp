@@ -177,6 +177,16 @@ Result<Done> Practice::noteExported(std::int64_t patient)
     return note(EntryKind::Exported, patient);
 }
 
+Result<Done> Practice::noteRestored(std::int64_t endsAt)
+{
+    return guarded([&]() -> Done {
+        Change change(m_db, *m_keys);
+        change.entry(EntryKind::Restored, {}, {}, journalKey(), std::to_string(endsAt));
+        change.commit();
+        return {};
+    });
+}
+
 Result<std::vector<AccessRow>> Practice::accesses(std::optional<std::int64_t> patient) const
 {
     return guarded([&] {

@@ -83,14 +83,20 @@ Result<std::int64_t> Practice::addVisit(std::int64_t patient, const std::string 
     return guarded([&]() -> std::int64_t {
         const SecretBytes key = keyOf(patient);
         Change change(m_db, *m_keys);
-        const std::int64_t id = change.newVisit();
-        change.row("visit", id, [&] {
-            m_db.run("INSERT INTO visit (id, patient, changes, state, document) VALUES (?, ?, 0, 0, ?)",
-                {id, patient, sealText(key, document, place("visit", id, "document", 0))});
-        });
+        const std::int64_t id = putNewVisit(change, patient, key, document);
         change.commit();
         return id;
     });
+}
+
+std::int64_t Practice::putNewVisit(Change &change, std::int64_t patient, const SecretBytes &key, const std::string &document)
+{
+    const std::int64_t id = change.newVisit();
+    change.row("visit", id, [&] {
+        m_db.run("INSERT INTO visit (id, patient, changes, state, document) VALUES (?, ?, 0, 0, ?)",
+            {id, patient, sealText(key, document, place("visit", id, "document", 0))});
+    });
+    return id;
 }
 
 // Under the patient and in the state that the value says.
@@ -200,7 +206,8 @@ Result<Done> Practice::markInError(std::int64_t id, const std::string &reason)
     });
 }
 
-Result<Done> Practice::move(std::int64_t id, std::int64_t toPatient, const std::string &reason, const std::string &document)
+Result<Done> Practice::move(
+    std::int64_t id, std::int64_t toPatient, const std::string &reason, const std::string &document, const std::string &left)
 {
     return guarded([&]() -> Done {
         expectReason(reason);
@@ -216,6 +223,8 @@ Result<Done> Practice::move(std::int64_t id, std::int64_t toPatient, const std::
         if (!document.empty())
             visit.document = document;
         putVisit(change, visit);
+        if (!left.empty())
+            putNewVisit(change, from, keyOf(from), left);
         change.entry(EntryKind::Moved, toPatient, id, key, nlohmann::ordered_json{{"reason", reason}, {"from", from}}.dump());
         change.commit();
         return {};

@@ -3,6 +3,9 @@
 
 #include "app/raphe/intake/ConsentDialog.h"
 #include "core/plan/NextVisit.h"
+#include "tests/app/PdfPage.h"
+
+#include <nlohmann/json.hpp>
 
 #include <QComboBox>
 #include <QListWidget>
@@ -348,6 +351,111 @@ TEST_F(Misuse, Mis37EveryKeyOfALockedVisit)
     EXPECT_TRUE(words->text().startsWith(QStringLiteral("STOP: Chest pain"))) << "why, and what to do";
     EXPECT_TRUE(words->text().contains(QString::fromStdString(sign("chest-pain-now").act)));
     EXPECT_EQ(words->accessibleName(), QStringLiteral("What must be respected with this patient")) << "for who cannot see it";
+}
+
+TEST_F(Misuse, Mis38TheProgramWithoutAWindow)
+{
+    finds("soleus", Side::Right);
+    emergency();
+    const QString locked = written(session().visit(), "locked.json");
+    const Ran cautionsOut = run({QStringLiteral("cautions"), QStringLiteral("--visit"), locked});
+    EXPECT_TRUE(cautionsOut.out.contains(QStringLiteral("chest-pain-now"))) << cautionsOut.out.toStdString();
+    const Ran reason = run({QStringLiteral("reason"), QStringLiteral("--visit"), locked});
+    const auto answered = nlohmann::json::parse(reason.out.toStdString());
+    EXPECT_TRUE(answered.at("treat").empty()) << "nothing to be treated";
+    const auto printed = [&](const char *verb, const QString &visit, const char *name) {
+        const Ran ran = run({QString::fromUtf8(verb), QStringLiteral("--visit"), visit, QStringLiteral("--out"), inFolder(name)});
+        EXPECT_EQ(ran.status, 0) << verb << ": " << ran.err.toStdString();
+        return textOf(inFolder(name));
+    };
+    const QString ask = QString::fromStdString(sign("chest-pain-now").ask).left(30);
+    EXPECT_TRUE(printed("map", locked, "map.pdf").contains(QStringLiteral("Get medical help at once")))
+        << "on the page that goes home";
+    EXPECT_TRUE(printed("letter", locked, "letter.pdf").contains(ask)) << "in the letter";
+    // A copy from which the answers were taken says that the signs were not asked, and the visit in the practice stays locked.
+    Visit bare = session().visit();
+    bare.warnings.clear();
+    const Ran unasked = run({QStringLiteral("reason"), QStringLiteral("--visit"), written(bare, "bare.json")});
+    const auto open = nlohmann::json::parse(unasked.out.toStdString());
+    EXPECT_TRUE(unasked.out.contains(QStringLiteral("chest-pain-now")))
+        << "among what is to be asked: " << open.dump(1).substr(0, 400);
+    EXPECT_TRUE(onDisk().warnings.size() == 1);
+    expectNothingOffered("the copy changes nothing");
+}
+
+TEST_F(Misuse, Mis40TheVisitIsMovedAway)
+{
+    finds("soleus", Side::Right);
+    emergency();
+    PatientRecord other;
+    other.name = "Right One";
+    const auto first = session().patientId();
+    const auto second = session().practice().addPatient(other).value();
+    const auto begun = session().startVisit(first); // another visit of the day, begun before
+    ASSERT_TRUE(session().moveTo(second, "wrong patient chosen").ok());
+    expectNothingOffered("the lock goes with the visit");
+    EXPECT_EQ(session().visit().findings.size(), 1U) << "with all that it holds";
+    const auto history = session().practice().history(session().visitId()).value();
+    ASSERT_EQ(history.size(), 1U);
+    EXPECT_EQ(history[0].reason, "wrong patient chosen");
+
+    // The first patient keeps a visit of the day that says what was moved away, by whom and why.
+    const auto left = session().practice().visits(first).value();
+    ASSERT_EQ(left.size(), 2U);
+    ASSERT_TRUE(session().open(left.front().id).ok());
+    expectNothingOffered("until it was asked of them");
+    EXPECT_TRUE(bannerWords().contains(QStringLiteral("Test Hand moved to another patient (wrong patient chosen)")))
+        << bannerWords().toStdString();
+    EXPECT_TRUE(isDue("chest-pain-now")) << "is it theirs after all?";
+
+    // So does their next visit, and one that was begun before; the answer of this patient settles it for that visit.
+    for (const auto id : {session().startVisit(first).value(), begun.value()}) {
+        ASSERT_TRUE(session().open(id).ok());
+        expectNothingOffered("a visit of the day");
+        ask([&](WarningsDialog &dialog) {
+            QTest::mouseClick(
+                button(dialog, QStringLiteral("No: ") + QString::fromStdString(sign("chest-pain-now").ask)), Qt::LeftButton);
+            dialog.accept();
+        });
+        EXPECT_FALSE(session().isLocked()) << bannerWords().toStdString();
+        reopen();
+        EXPECT_FALSE(session().isLocked()) << "asked and answered";
+    }
+    ASSERT_TRUE(session().open(left.front().id).ok());
+    EXPECT_TRUE(session().isLocked()) << "the mark stays where it was left";
+    emergency();
+    EXPECT_FALSE(answered("chest-pain-now")->isMoved) << "it was theirs too";
+    EXPECT_TRUE(session().isLocked());
+    EXPECT_FALSE(answer("chest-pain-now", false).ok());
+}
+
+TEST_F(Misuse, Mis41TheAnswerIsAmended)
+{
+    finds("soleus", Side::Right);
+    emergency();
+    ASSERT_TRUE(session().sign("").ok());
+    expectNothingOffered("signed");
+    ASSERT_TRUE(session().beginAmendment().ok());
+    expectNothingOffered("while it is amended");
+    EXPECT_FALSE(answer("chest-pain-now", false).ok()) << "a yes is not made a no";
+    WarningAnswer corrected = *answered("chest-pain-now");
+    corrected.why += "; later: the patient misunderstood the question";
+    ASSERT_TRUE(session().answerWarning(corrected).ok()) << "what is known since can be written beside it";
+    finds("tibialis-anterior", Side::Right); // what was done before can be put down
+    ASSERT_TRUE(session().sign("patient misunderstood the question").ok());
+    expectNothingOffered("amended");
+    reopen();
+    expectNothingOffered("and opened again");
+    EXPECT_TRUE(run({QStringLiteral("cautions"), QStringLiteral("--visit"), written(session().visit())})
+                    .out.contains(QStringLiteral("chest-pain-now")));
+    const auto history = session().practice().history(session().visitId()).value();
+    ASSERT_EQ(history.size(), 2U);
+    EXPECT_EQ(history[1].reason, "patient misunderstood the question");
+    const auto first = readVisit(history[0].document, "first", *knowledge().atlas);
+    ASSERT_TRUE(first.ok());
+    EXPECT_EQ(first.value().warnings.at(0).why, "crushing on effort") << "the first word stays legible";
+    EXPECT_TRUE(first.value().warnings.at(0).isThere);
+    EXPECT_EQ(first.value().findings.size(), 1U);
 }
 
 TEST_F(Misuse, Mis39TheClockIsChanged)

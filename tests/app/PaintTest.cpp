@@ -102,7 +102,7 @@ TEST(VisitMapPage, LeavesNoFindingOutHoweverMany)
     const QTemporaryDir folder;
     const Visit visit = longVisit();
     ASSERT_EQ(visit.findings.size(), 40U);
-    const VisitMap map = visitMap(atlas(), body(), visit, "en");
+    const VisitMap map = visitMap(adviser().rules(), atlas(), body(), visit, "en");
     for (const Paper paper : {Paper::A4, Paper::Letter}) {
         const QString pdf = folder.filePath(QStringLiteral("long.pdf"));
         ASSERT_TRUE(writeVisitMap(
@@ -116,10 +116,46 @@ TEST(VisitMapPage, LeavesNoFindingOutHoweverMany)
     }
 }
 
+TEST(VisitMapPage, PrintsTheSignsThatSomebodyElseMustSee)
+{
+    Visit visit;
+    const auto add = [&](const char *sign, std::optional<Decision> decided) {
+        visit.warnings.push_back({sign, true, "2026-11-25", {}, decided, "why", "told"});
+    };
+    EXPECT_TRUE(visitMap(adviser().rules(), atlas(), body(), visit, "en").warnings.empty());
+    const auto &signs = adviser().rules().signs().signs;
+    const auto first = [&](WarningLevel level, bool alone) {
+        return std::find_if(signs.begin(), signs.end(),
+            [&](const WarningSign &s) { return s.level == level && s.alone == alone && !s.byPractitioner; });
+    };
+    const auto same = first(WarningLevel::SameDay, false);
+    const auto private_ = std::find_if(signs.begin(), signs.end(), [](const WarningSign &s) { return s.alone; });
+    ASSERT_NE(private_, signs.end());
+    add(same->id.c_str(), Decision::CareSameDay);
+    add(private_->id.c_str(), std::nullopt);
+    add("chest-pain-now", Decision::Explained);
+    visit.warnings.push_back({first(WarningLevel::BeforeTreating, false)->id, false, "2026-11-25", {}, {}, "", ""});
+    auto map = visitMap(adviser().rules(), atlas(), body(), visit, "en");
+    ASSERT_EQ(map.warnings.size(), 2U) << "what was asked alone is not on a page that others may read, nor is a no";
+    EXPECT_TRUE(map.warnings[0].starts_with("Get medical help at once")) << map.warnings[0] << ": an emergency stays one";
+    EXPECT_NE(map.warnings[1].find(same->ask), std::string::npos) << map.warnings[1];
+
+    const QTemporaryDir folder;
+    const QString pdf = folder.filePath(QStringLiteral("stopped.pdf"));
+    ASSERT_TRUE(writeVisitMap(
+        pdf.toStdString(), Paper::A4, map, BodyArt(atlas(), body().of(View::Front)), BodyArt(atlas(), body().of(View::Back)))
+                    .ok());
+    EXPECT_TRUE(textOf(pdf).simplified().contains(QStringLiteral("Get medical help at once"))) << textOf(pdf).toStdString();
+
+    visit.warnings[0].decided = Decision::InCare;
+    map = visitMap(adviser().rules(), atlas(), body(), visit, "en");
+    EXPECT_EQ(map.warnings.size(), 1U) << "settled with the treating team";
+}
+
 TEST(VisitMapPage, WritesEachFormatAndRefusesOthers)
 {
     const QTemporaryDir folder;
-    const VisitMap map = visitMap(atlas(), body(), Visit{}, "en");
+    const VisitMap map = visitMap(adviser().rules(), atlas(), body(), Visit{}, "en");
     const BodyArt front(atlas(), body().of(View::Front));
     const BodyArt back(atlas(), body().of(View::Back));
     const auto write = [&](const char *name) {
@@ -165,8 +201,8 @@ TEST(VisitMapPage, MarksEveryDrawnMuscleWholeOrPart)
 TEST(VisitMapPage, AMirroredVisitGivesTheMirroredMarks)
 {
     const Visit visit = longVisit();
-    const VisitMap here = visitMap(atlas(), body(), visit, "en");
-    const VisitMap there = visitMap(atlas(), body(), mirrored(visit), "en");
+    const VisitMap here = visitMap(adviser().rules(), atlas(), body(), visit, "en");
+    const VisitMap there = visitMap(adviser().rules(), atlas(), body(), mirrored(visit), "en");
     ASSERT_EQ(here.marks.size(), there.marks.size());
     int drawn = 0;
     for (std::size_t i = 0; i < here.marks.size(); ++i) {

@@ -242,7 +242,7 @@ TEST_F(WarningSignsInWindow, AReminderIsTakenOverInOneStroke)
         dialog.accept();
     });
     QTest::mouseClick(button(banner(), QStringLiteral("What it means")), Qt::LeftButton);
-    EXPECT_TRUE(session().hasCondition("anticoagulant"));
+    EXPECT_EQ(session().visit().conditions.back().id, "anticoagulant");
     EXPECT_EQ(stored().conditions, (std::vector<Condition>{{"anticoagulant", {}}}));
     const auto kept = session().practice().patient(session().patientId());
     ASSERT_TRUE(kept.ok());

@@ -3,10 +3,13 @@
 #include "app/raphe/WrappedLabel.h"
 #include "app/raphe/practice/FormParts.h"
 
+#include <QHBoxLayout>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QTimer>
 #include <QVBoxLayout>
+
+#include <functional>
 
 namespace raphe {
 
@@ -38,9 +41,9 @@ QString causeWords(const Reminder &reminder)
 CautionsDialog::CautionsDialog(VisitSession &session, QWidget *parent)
     : WorkDialog(tr("What must be respected"), parent), m_session(session), m_area(scrolled(makePage()))
 {
-    form().addWidget(
-        hint(tr("These rules are not yet read by a clinician. Assists a trained practitioner; follow local law, scope "
-                "of practice and licensed care.")));
+    form().addWidget(hint(tr("These rules are not yet read by a clinician. What is to be confirmed holds until you say whether "
+                             "it is so. Assists a trained practitioner; follow local law, scope "
+                             "of practice and licensed care.")));
     form().addWidget(m_area, 1);
     addGap();
     QPushButton *done = addButton(tr("Close"));
@@ -87,21 +90,32 @@ QWidget *CautionsDialog::makeReminder(const Reminder &reminder)
         makePart(tr("To confirm: %1", "what speaks for it").arg(causeWords(reminder)), reminder.feed->say, reminder.feed->source);
     if (m_session.isReadOnly())
         return part;
-    for (const std::string &id : reminder.feed->suggests) {
-        const ConditionKind *kind = m_session.adviser().rules().findCondition(id);
-        if (!kind || m_session.hasCondition(id))
-            continue;
-        QPushButton *take = pushButton(tr("It is so: %1", "name of a condition").arg(QString::fromStdString(kind->name)));
-        take->setToolTip(kind->place == PlaceNeed::Required
+    const std::string because = causeWords(reminder).toStdString();
+    for (const std::string &id : m_session.openOf(reminder)) {
+        const ConditionKind &kind = *m_session.adviser().rules().findCondition(id);
+        const QString name = QString::fromStdString(kind.name);
+        QPushButton *take = pushButton(tr("It is so: %1", "name of a condition").arg(name));
+        take->setToolTip(kind.place == PlaceNeed::Required
                 ? tr("It goes into the record, and into this visit as a caution in words: the rules need to know its place")
                 : tr("It goes into the record and into this visit"));
-        connect(take, &QPushButton::clicked, this, [this, id, because = causeWords(reminder).toStdString()] {
-            const auto taken = m_session.takeOver(id, because);
-            if (!taken)
-                complain(taken.error());
-            QTimer::singleShot(0, this, [this] { m_area->setWidget(makePage()); }); // the pressed button goes with the old page
-        });
-        part->layout()->addWidget(take);
+        QPushButton *ruleOut = pushButton(tr("It is not so"));
+        ruleOut->setAccessibleName(tr("It is not so: %1", "name of a condition").arg(name));
+        ruleOut->setToolTip(tr("The record keeps that it was said; it is asked again when the record says something else"));
+        const auto answerBy = [this](QPushButton *button, const std::function<Result<Done>()> &act) {
+            connect(button, &QPushButton::clicked, this, [this, act] {
+                if (const auto done = act(); !done)
+                    complain(done.error());
+                QTimer::singleShot(
+                    0, this, [this] { m_area->setWidget(makePage()); }); // the pressed button goes with the old page
+            });
+        };
+        answerBy(take, [this, id, because] { return m_session.takeOver(id, because); });
+        answerBy(ruleOut, [this, id, said = reminder.because] { return m_session.ruleOut(id, said); });
+        auto *row = new QHBoxLayout;
+        row->setSpacing(6);
+        row->addWidget(take, 1);
+        row->addWidget(ruleOut);
+        qobject_cast<QVBoxLayout *>(part->layout())->addLayout(row);
     }
     return part;
 }

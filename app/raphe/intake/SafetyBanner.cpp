@@ -1,5 +1,6 @@
 #include "app/raphe/intake/SafetyBanner.h"
 
+#include "app/paint/TypedText.h"
 #include "app/raphe/WrappedLabel.h"
 #include "app/raphe/intake/CautionsDialog.h"
 #include "app/raphe/intake/WarningsDialog.h"
@@ -81,6 +82,12 @@ void SafetyBanner::refresh()
         const QString rest = reminders.size() > 1 ? tr(" (and %1 more)").arg(reminders.size() - 1) : QString();
         lines << tr("To confirm: %1%2.", "what speaks for it, how many more").arg(causeWords(reminders.front()), rest);
     }
+    const std::vector<std::string> &unclear = m_session.record().unclear;
+    if (!unclear.empty()) {
+        const QString rest = unclear.size() > 1 ? tr(" (and %1 more)").arg(unclear.size() - 1) : QString();
+        lines << tr("To clarify: the record says '%1'%2. Ask before treating.", "what cannot be, how many more")
+                     .arg(QString::fromStdString(unclear.front()), rest);
+    }
     const auto unknown = unwatched(m_session.adviser().rules().feeds(), m_session.record());
     if (!unknown.empty()) {
         constexpr qsizetype shown = 40; // characters of what the record says
@@ -89,6 +96,8 @@ void SafetyBanner::refresh()
         lines << tr("Not recognised, so that no rule watches it: '%1'%2.", "a medicine or allergy, how many more")
                      .arg(first.size() > shown ? first.left(shown - 1) + QChar(0x2026) : first, rest);
     }
+    for (QString &line : lines)
+        line = safelyShown(line);
     const std::size_t toRead = standing.size() + reminders.size();
     m_read->setVisible(toRead > 0);
     m_read->setText(tr("What it means: %1").arg(toRead));

@@ -25,7 +25,7 @@ WarningsDialog::WarningsDialog(VisitSession &session, QWidget *parent)
     m_list->setSpacing(14);
     page->setLayout(m_list);
     // What is asked by voice comes first; then what the practitioner sees and feels; last what nobody else may hear.
-    const auto due = m_session.warningsToAsk();
+    auto due = m_session.warningsToAsk();
     const auto take = [&](const QString &title, auto belongs) {
         std::vector<const WarningSign *> signs;
         std::copy_if(due.begin(), due.end(), std::back_inserter(signs), belongs);
@@ -39,6 +39,7 @@ WarningsDialog::WarningsDialog(VisitSession &session, QWidget *parent)
     for (const WarningAnswer &answer : m_session.visit().warnings)
         if (const WarningSign *sign = m_session.adviser().rules().signs().find(answer.sign); sign && answer.isThere)
             there.push_back(sign);
+    std::erase_if(due, [&](const WarningSign *sign) { return std::find(there.begin(), there.end(), sign) != there.end(); });
     if (!there.empty())
         m_list->addWidget(makeGroup(tr("What is there: 'Yes' shows what was decided"), there));
     take(tr("A yes ends the work of this visit"), asked(WarningLevel::EmergencyNow));
@@ -108,7 +109,7 @@ const WarningAnswer *WarningsDialog::answerTo(const WarningSign &sign) const
 {
     const auto &answers = m_session.visit().warnings;
     const auto it = std::find_if(answers.begin(), answers.end(), [&](const WarningAnswer &a) { return a.sign == sign.id; });
-    return it == answers.end() || isStale(sign, *it, m_session.visit().date) ? nullptr : &*it;
+    return it == answers.end() || it->isMoved || isStale(sign, *it, m_session.visit().date) ? nullptr : &*it;
 }
 
 void WarningsDialog::answerNo(const std::vector<const WarningSign *> &signs)

@@ -49,6 +49,11 @@ QString words(const StandingCondition &condition)
     return together({words(condition.id).replace(QLatin1Char('-'), QLatin1Char(' ')), words(condition.note)});
 }
 
+QString words(const RuledOut &ruledOut)
+{
+    return together({words(ruledOut.id).replace(QLatin1Char('-'), QLatin1Char(' ')), words(ruledOut.because)});
+}
+
 QString words(const Pregnancy &pregnancy)
 {
     return tr("week %1 on %2", "of pregnancy, on a date").arg(pregnancy.week).arg(dayWords(pregnancy.date));
@@ -109,10 +114,12 @@ std::vector<ComparedLine> linesOf(const PatientRecord &a, const PatientRecord &b
         {tr("Surgery"), words(a.surgery), words(b.surgery)},
         {tr("Implants"), words(a.implants), words(b.implants)},
         {tr("Conditions"), words(a.conditions), words(b.conditions)},
+        {tr("Not so"), words(a.ruledOut), words(b.ruledOut)},
         {tr("Pregnancy"), words(a.pregnancy), words(b.pregnancy)},
         {tr("Other statements of pregnancy"), words(a.otherPregnancies), words(b.otherPregnancies)},
         {tr("Blood pressure"), words(a.bloodPressure), words(b.bloodPressure)},
         {tr("Other blood pressures"), words(a.otherBloodPressures), words(b.otherBloodPressures)},
+        {tr("To clarify"), words(a.unclear), words(b.unclear)},
         {tr("Complaints"), words(a.complaints), words(b.complaints)},
     };
 }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/raphe/practice/WorkDialog.h"
+#include "core/store/Backup.h"
 
 #include <cstdint>
 #include <string>
@@ -16,14 +17,24 @@ class RestoreDialog : public WorkDialog {
 public:
     explicit RestoreDialog(const std::string &practiceFile, QWidget *parent = nullptr);
 
-    void restoreFrom(const QString &backup);
+    /// Says what the back-up lacks; then it can be restored.
+    void look(const QString &backup);
+    void restoreNow();
+    /// The newest entry of the back-up: milliseconds since 1970, UTC.
+    [[nodiscard]] std::int64_t endsAt() const { return m_endsAt; }
     /// Patients that were erased after the back-up was made: to be erased again as soon as the file is unlocked.
     [[nodiscard]] const std::vector<std::int64_t> &erasedSince() const { return m_erasedSince; }
 
 private:
     void choose();
+    void tell(const Result<BackupGap> &gap);
 
     const std::string m_file;
+    WrappedLabel *m_gap;
+    QPushButton *m_choose;
+    QPushButton *m_restore;
+    QString m_backup;
+    std::int64_t m_endsAt = 0;
     std::vector<std::int64_t> m_erasedSince;
 };
 

@@ -39,6 +39,7 @@ BloodPressureEdit::BloodPressureEdit(QWidget *parent)
     watch(m_date);
     column().addLayout(dayRow({m_systolic, over, m_diastolic, unit}, m_date));
     setFocusProxy(m_systolic);
+    offerToKeep();
 }
 
 void BloodPressureEdit::give(const std::optional<BloodPressure> &pressure)
@@ -82,6 +83,13 @@ std::optional<Mistake> BloodPressureEdit::ownMistake() const
     if (m_date->isBlank())
         return Mistake{tr("Write the day of the reading, or leave all fields empty."), m_date->line()};
     return std::nullopt;
+}
+
+QString BloodPressureEdit::asWritten() const
+{
+    const QString numbers =
+        tr("blood pressure %1 over %2", "as it was written").arg(m_systolic->text().trimmed(), m_diastolic->text().trimmed());
+    return m_date->isBlank() ? numbers : tr("%1 on %2", "what, on a date").arg(numbers, m_date->line()->text().trimmed());
 }
 
 QString BloodPressureEdit::understood() const

@@ -14,6 +14,7 @@
 #include "app/raphe/record/RecordPage.h"
 #include "app/raphe/record/TextField.h"
 #include "app/raphe/record/TextLine.h"
+#include "core/safety/Day.h"
 
 #include <QApplication>
 #include <QHBoxLayout>
@@ -31,6 +32,7 @@ namespace raphe {
 
 namespace {
 
+constexpr int lateForPregnancy = 56; // years; beyond it the right patient is asked for: our choice, no source
 constexpr const char *pregnancyId = "pregnancy"; // of the condition, in resources/safety/conditions.json
 
 QString birthWords(const std::string &isoDate)
@@ -148,13 +150,29 @@ RecordPage *PatientEditor::makeHealthPage()
     addPregnancy->setAccessibleName(tr("Add pregnancy to the standing conditions"));
     reminder->addWidget(addPregnancy, 0, Qt::AlignTop);
     page->add({}, m_pregnancyReminder);
+    page->add({}, m_pregnancyDoubt = hint());
     m_otherPregnancies = addKept(page, tr("Other weeks of pregnancy"), m_given.otherPregnancies, pregnancyWords);
     page->add(tr("Blood pressure"), m_bloodPressure = new BloodPressureEdit);
     m_otherBloodPressures = addKept(page, tr("Other blood pressures"), m_given.otherBloodPressures, bloodPressureWords);
+    page->add(tr("To clarify"), m_unclear = new RowsOf<TextRow>([] {
+        return new TextRow(tr("To clarify"), tr("What is written and cannot be; asked about at each visit"));
+    }));
     page->add(tr("Operations"), m_surgery = new RowsOf<SurgeryRow>([] { return new SurgeryRow; }));
     page->add({}, m_surgeryDoubt = hint());
     page->add(tr("Implants"), m_implants = new RowsOf<ImplantRow>([] { return new ImplantRow; }));
+    m_ruledOut = addKept(page, tr("Said not to be so"), m_given.ruledOut, [this](const RuledOut &ruledOut) {
+        const ConditionKind *kind = m_rules.findCondition(ruledOut.id);
+        return tr("%1 (the record says '%2')", "a condition, what speaks for it")
+            .arg(QString::fromStdString(kind ? kind->name : ruledOut.id), QString::fromStdString(ruledOut.because));
+    });
     page->close();
+    for (RecordField *field : std::initializer_list<RecordField *>{m_pregnancy, m_bloodPressure})
+        connect(field, &RecordField::isUnclear, this, [this](const QString &written) {
+            std::vector<std::string> unclear = m_unclear->value();
+            unclear.push_back(written.toStdString());
+            m_unclear->give(unclear);
+            lookAgain();
+        });
     connect(addPregnancy, &QPushButton::clicked, this, [this] {
         m_pregnancy->setFocus(); // the button is about to go
         m_conditions->add(pregnancyId);
@@ -238,6 +256,7 @@ void PatientEditor::fill()
     m_allergies->give(m_given.allergies);
     m_pregnancy->give(m_given.pregnancy);
     m_bloodPressure->give(m_given.bloodPressure);
+    m_unclear->give(m_given.unclear);
     m_surgery->give(m_given.surgery);
     m_implants->give(m_given.implants);
     m_complaints->give(m_given.complaints);
@@ -264,10 +283,12 @@ PatientRecord PatientEditor::record() const
     r.surgery = m_surgery->value();
     r.implants = m_implants->value();
     r.conditions = m_conditions->value();
+    r.ruledOut = keptOf(m_ruledOut, m_given.ruledOut);
     r.pregnancy = m_pregnancy->value();
     r.otherPregnancies = keptOf(m_otherPregnancies, m_given.otherPregnancies);
     r.bloodPressure = m_bloodPressure->value();
     r.otherBloodPressures = keptOf(m_otherBloodPressures, m_given.otherBloodPressures);
+    r.unclear = m_unclear->value();
     r.complaints = m_complaints->value();
     int highest = 0;
     for (const PatientComplaint &complaint : r.complaints)
@@ -291,6 +312,10 @@ void PatientEditor::lookAgain()
     m_pregnancyReminder->setVisible(
         m_pregnancy->value() && !m_conditions->has(pregnancyId) && m_rules.findCondition(pregnancyId));
     const int born = QDate::fromString(QString::fromStdString(m_born->value()), Qt::ISODate).year(); // 0: not known
+    const auto pregnancy = m_pregnancy->value();
+    const auto age = pregnancy ? yearsBetween(m_born->value(), pregnancy->date) : std::nullopt;
+    m_pregnancyDoubt->setVisible(age >= lateForPregnancy);
+    m_pregnancyDoubt->say(tr("A pregnancy at %1 years: is this the right patient? It is kept and counts.").arg(age.value_or(0)));
     int before = 0;
     for (const Surgery &surgery : m_surgery->value())
         if (surgery.year && *surgery.year < born)

@@ -103,10 +103,13 @@ private:
     RowsOf<TextRow> *m_allergies = nullptr;
     PregnancyEdit *m_pregnancy = nullptr;
     QWidget *m_pregnancyReminder = nullptr;
+    WrappedLabel *m_pregnancyDoubt = nullptr; // at a great age
     WrappedLabel *m_surgeryDoubt = nullptr; // an operation before the birth
     KeptList *m_otherPregnancies = nullptr;
     BloodPressureEdit *m_bloodPressure = nullptr;
     KeptList *m_otherBloodPressures = nullptr;
+    RowsOf<TextRow> *m_unclear = nullptr;
+    KeptList *m_ruledOut = nullptr;
     RowsOf<SurgeryRow> *m_surgery = nullptr;
     RowsOf<ImplantRow> *m_implants = nullptr;
     RowsOf<ComplaintRow> *m_complaints = nullptr;

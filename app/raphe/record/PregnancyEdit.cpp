@@ -51,6 +51,7 @@ PregnancyEdit::PregnancyEdit(QWidget *parent)
     watch(m_week);
     watch(m_date->line());
     watch(m_date);
+    offerToKeep();
 }
 
 void PregnancyEdit::give(const std::optional<Pregnancy> &pregnancy)
@@ -82,6 +83,12 @@ std::optional<Mistake> PregnancyEdit::ownMistake() const
     if (m_date->isBlank())
         return Mistake{tr("Write the day on which this was the week, or leave both fields empty."), m_date->line()};
     return std::nullopt;
+}
+
+QString PregnancyEdit::asWritten() const
+{
+    const QString week = tr("week %1 of a pregnancy", "as it was written").arg(m_week->text().trimmed());
+    return m_date->isBlank() ? week : tr("%1 on %2", "what, on a date").arg(week, m_date->line()->text().trimmed());
 }
 
 QString PregnancyEdit::understood() const

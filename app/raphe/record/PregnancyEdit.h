@@ -28,6 +28,8 @@ public:
 protected:
     [[nodiscard]] std::optional<Mistake> ownMistake() const override;
     [[nodiscard]] QString understood() const override;
+    [[nodiscard]] QString asWritten() const override;
+    void empty() override { give(std::nullopt); }
 
 private:
     TextLine *m_week;

@@ -2,11 +2,13 @@
 
 #include "app/raphe/Style.h"
 #include "app/raphe/WrappedLabel.h"
+#include "app/raphe/practice/FormParts.h"
 #include "app/raphe/record/TextLine.h"
 #include "core/record/PatientRecord.h"
 
 #include <QApplication>
 #include <QLocale>
+#include <QPushButton>
 #include <QVBoxLayout>
 
 namespace raphe {
@@ -61,6 +63,20 @@ std::optional<Mistake> RecordField::mistake() const
     return ownMistake();
 }
 
+void RecordField::offerToKeep()
+{
+    m_keep = pushButton(tr("Keep it as written, to be clarified"));
+    m_keep->hide();
+    m_below->addWidget(m_keep, 0, Qt::AlignLeft);
+    connect(m_keep, &QPushButton::clicked, this, [this] {
+        const QString written = asWritten();
+        empty();
+        m_wasTyped = false;
+        m_insists = false;
+        Q_EMIT isUnclear(written);
+    });
+}
+
 void RecordField::insist()
 {
     m_insists = true;
@@ -101,6 +117,8 @@ void RecordField::tell()
     m_words->setStyleSheet(QStringLiteral("color: %1;").arg((m_insists ? theme.tender : theme.quiet).name()));
     m_words->say(words);
     m_words->setVisible(!words.isEmpty());
+    if (m_keep)
+        m_keep->setVisible(m_insists);
     for (TextLine *line : m_lines)
         line->setAccessibleDescription(words);
     for (TextBlock *block : m_blocks)

@@ -9,6 +9,7 @@
 #include <optional>
 #include <vector>
 
+class QPushButton;
 class QVBoxLayout;
 
 namespace raphe {
@@ -34,6 +35,8 @@ public:
     void insist();
 
 Q_SIGNALS:
+    /// What is written here cannot be, and is to be kept as it is; the field is empty then.
+    void isUnclear(const QString &written);
     /// Something was typed, or the words under it have changed.
     void edited();
 
@@ -50,6 +53,12 @@ protected:
     /// Finds the words anew.
     void tell();
 
+    /// Offers, beside a mistake that is shown, to keep what is written as unclear.
+    void offerToKeep();
+    /// For offerToKeep().
+    [[nodiscard]] virtual QString asWritten() const { return {}; }
+    virtual void empty() { }
+
     /// Too long texts are found without it.
     [[nodiscard]] virtual std::optional<Mistake> ownMistake() const { return std::nullopt; }
     /// Where nothing is to be corrected.
@@ -62,6 +71,7 @@ private:
     QVBoxLayout *m_column;
     QVBoxLayout *m_below;
     WrappedLabel *m_words;
+    QPushButton *m_keep = nullptr;
     std::vector<TextLine *> m_lines;
     std::vector<TextBlock *> m_blocks;
     bool m_wasTyped = false;

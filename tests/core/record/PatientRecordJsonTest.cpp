@@ -76,6 +76,15 @@ const std::string wholeText = R"({
       "condition": "osteoporosis"
     }
   ],
+  "ruled_out": [
+    {
+      "condition": "frailty",
+      "because": "pregabalin"
+    },
+    {
+      "condition": "epilepsy"
+    }
+  ],
   "pregnancy": {
     "week": 12,
     "date": "2024-02-29"
@@ -97,6 +106,9 @@ const std::string wholeText = R"({
       "diastolic": 90,
       "date": "2023-01-02"
     }
+  ],
+  "unclear": [
+    "blood pressure 80 over 190"
   ],
   "complaints": [
     {

@@ -56,10 +56,12 @@ inline PatientRecord wholeRecord()
     r.surgery = {{"appendix", 1999}, {"tonsils", {}}};
     r.implants = {{"plate", "left wrist"}, {"port", ""}};
     r.conditions = {{"diabetes", "since childhood"}, {"osteoporosis", ""}};
+    r.ruledOut = {{"frailty", "pregabalin"}, {"epilepsy", ""}};
     r.pregnancy = Pregnancy{12, "2024-02-29"};
     r.otherPregnancies = {{42, "2019-01-31"}};
     r.bloodPressure = BloodPressure{120, 80, "2024-01-02"};
     r.otherBloodPressures = {{140, 90, "2023-01-02"}};
+    r.unclear = {"blood pressure 80 over 190"};
     r.complaints = {{1, "low back", "last winter", true}, {7, "Knie rechts", "", false}};
     return r;
 }
@@ -167,10 +169,12 @@ public:
         for (const char *id : {"diabetes", "osteoporosis", "pacemaker"})
             if (yes())
                 r.conditions.push_back({id, maybe()});
+        r.ruledOut = list<RuledOut>([&] { return RuledOut{"frailty", maybe()}; });
         r.pregnancy = yes() ? std::optional(Pregnancy{number(1, 42), date()}) : std::nullopt;
         r.otherPregnancies = list<Pregnancy>([&] { return Pregnancy{number(1, 42), date()}; });
         r.bloodPressure = yes() ? std::optional(pressure()) : std::nullopt;
         r.otherBloodPressures = list<BloodPressure>([&] { return pressure(); });
+        r.unclear = list<std::string>([&] { return text(); });
         int id = 0;
         r.complaints = list<PatientComplaint>([&] { return PatientComplaint{id += number(1, 9), text(), maybe(), yes()}; });
         return r;

@@ -57,6 +57,7 @@ MarkPage::MarkPage(const PatientWords &words, const Knowledge &knowledge, const 
     this->column().addLayout(row, 1);
 
     connect(m_board, &PainBoard::changed, this, [this] {
+        m_saidNothing = false;
         showTools();
         Q_EMIT changed();
     });
@@ -113,7 +114,10 @@ QWidget *MarkPage::makeTools(Of of)
         others->addWidget(sides);
     }
     m_nothing = largeButton(inTwoLines(words().onButton("mark-nothing")));
-    connect(m_nothing, &QPushButton::clicked, this, &PatientPage::onward);
+    connect(m_nothing, &QPushButton::clicked, this, [this] {
+        m_saidNothing = true;
+        Q_EMIT onward();
+    });
     others->addWidget(m_nothing);
     column->addLayout(others);
     return box;
@@ -167,6 +171,8 @@ QString MarkPage::answerWords(const PatientAnswers &answers, int) const
     for (const PainPatch &patch : answers.pain)
         if (shows(patch))
             lines << placesOf(m_knowledge, patch);
+    if (lines.isEmpty() && m_saidNothing)
+        return say("mark-nothing");
     return lines.join(QLatin1Char('\n'));
 }
 

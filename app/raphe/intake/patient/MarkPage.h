@@ -18,7 +18,7 @@ public:
 
     void give(const PatientAnswers &answers, int patch) override;
     void take(PatientAnswers &answers) const override;
-    [[nodiscard]] bool isAnswered() const override { return !m_board->patches().empty(); }
+    [[nodiscard]] bool isAnswered() const override { return m_saidNothing || !m_board->patches().empty(); }
     [[nodiscard]] const char *missingId() const override { return "mark-empty"; }
     [[nodiscard]] QWidget *firstField() const override { return m_board; }
     [[nodiscard]] QString answerWords(const PatientAnswers &answers, int patch) const override;
@@ -39,6 +39,7 @@ private:
     void showTools();
 
     const Knowledge &m_knowledge;
+    bool m_saidNothing = false; // it does not hurt here
     PainBoard *m_board;
     QWidget *m_side;
     ChoiceRow *m_brush = nullptr;

@@ -1,11 +1,10 @@
 #include "app/raphe/intake/patient/PatientWindow.h"
 
+#include "app/paint/TypedText.h"
 #include "app/raphe/WrappedLabel.h"
-#include "app/raphe/intake/patient/CheckPage.h"
 #include "app/raphe/intake/patient/MarkPage.h"
 #include "app/raphe/intake/patient/PlacePage.h"
 #include "app/raphe/intake/patient/QuestionPages.h"
-#include "app/raphe/intake/patient/TypedText.h"
 #include "app/raphe/practice/FormParts.h"
 
 #include <QApplication>
@@ -116,6 +115,7 @@ PatientWindow::PatientWindow(
     VisitSession &session, PatientTexts texts, TakeOverDialog::Whose whose, const Theme &theme, int failures, QWidget &behind)
     : QDialog(&behind, Qt::Window | Qt::FramelessWindowHint),
       m_session(session),
+      m_visit(session.visitId()),
       m_before(session.visit()),
       m_words(std::move(texts)),
       m_whose(std::move(whose)),
@@ -301,11 +301,12 @@ void PatientWindow::showStop(std::size_t index)
     m_stops = stops();
     m_at = std::min(index, m_stops.size() - 1);
     m_toldMissing = false;
+    m_missing = 0;
     m_toldHelp = false;
     PatientPage *now = m_stops[m_at].page;
     now->give(m_answers, m_stops[m_at].patch);
     if (now == m_check)
-        listAnswers();
+        m_check->list(listedAnswers());
     for (const auto &[shown, area] : m_pages)
         if (shown == now) {
             m_stack->setCurrentWidget(area);
@@ -321,7 +322,7 @@ void PatientWindow::showStop(std::size_t index)
     first->setFocus(Qt::OtherFocusReason);
 }
 
-void PatientWindow::listAnswers()
+std::vector<CheckPage::Answer> PatientWindow::listedAnswers() const
 {
     std::vector<CheckPage::Answer> answers;
     for (std::size_t i = 0; i < m_stops.size(); ++i) {
@@ -330,7 +331,23 @@ void PatientWindow::listAnswers()
             continue;
         answers.push_back({stop.page->title(), stop.page->answerWords(m_answers, stop.patch), static_cast<int>(i)});
     }
-    m_check->list(answers);
+    return answers;
+}
+
+// The first question without an answer, shown once before the end.
+bool PatientWindow::goToMissing()
+{
+    const auto listed = listedAnswers();
+    const auto isMissing = [](const CheckPage::Answer &answer) { return answer.words.isEmpty(); };
+    const auto first = std::find_if(listed.begin(), listed.end(), isMissing);
+    if (first == listed.end() || m_wentToMissing)
+        return false;
+    m_wentToMissing = true;
+    showStop(static_cast<std::size_t>(first->stop));
+    m_returns = true;
+    m_missing = static_cast<int>(std::count_if(listed.begin(), listed.end(), isMissing));
+    showMessage();
+    return true;
 }
 
 void PatientWindow::showButtons()
@@ -344,6 +361,8 @@ void PatientWindow::showButtons()
 void PatientWindow::wantOn()
 {
     take();
+    if (&page() == m_check && goToMissing())
+        return;
     if (page().asks() && !page().isAnswered() && !m_toldMissing) {
         m_toldMissing = true;
         showMessage();
@@ -379,7 +398,7 @@ void PatientWindow::take()
 
 void PatientWindow::save()
 {
-    if (m_answers == m_saved)
+    if (m_answers == m_saved || m_session.visitId() != m_visit)
         return;
     const std::vector<PainPatch> pain = mergedPain(m_before, m_answers);
     if (!fitsDrawing(pain)) { // with what the practitioner had painted
@@ -426,6 +445,8 @@ void PatientWindow::showMessage()
         words = m_words.say("move-not-saved");
     else if (m_toldHelp)
         words = m_words.say("move-help-said");
+    else if (m_missing > 0 && !page().isAnswered())
+        words = m_words.say("end-missing", {{"count", std::to_string(m_missing)}});
     else if (words.isEmpty() && m_toldMissing && !page().isAnswered())
         words = m_words.say(page().missingId());
     if (words == m_message->text())
@@ -478,6 +499,12 @@ QStringList PatientWindow::notes() const
     if (isBoth(&Complaint::text) || isBoth(&Complaint::since) || isBoth(&Complaint::aggravates) || isBoth(&Complaint::eases)
         || isBoth(&Complaint::goal))
         out << tr("Where something else was written before, both are kept. Please read the complaint.");
+    QStringList open;
+    for (const CheckPage::Answer &answer : listedAnswers())
+        if (answer.words.isEmpty() && !open.contains(answer.question))
+            open << answer.question;
+    if (!open.isEmpty())
+        out << tr("Not answered: %1").arg(open.join(QLatin1Char(' ')));
     QString typed;
     for (const std::string *text : {&now.text, &now.since, &now.aggravates, &now.eases, &now.goal})
         typed += QString::fromStdString(*text);

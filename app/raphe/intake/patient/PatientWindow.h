@@ -6,6 +6,7 @@
 
 #include "app/paint/Theme.h"
 #include "app/raphe/VisitSession.h"
+#include "app/raphe/intake/patient/CheckPage.h"
 #include "app/raphe/intake/patient/PatientAnswers.h"
 #include "app/raphe/intake/patient/PatientPage.h"
 #include "app/raphe/intake/patient/TakeOverDialog.h"
@@ -19,7 +20,6 @@ class QStackedWidget;
 
 namespace raphe {
 
-class CheckPage;
 class HardPage;
 class MarkPage;
 class PlacePage;
@@ -64,7 +64,8 @@ private:
     [[nodiscard]] std::vector<Stop> stops() const;
     [[nodiscard]] std::size_t stopOf(const PatientPage *page, int patch = -1) const;
     void showStop(std::size_t index);
-    void listAnswers();
+    [[nodiscard]] std::vector<CheckPage::Answer> listedAnswers() const;
+    [[nodiscard]] bool goToMissing();
     void showButtons();
     void wantOn();
     void goOn();
@@ -80,6 +81,7 @@ private:
     void fit();
 
     VisitSession &m_session;
+    const std::int64_t m_visit; // no other one takes the answers
     const Visit m_before; // as it was when the screen was handed over
     const PatientWords m_words;
     const TakeOverDialog::Whose m_whose;
@@ -91,6 +93,8 @@ private:
     std::size_t m_at = 0;
     bool m_returns = false; // to the last look, when this answer was changed
     bool m_toldMissing = false;
+    int m_missing = 0; // how many were not answered, while the first of them is shown for that
+    bool m_wentToMissing = false; // once; whoever goes on then does not want to answer
     bool m_toldHelp = false;
     bool m_isUnsaved = false;
     bool m_wantsSides = false;

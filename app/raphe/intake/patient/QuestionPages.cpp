@@ -1,9 +1,9 @@
 #include "app/raphe/intake/patient/QuestionPages.h"
 
+#include "app/paint/TypedText.h"
 #include "app/raphe/WrappedLabel.h"
 #include "app/raphe/intake/ChoiceRow.h"
 #include "app/raphe/intake/patient/SaidBack.h"
-#include "app/raphe/intake/patient/TypedText.h"
 #include "app/raphe/record/TextLine.h"
 
 #include <QGridLayout>

@@ -1,4 +1,4 @@
-#include "app/raphe/intake/patient/TypedText.h"
+#include "app/paint/TypedText.h"
 
 #include <algorithm>
 
@@ -16,15 +16,26 @@ bool turnsDirection(QChar c)
     return u == 0x061C || u == 0x200E || u == 0x200F || (u >= 0x202A && u <= 0x202E) || (u >= 0x2066 && u <= 0x2069);
 }
 
+bool runsRightToLeft(QChar c)
+{
+    return c.direction() == QChar::DirR || c.direction() == QChar::DirAL || c.isSurrogate();
+}
+
+bool isControl(QChar c)
+{
+    return c.category() == QChar::Other_Control && c != QLatin1Char('\n') && c != QLatin1Char('\t');
+}
+
 } // namespace
 
 QString safelyShown(const QString &typed)
 {
-    if (typed.isEmpty())
-        return {};
+    const auto isOdd = [](QChar c) { return turnsDirection(c) || isControl(c) || runsRightToLeft(c); };
+    if (std::none_of(typed.begin(), typed.end(), isOdd))
+        return typed; // it can turn nothing
     QString out = typed;
     for (QChar &c : out)
-        if (turnsDirection(c) || (c.category() == QChar::Other_Control && c != QLatin1Char('\n') && c != QLatin1Char('\t')))
+        if (turnsDirection(c) || isControl(c))
             c = QChar::ReplacementCharacter;
     return QChar(firstStrongIsolate) + out + QChar(popIsolate);
 }
