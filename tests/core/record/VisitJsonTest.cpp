@@ -497,6 +497,12 @@ TEST(VisitJson, AWarningSignIsAnsweredWithWhatWasDecided)
     expectError(with("answer", "no"), ErrorCode::Contradiction, pointer + "/0", "answer no, and what was decided");
     expectError(with("decided", "nothing"), ErrorCode::UnknownWord, pointer + "/0/decided", "nothing");
     expectError(without("why"), ErrorCode::MissingField, pointer + "/0", "why");
+    expectError(with("moved", true), ErrorCode::Contradiction, pointer + "/0", "decided, moved");
+    const auto moved = having({{{"sign", "hot-joint"}, {"answer", "yes"}, {"asked", "2026-11-27"}, {"moved", true}}});
+    ASSERT_TRUE(moved);
+    EXPECT_TRUE(moved.value().warnings.front().isMoved);
+    expectError(having({{{"sign", "hot-joint"}, {"answer", "no"}, {"asked", "2026-11-27"}, {"moved", true}}}),
+        ErrorCode::Contradiction, pointer + "/0", "answer no, and what was decided");
     expectError(with("sign", "Hot Joint"), ErrorCode::BadId, pointer + "/0/sign", "Hot Joint");
 }
 
@@ -724,6 +730,7 @@ public:
                     answer.decided = decisionWords[static_cast<std::size_t>(below(decisionWords.size()))].first;
                 answer.why = "since " + words();
                 answer.told = chance() ? words() : std::string();
+                answer.isMoved = !answer.decided && chance();
             }
             visit.warnings.push_back(std::move(answer));
         }
@@ -1133,7 +1140,8 @@ TEST_F(VisitSchema, NamesTheFieldsThatTheReaderKnows)
     const json place{{"structure", "sacrum"}, {"side", "midline"}};
     same("complaint_at", schema["$defs"]["places"]["items"], {"structure", "side"}, place);
     same("conditions", schema["properties"]["conditions"]["items"], {"condition", "at"}, {{"condition", "scar"}});
-    same("warnings", schema["properties"]["warnings"]["items"], {"sign", "answer", "asked", "at", "decided", "why", "told"},
+    same("warnings", schema["properties"]["warnings"]["items"],
+        {"sign", "answer", "asked", "at", "decided", "why", "told", "moved"},
         {{"sign", "hot-joint"}, {"answer", "yes"}, {"asked", "2026-11-27"}});
     same("pain", schema["$defs"]["pain_patch"], {"view", "facing", "quality", "intensity", "painter", "confirmed", "strokes"},
         {{"view", "side"}, {"facing", "left"}, {"painter", "patient"}, {"strokes", {{{"radius", 5}, {"points", {{1, 2}}}}}}});

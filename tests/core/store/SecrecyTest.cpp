@@ -226,10 +226,12 @@ PatientRecord fullRecord(const std::string &name, const std::string &born)
     r.surgery = {{"gall bladder taken out", 2009}};
     r.implants = {{"pacemaker", "beneath the collarbone"}};
     r.conditions = {{"anticoagulant", "bruises within minutes"}};
+    r.ruledOut = {{"frailty", "pregabalin at bedtime"}};
     r.pregnancy = Pregnancy{23, "2026-10-17"};
     r.otherPregnancies = {{21, "2026-10-03"}};
     r.bloodPressure = BloodPressure{147, 93, "2026-11-09"};
     r.otherBloodPressures = {{139, 88, "2026-09-30"}};
+    r.unclear = {"blood pressure 88 over 197"};
     r.complaints = {{1, "numb fingers after knitting", "since midsummer", false}, {2, "clicking jaw", "two winters", true}};
     return r;
 }
