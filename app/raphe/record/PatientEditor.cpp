@@ -94,7 +94,7 @@ PatientEditor::PatientEditor(PatientRecord record, const SafetyRules &rules, QWi
     for (const auto key : {Qt::Key_Return, Qt::Key_Enter})
         connect(new QShortcut(Qt::CTRL | key, this), &QShortcut::activated, this, &PatientEditor::accept);
     // Whoever goes back to the form wants to go on with it.
-    connect(qApp, &QApplication::focusChanged, this, [this](QWidget *, QWidget *now) {
+    m_focusWatch = connect(qApp, &QApplication::focusChanged, this, [this](QWidget *, QWidget *now) {
         if (now && m_tabs->isAncestorOf(now))
             m_bars->setCurrentIndex(0);
     });

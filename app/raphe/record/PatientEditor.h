@@ -3,6 +3,7 @@
 // accepted, or has it saved while the form still stands: see saveThrough().
 #pragma once
 
+#include "app/raphe/ScopedConnection.h"
 #include "core/record/PatientRecord.h"
 #include "core/safety/SafetyRules.h"
 
@@ -83,6 +84,7 @@ private:
     QStackedWidget *m_bars;
     WrappedLabel *m_message = nullptr;
     QPushButton *m_keepWriting = nullptr;
+    ScopedConnection m_focusWatch;
     QPointer<QWidget> m_writing; // where the keyboard was when the question came
 
     TextField *m_name = nullptr;

@@ -49,7 +49,7 @@ RecordField::RecordField(QWidget *parent)
     all->addWidget(m_words);
     m_below->setSpacing(6);
     all->addLayout(m_below);
-    connect(qApp, &QApplication::focusChanged, this, &RecordField::focusMoved);
+    m_focusWatch = connect(qApp, &QApplication::focusChanged, this, &RecordField::focusMoved);
 }
 
 std::optional<Mistake> RecordField::mistake() const

@@ -3,6 +3,8 @@
 // Fields may hold fields; each speaks for itself.
 #pragma once
 
+#include "app/raphe/ScopedConnection.h"
+
 #include <QString>
 #include <QWidget>
 
@@ -74,6 +76,7 @@ private:
     QPushButton *m_keep = nullptr;
     std::vector<TextLine *> m_lines;
     std::vector<TextBlock *> m_blocks;
+    ScopedConnection m_focusWatch;
     bool m_wasTyped = false;
     bool m_insists = false;
 };

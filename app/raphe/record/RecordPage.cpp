@@ -33,7 +33,7 @@ RecordPage::RecordPage(QWidget *parent) : QScrollArea(parent)
     m_grid->setColumnMinimumWidth(0, nameWidth);
     m_grid->setColumnStretch(1, 1);
     setWidget(page);
-    connect(qApp, &QApplication::focusChanged, this, [this](QWidget *, QWidget *now) {
+    m_focusWatch = connect(qApp, &QApplication::focusChanged, this, [this](QWidget *, QWidget *now) {
         if (now && widget()->isAncestorOf(now))
             ensureWidgetVisible(now, 0, touchTarget);
     });

@@ -37,6 +37,7 @@ private:
     void hear(QWidget *field);
 
     QGridLayout *m_grid;
+    ScopedConnection m_focusWatch;
 };
 
 } // namespace raphe
