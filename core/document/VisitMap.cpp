@@ -63,6 +63,7 @@ std::vector<std::string> warningLines(const WarningSigns &signs, const Visit &vi
     }
     std::stable_sort(lines.begin(), lines.end(), [](const auto &a, const auto &b) { return a.first->level > b.first->level; });
     std::vector<std::string> out;
+    out.reserve(lines.size());
     for (auto &[sign, line] : lines)
         out.push_back(std::move(line));
     return out;
