@@ -385,13 +385,13 @@ TEST_F(Misuse, Mis38TheProgramWithoutAWindow)
 
 TEST_F(Misuse, Mis40TheVisitIsMovedAway)
 {
+    const auto begun = session().startVisit(session().patientId()); // another visit of the day, begun before
     finds("soleus", Side::Right);
     emergency();
     PatientRecord other;
     other.name = "Right One";
     const auto first = session().patientId();
     const auto second = session().practice().addPatient(other).value();
-    const auto begun = session().startVisit(first); // another visit of the day, begun before
     ASSERT_TRUE(session().moveTo(second, "wrong patient chosen").ok());
     expectNothingOffered("the lock goes with the visit");
     EXPECT_EQ(session().visit().findings.size(), 1U) << "with all that it holds";
