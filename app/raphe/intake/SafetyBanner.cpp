@@ -77,24 +77,23 @@ void SafetyBanner::refresh()
         typed << QString::fromStdString(caution);
     if (!typed.isEmpty())
         lines << tr("Cautions: %1").arg(typed.join(QStringLiteral("; ")));
+    const auto rest = [](std::size_t count) { return count > 1 ? tr(" (and %1 more)").arg(count - 1) : QString(); };
     const auto reminders = m_session.reminders();
     if (!reminders.empty()) { // those that are left stand behind the button
-        const QString rest = reminders.size() > 1 ? tr(" (and %1 more)").arg(reminders.size() - 1) : QString();
-        lines << tr("To confirm: %1%2.", "what speaks for it, how many more").arg(causeWords(reminders.front()), rest);
+        lines << tr("To confirm: %1%2.", "what speaks for it, how many more")
+                     .arg(causeWords(reminders.front()), rest(reminders.size()));
     }
     const std::vector<std::string> &unclear = m_session.record().unclear;
     if (!unclear.empty()) {
-        const QString rest = unclear.size() > 1 ? tr(" (and %1 more)").arg(unclear.size() - 1) : QString();
         lines << tr("To clarify: the record says '%1'%2. Ask before treating.", "what cannot be, how many more")
-                     .arg(QString::fromStdString(unclear.front()), rest);
+                     .arg(QString::fromStdString(unclear.front()), rest(unclear.size()));
     }
     const auto unknown = unwatched(m_session.adviser().rules().feeds(), m_session.record());
     if (!unknown.empty()) {
         constexpr qsizetype shown = 40; // characters of what the record says
         const QString first = QString::fromStdString(unknown.front());
-        const QString rest = unknown.size() > 1 ? tr(" (and %1 more)").arg(unknown.size() - 1) : QString();
         lines << tr("Not recognised, so that no rule watches it: '%1'%2.", "a medicine or allergy, how many more")
-                     .arg(first.size() > shown ? first.left(shown - 1) + QChar(0x2026) : first, rest);
+                     .arg(first.size() > shown ? first.left(shown - 1) + QChar(0x2026) : first, rest(unknown.size()));
     }
     for (QString &line : lines)
         line = safelyShown(line);

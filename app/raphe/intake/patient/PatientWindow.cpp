@@ -445,7 +445,7 @@ void PatientWindow::showMessage()
         words = m_words.say("move-not-saved");
     else if (m_toldHelp)
         words = m_words.say("move-help-said");
-    else if (m_missing > 0 && !page().isAnswered())
+    else if (words.isEmpty() && m_missing > 0 && !page().isAnswered())
         words = m_words.say("end-missing", {{"count", std::to_string(m_missing)}});
     else if (words.isEmpty() && m_toldMissing && !page().isAnswered())
         words = m_words.say(page().missingId());
