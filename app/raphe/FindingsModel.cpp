@@ -30,7 +30,7 @@ QVariant FindingsModel::data(const QModelIndex &index, int role) const
     case DetailRole: return detail;
     case NumberRole: return index.row() + 1;
     case MarkKindRole: return static_cast<int>(markKindOf(f));
-    case GradeRole: return std::max(f.tenderness ? f.tenderness->grade : 0, f.restriction ? f.restriction->grade : 0);
+    case GradeRole: return std::max(f.tendernessGrade(), f.restrictionGrade());
     case FamiliarRole: return f.familiar;
     default: return {};
     }

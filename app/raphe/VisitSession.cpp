@@ -352,7 +352,8 @@ Finding withSomethingFound(Finding finding)
 {
     finding.clear = {};
     finding.unable.reset();
-    finding.certain = finding.certain && (finding.restriction || finding.play);
+    finding.certain = finding.certain && finding.saysOfMotion();
+    finding.afterComparing = finding.afterComparing && finding.saysOfMotion();
     return finding;
 }
 
@@ -364,6 +365,7 @@ void VisitSession::setTenderness(int grade)
         return;
     Finding f = startingPoint();
     f.tenderness = Tenderness{grade};
+    f.sore = false;
     put(withSomethingFound(std::move(f)), tr("tenderness %1", "undo step").arg(grade));
 }
 
@@ -373,6 +375,7 @@ void VisitSession::setRestriction(int grade)
         return;
     Finding f = startingPoint();
     f.restriction = Restriction{grade};
+    f.stiff = false;
     put(withSomethingFound(std::move(f)), tr("restriction %1", "undo step").arg(grade));
 }
 
@@ -382,7 +385,7 @@ void VisitSession::toggleFamiliar()
         return;
     Finding f = withSomethingFound(startingPoint());
     f.familiar = !f.familiar;
-    if (!f.familiar && !f.tenderness && !f.restriction && !f.play && f.note.empty())
+    if (!f.saysAnything())
         removeFinding(); // nothing would be left to say
     else
         put(std::move(f), tr("familiar pain", "undo step"));

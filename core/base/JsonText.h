@@ -1,8 +1,11 @@
 // Small helps for writing JSON in the order in which a person reads it.
 #pragma once
 
+#include "core/base/Words.h"
+
 #include <nlohmann/json.hpp>
 
+#include <optional>
 #include <string>
 
 namespace raphe {
@@ -12,6 +15,14 @@ inline void putText(nlohmann::ordered_json &json, const char *name, const std::s
 {
     if (!text.empty())
         json[name] = text;
+}
+
+/// Nothing is left out.
+template <class E, std::size_t N>
+void putWord(nlohmann::ordered_json &json, const char *name, const WordTable<E, N> &table, const std::optional<E> &value)
+{
+    if (value)
+        json[name] = wordOf(table, *value);
 }
 
 } // namespace raphe

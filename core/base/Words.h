@@ -4,6 +4,7 @@
 #include "core/base/JsonReader.h"
 
 #include <array>
+#include <optional>
 #include <string_view>
 #include <utility>
 
@@ -35,6 +36,13 @@ template <class E, std::size_t N> [[nodiscard]] E readWord(const WordTable<E, N>
     if (const auto value = fromWord(table, text))
         return *value;
     at.fail(ErrorCode::UnknownWord, text);
+}
+
+/// The word of a field that may be left out.
+template <class E, std::size_t N>
+[[nodiscard]] std::optional<E> readWordOr(const JsonReader &owner, std::string_view name, const WordTable<E, N> &table)
+{
+    return owner.has(name) ? std::optional(readWord(table, owner.field(name))) : std::nullopt;
 }
 
 } // namespace raphe

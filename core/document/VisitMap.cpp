@@ -20,11 +20,11 @@ QString tr(const char *text)
 
 bool tender(const Finding &f)
 {
-    return f.tenderness && f.tenderness->grade > 0;
+    return f.tendernessGrade() > 0;
 }
 bool restricted(const Finding &f)
 {
-    return f.restriction && f.restriction->grade > 0;
+    return f.restrictionGrade() > 0;
 }
 
 // An emergency is never settled at the visit; another sign is, once the treating team knows of it or it was explained.
@@ -84,6 +84,23 @@ MarkKind markKindOf(const Finding &f)
     return f.isClear() ? MarkKind::Clear : MarkKind::Noted;
 }
 
+namespace {
+
+QString endFeelInWords(EndFeel feel)
+{
+    switch (feel) {
+    case EndFeel::Soft: return tr(QT_TRANSLATE_NOOP("VisitMap", "soft"));
+    case EndFeel::Firm: return tr(QT_TRANSLATE_NOOP("VisitMap", "firm"));
+    case EndFeel::Hard: return tr(QT_TRANSLATE_NOOP("VisitMap", "hard"));
+    case EndFeel::Springy: return tr(QT_TRANSLATE_NOOP("VisitMap", "springy"));
+    case EndFeel::Empty: return tr(QT_TRANSLATE_NOOP("VisitMap", "empty"));
+    case EndFeel::Spasm: return tr(QT_TRANSLATE_NOOP("VisitMap", "spasm"));
+    }
+    return {};
+}
+
+} // namespace
+
 std::string findingInWords(const Finding &f)
 {
     QStringList words;
@@ -93,8 +110,23 @@ std::string findingInWords(const Finding &f)
         words << tr(QT_TRANSLATE_NOOP("VisitMap", "tenderness %1")).arg(f.tenderness->grade);
     if (f.restriction)
         words << tr(QT_TRANSLATE_NOOP("VisitMap", "restriction %1")).arg(f.restriction->grade);
+    if (f.sore)
+        words << tr(QT_TRANSLATE_NOOP("VisitMap", "sore, not graded"));
+    if (f.stiff)
+        words << tr(QT_TRANSLATE_NOOP("VisitMap", "stiff, not graded"));
+    if (f.play)
+        words << tr(QT_TRANSLATE_NOOP("VisitMap", "joint play %1")).arg(f.play->grade);
+    if (f.endFeel)
+        //: %1: soft, firm, hard, springy, empty, spasm
+        words << tr(QT_TRANSLATE_NOOP("VisitMap", "end feel %1")).arg(endFeelInWords(*f.endFeel));
     if (f.familiar)
         words << tr(QT_TRANSLATE_NOOP("VisitMap", "familiar pain"));
+    for (const std::string &texture : f.texture)
+        words << QString::fromStdString(texture);
+    if (f.afterComparing)
+        words << tr(QT_TRANSLATE_NOOP("VisitMap", "felt only after comparing"));
+    if (f.certain)
+        words << tr(QT_TRANSLATE_NOOP("VisitMap", "very sure"));
     if (f.clear.tenderness && f.clear.motion)
         words << tr(QT_TRANSLATE_NOOP("VisitMap", "clear"));
     else if (f.clear.tenderness)
@@ -117,10 +149,10 @@ std::string findingInPlainWords(const Finding &f)
         QT_TRANSLATE_NOOP("VisitMap", "a little stiff"), QT_TRANSLATE_NOOP("VisitMap", "stiff"),
         QT_TRANSLATE_NOOP("VisitMap", "hardly moves")};
     QStringList words;
-    if (f.tenderness)
-        words << tr(sore[static_cast<std::size_t>(f.tenderness->grade)]);
-    if (f.restriction)
-        words << tr(stiff[static_cast<std::size_t>(f.restriction->grade)]);
+    if (f.tenderness || f.sore)
+        words << tr(sore[static_cast<std::size_t>(f.tendernessGrade())]);
+    if (f.restriction || f.stiff)
+        words << tr(stiff[static_cast<std::size_t>(f.restrictionGrade())]);
     if (f.familiar)
         words << tr(QT_TRANSLATE_NOOP("VisitMap", "this is the pain you know"));
     if (f.clear.tenderness && f.clear.motion)
@@ -148,7 +180,7 @@ VisitMap visitMap(const SafetyRules &rules, const Atlas &atlas, const Body &body
     int number = 0;
     for (const Finding &f : visit.findings) {
         ++number;
-        const int grade = std::max(f.tenderness ? f.tenderness->grade : 0, f.restriction ? f.restriction->grade : 0);
+        const int grade = std::max(f.tendernessGrade(), f.restrictionGrade());
         map.marks.push_back(
             {number, markKindOf(f), grade, f.familiar, f.place, markPointOnPage(atlas, body, f.place, f.spot, f.at)});
         map.lines.push_back({number, atlas.plain(f.place, language), findingInPlainWords(f)});

@@ -60,6 +60,8 @@ std::map<Place, Finding> strongestByPlace(const Atlas &atlas, const std::vector<
             continue;
         it->second.tenderness = std::max(it->second.tenderness, f.tenderness);
         it->second.restriction = std::max(it->second.restriction, f.restriction);
+        it->second.sore = it->second.sore || f.sore;
+        it->second.stiff = it->second.stiff || f.stiff;
         it->second.familiar = it->second.familiar || f.familiar;
         if (f.play)
             it->second.play = f.play;
@@ -168,9 +170,8 @@ Treatment treatFirst(const Reasoner &reasoner, const Visit &visit, const Prefere
         if (preferences.complaintFirst)
             add("complaint", constants["treat-complaint"] * near[i]);
         add("familiar", f.familiar && !tooTender ? constants["treat-familiar"] : 0);
-        add("tenderness",
-            f.tenderness && !tooTender ? constants["treat-tenderness"] * f.tenderness->grade / (Tenderness::highest - 1) : 0);
-        add("restriction", f.restriction ? constants["treat-restriction"] * f.restriction->grade / Restriction::highest : 0);
+        add("tenderness", tooTender ? 0 : constants["treat-tenderness"] * f.tendernessGrade() / (Tenderness::highest - 1));
+        add("restriction", constants["treat-restriction"] * f.restrictionGrade() / Restriction::highest);
         add("linkage", most > 0 ? constants["treat-linkage"] * pull / most : 0);
         if (preferences.jointFirst)
             add("joint first",

@@ -12,8 +12,8 @@ namespace {
 
 auto sortKey(const Finding &f)
 {
-    return std::tuple(f.place, f.spot, f.at, f.tenderness, f.restriction, f.play, f.familiar, f.certain, f.clear.tenderness,
-        f.clear.motion, f.unable);
+    return std::tuple(f.place, f.spot, f.at, f.tenderness, f.restriction, f.sore, f.stiff, f.play, f.familiar, f.certain,
+        f.clear.tenderness, f.clear.motion, f.unable);
 }
 
 bool earlier(const Finding &a, const Finding &b)
@@ -53,13 +53,13 @@ std::map<Place, AtPlace> byPlace(const std::vector<Finding> &findings)
         if (f.isUnable())
             continue;
         AtPlace &at = places[f.place];
-        at.tenderness = std::max(at.tenderness, f.tenderness ? f.tenderness->grade : 0);
+        at.tenderness = std::max(at.tenderness, f.tendernessGrade());
         at.clearOfTenderness = at.clearOfTenderness || f.clear.tenderness || (f.tenderness && f.tenderness->grade == 0);
         at.familiar = at.familiar || f.familiar;
         if (!f.certain)
             continue;
-        const bool moved = f.restriction || f.play;
-        const bool found = (f.restriction && f.restriction->grade > 0) || (f.play && f.play->grade != JointPlay::normal);
+        const bool moved = f.restriction || f.stiff || f.play;
+        const bool found = f.restrictionGrade() > 0 || (f.play && f.play->grade != JointPlay::normal);
         at.motion = at.motion || found;
         at.clearOfMotion = at.clearOfMotion || f.clear.motion || (moved && !found);
     }
@@ -73,9 +73,8 @@ double strengthOf(const Finding &finding, const Constants &constants)
     if (!finding.isFound())
         return 0;
     double strength = constants["strength-least"];
-    if (finding.tenderness)
-        strength += constants["strength-tenderness"] * finding.tenderness->grade / Tenderness::highest;
-    const int stiff = finding.restriction ? finding.restriction->grade : 0;
+    strength += constants["strength-tenderness"] * finding.tendernessGrade() / Tenderness::highest;
+    const int stiff = finding.restrictionGrade();
     const int play = finding.play ? std::abs(finding.play->grade - JointPlay::normal) : 0; // 3 steps either way, as restriction
     strength += constants["strength-restriction"] * std::max(stiff, play) / Restriction::highest;
     if (finding.familiar)

@@ -14,19 +14,6 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-template <class E, std::size_t N>
-void putWord(Json &json, const char *name, const WordTable<E, N> &table, const std::optional<E> &value)
-{
-    if (value)
-        json[name] = wordOf(table, *value);
-}
-
-template <class E, std::size_t N>
-std::optional<E> readWordOr(const JsonReader &owner, std::string_view name, const WordTable<E, N> &table)
-{
-    return owner.has(name) ? std::optional(readWord(table, owner.field(name))) : std::nullopt;
-}
-
 std::optional<PainScore> readScore(const JsonReader &owner, std::string_view name)
 {
     return owner.has(name) ? std::optional(PainScore{owner.field(name).asInt(0, PainScore::highest)}) : std::nullopt;

@@ -108,6 +108,16 @@ std::map<int, int> uniteComplaints(std::vector<PatientComplaint> &list, const st
     return ids;
 }
 
+// One of the two is wrong: both are to be clarified.
+template <class T, class InWords>
+void uniteOrAsk(std::optional<T> &single, const std::optional<T> &other, std::vector<std::string> &unclear, InWords inWords)
+{
+    if (!single)
+        single = other;
+    else if (other && *other != *single)
+        unite(unclear, {inWords(*single) + between.data() + inWords(*other)});
+}
+
 std::optional<std::string> given(const std::string &text)
 {
     return text.empty() ? std::nullopt : std::optional(text);
@@ -124,6 +134,8 @@ Result<MergedPatient> merged(const PatientRecord &keep, const PatientRecord &oth
     std::optional<std::string> born = given(r.born);
     uniteSingle(born, r.otherBorn, given(other.born), other.otherBorn);
     r.born = born.value_or(std::string());
+    uniteOrAsk(r.sex, other.sex, r.unclear, [](Sex sex) { return "sex " + std::string(wordOf(sexWords, sex)); });
+    uniteOrAsk(r.height, other.height, r.unclear, [](int height) { return std::to_string(height) + " cm"; });
     r.mark = joined(r.mark, other.mark);
     r.language = joined(r.language, other.language);
     r.interpreter = joined(r.interpreter, other.interpreter);

@@ -31,6 +31,8 @@ public:
         if (!r.born.empty())
             date("/born", r.born);
         list("/other_born", r.otherBorn, &Check::date);
+        if (r.height)
+            number("/height", *r.height, PatientRecord::leastHeight, PatientRecord::greatestHeight);
         text("/mark", r.mark);
         text("/language", r.language);
         text("/interpreter", r.interpreter);

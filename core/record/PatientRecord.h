@@ -5,6 +5,7 @@
 #pragma once
 
 #include "core/base/Result.h"
+#include "core/base/Words.h"
 
 #include <cstddef>
 #include <optional>
@@ -81,7 +82,14 @@ struct PatientComplaint {
     bool operator==(const PatientComplaint &) const = default;
 };
 
+/// For published reference values, which are given for women and men; may be left unsaid, then none is shown.
+enum class Sex { Female, Male };
+inline constexpr WordTable<Sex, 2> sexWords{{{Sex::Female, "female"}, {Sex::Male, "male"}}};
+
 struct PatientRecord {
+    /// Centimetres. The bounds only catch slips of the pen; our choice, no source.
+    static constexpr int leastHeight = 40;
+    static constexpr int greatestHeight = 260;
     static constexpr std::size_t longestText = 10'000; // code points, for each text
     static constexpr std::size_t longestList = 500; // entries, for each list
 
@@ -89,6 +97,8 @@ struct PatientRecord {
     std::vector<std::string> otherNames; // also known as; a merge puts the second name here
     std::string born; // ISO 8601 date or empty
     std::vector<std::string> otherBorn; // a merge puts a date here that differs
+    std::optional<Sex> sex;
+    std::optional<int> height; // standing, in centimetres
     std::string mark; // what the practitioner recognises the person by
     std::string language;
     std::string interpreter; // empty when none is needed

@@ -113,15 +113,18 @@ template <class T> std::vector<T> readList(const JsonReader &root, std::string_v
 PatientRecord readRecord(const JsonReader &root)
 {
     checkFormat(root);
-    root.expectObject(
-        {"format", "version", "name", "other_names", "born", "other_born", "mark", "language", "interpreter", "phone", "email",
-            "address", "doctor", "emergency", "guardian", "medicines", "allergies", "surgery", "implants", "conditions",
-            "ruled_out", "pregnancy", "other_pregnancies", "blood_pressure", "other_blood_pressures", "unclear", "complaints"});
+    root.expectObject({"format", "version", "name", "other_names", "born", "other_born", "sex", "height", "mark", "language",
+        "interpreter", "phone", "email", "address", "doctor", "emergency", "guardian", "medicines", "allergies", "surgery",
+        "implants", "conditions", "ruled_out", "pregnancy", "other_pregnancies", "blood_pressure", "other_blood_pressures",
+        "unclear", "complaints"});
     PatientRecord record;
     record.name = root.string("name");
     record.otherNames = root.stringsOr("other_names");
     record.born = readOptional(root, "born", readDate).value_or(std::string());
     record.otherBorn = readList(root, "other_born", readDate);
+    record.sex = readWordOr(root, "sex", sexWords);
+    if (root.has("height"))
+        record.height = root.field("height").asInt(PatientRecord::leastHeight, PatientRecord::greatestHeight);
     record.mark = root.stringOr("mark", {});
     record.language = root.stringOr("language", {});
     record.interpreter = root.stringOr("interpreter", {});
@@ -245,6 +248,9 @@ std::string writePatient(const PatientRecord &record)
     putList(json, "other_names", record.otherNames);
     putText(json, "born", record.born);
     putList(json, "other_born", record.otherBorn);
+    putWord(json, "sex", sexWords, record.sex);
+    if (record.height)
+        json["height"] = *record.height;
     putText(json, "mark", record.mark);
     putText(json, "language", record.language);
     putText(json, "interpreter", record.interpreter);

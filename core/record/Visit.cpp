@@ -28,6 +28,8 @@ bool isIsoDate(std::string_view text)
 Finding mirrored(Finding finding)
 {
     finding.place = mirrored(finding.place);
+    for (Place &place : finding.refersTo)
+        place = mirrored(place);
     return finding;
 }
 
@@ -35,6 +37,14 @@ Visit mirrored(Visit visit)
 {
     for (Finding &finding : visit.findings)
         finding = mirrored(std::move(finding));
+    for (Measure &measure : visit.measures)
+        measure.side = mirrored(measure.side);
+    for (TestResult &result : visit.tests)
+        result.side = mirrored(result.side);
+    if (visit.retest)
+        visit.retest->side = mirrored(visit.retest->side);
+    for (Moment &moment : visit.timeline)
+        moment.side = mirrored(moment.side);
     for (Place &place : visit.complaintAt)
         place = mirrored(place);
     for (PainPatch &patch : visit.pain)

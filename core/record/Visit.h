@@ -4,8 +4,11 @@
 
 #include "core/record/Complaint.h"
 #include "core/record/ConsentAnswer.h"
+#include "core/record/Measure.h"
 #include "core/record/PainDrawing.h"
 #include "core/record/SinceLast.h"
+#include "core/record/TestResult.h"
+#include "core/record/Timeline.h"
 #include "core/record/WarningAnswer.h"
 
 #include <optional>
@@ -48,6 +51,12 @@ struct Clear {
     bool operator==(const Clear &) const = default;
 };
 
+/// What the hand meets at the end of a joint's movement. Common practice, no source. Empty: the patient stops it before any
+/// resistance is felt.
+enum class EndFeel { Soft, Firm, Hard, Springy, Empty, Spasm };
+inline constexpr WordTable<EndFeel, 6> endFeelWords{{{EndFeel::Soft, "soft"}, {EndFeel::Firm, "firm"}, {EndFeel::Hard, "hard"},
+    {EndFeel::Springy, "springy"}, {EndFeel::Empty, "empty"}, {EndFeel::Spasm, "spasm"}}};
+
 /// One place examined. Either found (tenderness, restriction, familiar), or clear, or unable - never two of them
 /// about the same quality.
 struct Finding {
@@ -56,17 +65,35 @@ struct Finding {
     std::optional<StructureId> at; // landmark, where a muscle attaches to several
     std::optional<Tenderness> tenderness;
     std::optional<Restriction> restriction;
+    bool sore = false; // tender, without a grade
+    bool stiff = false; // restricted, without a grade
     std::optional<JointPlay> play; // joints only
+    std::optional<EndFeel> endFeel; // joints only
     bool familiar = false; // the patient recognises the pain as theirs
     bool certain = false; // the examiner is very sure of what was felt of the motion
+    bool afterComparing = false; // the motion was told only by comparing with the other side
+    std::vector<std::string> texture; // what the tissue feels like, in words of the trade
+    std::vector<Place> refersTo; // where pressing here is felt as well
     Clear clear;
     std::optional<std::string> unable; // the reason why it could not be examined
     std::string note;
 
+    /// What an ungraded word counts as where something must be reckoned with: the middle of the scale (our choice).
+    static constexpr int ungraded = 2;
+    [[nodiscard]] int tendernessGrade() const { return tenderness ? tenderness->grade : (sore ? ungraded : 0); }
+    [[nodiscard]] int restrictionGrade() const { return restriction ? restriction->grade : (stiff ? ungraded : 0); }
+
     [[nodiscard]] bool isPositive() const
     {
-        return (tenderness && tenderness->grade > 0) || (restriction && restriction->grade > 0)
-            || (play && play->grade != JointPlay::normal) || familiar;
+        return tendernessGrade() > 0 || restrictionGrade() > 0 || (play && play->grade != JointPlay::normal) || familiar;
+    }
+    /// Something is said of how it moves.
+    [[nodiscard]] bool saysOfMotion() const { return restriction || stiff || play || endFeel || clear.motion; }
+    /// Something is said at all, besides that it could not be examined.
+    [[nodiscard]] bool saysAnything() const
+    {
+        return saysOfMotion() || tenderness || sore || familiar || !texture.empty() || !refersTo.empty() || clear.any()
+            || !note.empty();
     }
     /// Checked and nothing found; a grade of 0 says the same as the word 'clear'.
     [[nodiscard]] bool isClear() const { return clear.any() || (!isPositive() && (tenderness || restriction || play)); }
@@ -117,6 +144,10 @@ struct Visit {
     std::optional<SinceLast> sinceLast; // at a follow-up visit
     std::vector<std::string> promised; // until the next visit, by either of the two; one line each
     std::vector<Finding> findings; // in the order of examination
+    std::vector<Measure> measures; // one at most for a movement, its side and who moves
+    std::vector<TestResult> tests; // one at most for a test and its side
+    std::optional<RetestMark> retest; // today's
+    std::vector<Moment> timeline; // in the order of time
     std::vector<Judgement> judgements; // one at most for a place in a list
     bool sidesIntended = false; // complaint and findings on opposite sides: asked, and meant so
 

@@ -2,6 +2,7 @@
 // it; the same rules stand in resources/schema/visit.schema.json. Errors leave as Result; no state, any thread.
 #include "core/record/VisitJson.h"
 
+#include "core/record/ExaminationJson.h"
 #include "core/record/IntakeJson.h"
 #include "core/record/PainDrawingJson.h"
 #include "core/record/PatientRecord.h"
@@ -54,8 +55,8 @@ public:
                 "pain", "injured", "cautions", "conditions", "warnings", "findings", "judgements"});
         else
             root.expectObject({"format", "version", "patient", "date", "practitioner", "complaints", "complaint_at", "pain",
-                "injured", "cautions", "conditions", "warnings", "consents", "since_last", "promised", "findings", "judgements",
-                "sides_intended"});
+                "injured", "cautions", "conditions", "warnings", "consents", "since_last", "promised", "findings", "measures",
+                "tests", "retest", "timeline", "judgements", "sides_intended"});
         Visit visit;
         if (root.has("patient"))
             visit.patient = readPatient(root.field("patient"));
@@ -82,6 +83,14 @@ public:
         visit.sidesIntended = root.has("sides_intended") && root.field("sides_intended").asBool();
         for (const JsonReader &item : root.field("findings").items())
             visit.findings.push_back(readFinding(item));
+        if (root.has("measures"))
+            visit.measures = readMeasures(root.field("measures"));
+        if (root.has("tests"))
+            visit.tests = readTestResults(root.field("tests"));
+        if (root.has("retest"))
+            visit.retest = readRetest(root.field("retest"));
+        if (root.has("timeline"))
+            visit.timeline = readTimeline(root.field("timeline"));
         if (root.has("judgements"))
             for (const JsonReader &item : root.field("judgements").items())
                 visit.judgements.push_back(readJudgement(item, visit.judgements));
@@ -295,8 +304,8 @@ private:
 
     Finding readFinding(const JsonReader &at)
     {
-        at.expectObject({"structure", "side", "spot", "at", "tenderness", "restriction", "play", "familiar", "certain", "clear",
-            "unable", "note"});
+        at.expectObject({"structure", "side", "spot", "at", "tenderness", "restriction", "sore", "stiff", "play", "end_feel",
+            "familiar", "certain", "after_comparing", "texture", "refers_to", "clear", "unable", "note"});
         Finding finding;
         finding.place = readPlace(at);
         const Structure &structure = m_atlas.at(finding.place.structure);
@@ -308,15 +317,19 @@ private:
             finding.tenderness = Tenderness{at.field("tenderness").asInt(0, Tenderness::highest)};
         if (at.has("restriction"))
             finding.restriction = Restriction{at.field("restriction").asInt(0, Restriction::highest)};
-        if (at.has("play")) {
-            if (structure.kind != Kind::Joint)
-                at.field("play").fail(ErrorCode::OutOfRange, structure.id.value + ", allowed on: joint");
+        for (const char *ofJoints : {"play", "end_feel"})
+            if (at.has(ofJoints) && structure.kind != Kind::Joint)
+                at.field(ofJoints).fail(ErrorCode::OutOfRange, structure.id.value + ", allowed on: joint");
+        if (at.has("play"))
             finding.play = JointPlay{at.field("play").asInt(0, JointPlay::highest)};
-        }
-        if (at.has("familiar"))
-            finding.familiar = at.field("familiar").asBool();
-        if (at.has("certain"))
-            finding.certain = at.field("certain").asBool();
+        finding.endFeel = readWordOr(at, "end_feel", endFeelWords);
+        for (const auto &[name, flag] : {std::pair{"sore", &finding.sore}, {"stiff", &finding.stiff},
+                 {"familiar", &finding.familiar}, {"certain", &finding.certain}, {"after_comparing", &finding.afterComparing}})
+            if (at.has(name))
+                *flag = at.field(name).asBool();
+        finding.texture = readTexture(at);
+        if (at.has("refers_to"))
+            finding.refersTo = readPlaces(at.field("refers_to"));
         if (at.has("clear"))
             finding.clear = readClear(at.field("clear"));
         if (at.has("unable"))
@@ -328,19 +341,37 @@ private:
         return finding;
     }
 
+    static std::vector<std::string> readTexture(const JsonReader &at)
+    {
+        std::vector<std::string> words = at.stringsOr("texture");
+        for (std::size_t i = 0; i < words.size(); ++i) {
+            if (words[i].empty())
+                at.field("texture").fail(ErrorCode::MissingField, "a word");
+            if (std::count(words.begin(), words.end(), words[i]) > 1)
+                at.field("texture").fail(ErrorCode::Duplicate, words[i]);
+        }
+        return words;
+    }
+
     static void checkSense(const JsonReader &at, const Finding &f)
     {
-        const bool says = f.tenderness || f.restriction || f.play || f.familiar || f.clear.any() || !f.note.empty();
-        if (f.isUnable() && (says || f.certain))
+        if (f.isUnable() && (f.saysAnything() || f.certain || f.afterComparing))
             at.fail(ErrorCode::Contradiction, "unable");
-        if (!f.isUnable() && !says)
-            at.fail(ErrorCode::MissingField, "tenderness, restriction, play, familiar, clear, unable or note");
-        if (f.certain && !f.restriction && !f.play && !f.clear.motion)
-            at.fail(ErrorCode::MissingField, "restriction, play or clear motion, to be certain of");
-        if (f.clear.tenderness && f.tenderness && f.tenderness->grade > 0)
-            at.fail(ErrorCode::Contradiction, "clear, tenderness");
-        if (f.clear.motion && f.restriction && f.restriction->grade > 0)
-            at.fail(ErrorCode::Contradiction, "clear, restriction");
+        if (!f.isUnable() && !f.saysAnything())
+            at.fail(ErrorCode::MissingField,
+                "tenderness, restriction, sore, stiff, play, end_feel, familiar, texture, refers_to, clear, unable or note");
+        if (f.certain && !f.saysOfMotion())
+            at.fail(ErrorCode::MissingField, "restriction, stiff, play, end_feel or clear motion, to be certain of");
+        if (f.afterComparing && !f.saysOfMotion())
+            at.fail(ErrorCode::MissingField, "restriction, stiff, play, end_feel or clear motion, felt after comparing");
+        if (f.sore && f.tenderness)
+            at.fail(ErrorCode::Contradiction, "sore, tenderness");
+        if (f.stiff && f.restriction)
+            at.fail(ErrorCode::Contradiction, "stiff, restriction");
+        if (f.clear.tenderness && f.tendernessGrade() > 0)
+            at.fail(ErrorCode::Contradiction, f.sore ? "clear, sore" : "clear, tenderness");
+        if (f.clear.motion && f.restrictionGrade() > 0)
+            at.fail(ErrorCode::Contradiction, f.stiff ? "clear, stiff" : "clear, restriction");
         if (f.clear.motion && f.play && f.play->grade != JointPlay::normal)
             at.fail(ErrorCode::Contradiction, "clear, play");
     }
@@ -425,10 +456,15 @@ Json findingJson(const Finding &finding)
         json["restriction"] = finding.restriction->grade;
     if (finding.play)
         json["play"] = finding.play->grade;
-    if (finding.familiar)
-        json["familiar"] = true;
-    if (finding.certain)
-        json["certain"] = true;
+    putWord(json, "end_feel", endFeelWords, finding.endFeel);
+    for (const auto &[name, flag] : {std::pair{"sore", finding.sore}, {"stiff", finding.stiff}, {"familiar", finding.familiar},
+             {"certain", finding.certain}, {"after_comparing", finding.afterComparing}})
+        if (flag)
+            json[name] = true;
+    if (!finding.texture.empty())
+        json["texture"] = finding.texture;
+    if (!finding.refersTo.empty())
+        json["refers_to"] = placesJson(finding.refersTo);
     if (finding.clear.any())
         json["clear"] = clearJson(finding.clear);
     if (finding.unable)
@@ -487,6 +523,14 @@ std::string writeVisit(const Visit &visit)
     json["findings"] = Json::array();
     for (const Finding &finding : visit.findings)
         json["findings"].push_back(findingJson(finding));
+    if (!visit.measures.empty())
+        json["measures"] = measuresJson(visit.measures);
+    if (!visit.tests.empty())
+        json["tests"] = testResultsJson(visit.tests);
+    if (visit.retest)
+        json["retest"] = retestJson(*visit.retest);
+    if (!visit.timeline.empty())
+        json["timeline"] = timelineJson(visit.timeline);
     for (const Judgement &judgement : visit.judgements)
         json["judgements"].push_back(judgementJson(judgement));
     if (visit.sidesIntended)

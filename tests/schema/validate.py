@@ -226,6 +226,17 @@ def check_refusals_by_schema(tally):
         ("visit", "warning sign decided without why", spoilt(visit, warnings=[{k: v for k, v in warning.items() if k != "why"}])),
         ("visit", "warning sign that is not there, decided", spoilt(visit, warnings=[{**warning, "answer": "no"}])),
         ("visit", "complaints in the first version", spoilt(intake, version=1)),
+        ("visit", "measures in the first version", {**spoilt(visit), "measures": intake["measures"]}),
+        ("visit", "sore, and graded", spoilt(visit, "findings", 8, tenderness=2)),
+        ("visit", "stiff, and clear of motion", spoilt(visit, "findings", 8, clear=["motion"])),
+        ("visit", "felt after comparing, and nothing felt", spoilt(visit, "findings", 0, restriction=None, after_comparing=True)),
+        ("visit", "unknown end feel", spoilt(visit, "findings", 9, end_feel="nice")),
+        ("visit", "measured with nothing known", spoilt(intake, "measures", 0, device="spoon")),
+        ("visit", "test that says two things", spoilt(intake, "tests", 0, grade=2)),
+        ("visit", "test that says nothing", spoilt(intake, "tests", 0, pain=None)),
+        ("visit", "a change of no pain", spoilt(intake, "tests", 2, changes=True)),
+        ("visit", "retest of a finding", spoilt(intake, "retest", kind="finding")),
+        ("visit", "time that is none", spoilt(intake, "timeline", 0, time="24:00:00")),
         ("visit", "one complaint in the second version", spoilt(intake, complaint="back")),
         ("visit", "pain above ten", spoilt(intake, "complaints", 0, now=11)),
         ("visit", "activity of nothing", spoilt(intake, "complaints", 0, activities=[{}])),
@@ -534,8 +545,8 @@ def places_of(entries):
 def found_places(visit):
     """Places with something found, without those that are clear or could not be examined."""
     return {(f["structure"], f.get("side", "midline")) for f in visit["findings"]
-            if f.get("tenderness") or f.get("restriction") or f.get("familiar") or f.get("play", 3) != 3
-            or ("note" in f and not {"tenderness", "restriction", "play", "clear", "unable"} & set(f))}
+            if any(f.get(quality) for quality in ("tenderness", "restriction", "sore", "stiff", "familiar")) or f.get("play", 3) != 3
+            or not {"tenderness", "restriction", "play", "clear", "unable"} & set(f)}
 
 
 def check_reason(tally, batch):

@@ -22,4 +22,10 @@ QString bornWords(const std::string &isoDate, const QDate &today)
     return QCoreApplication::translate("PersonWords", "born %1, %n years", "%1: a date", years).arg(dayWords(isoDate));
 }
 
+QString sexInWords(Sex sex)
+{
+    return sex == Sex::Female ? QCoreApplication::translate("PersonWords", "female")
+                              : QCoreApplication::translate("PersonWords", "male");
+}
+
 } // namespace raphe

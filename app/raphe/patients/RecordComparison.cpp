@@ -54,6 +54,16 @@ QString words(const RuledOut &ruledOut)
     return together({words(ruledOut.id).replace(QLatin1Char('-'), QLatin1Char(' ')), words(ruledOut.because)});
 }
 
+QString words(const std::optional<Sex> &sex)
+{
+    return sex ? sexInWords(*sex) : QString();
+}
+
+QString words(const std::optional<int> &height)
+{
+    return height ? tr("%1 cm", "height").arg(*height) : QString();
+}
+
 QString words(const Pregnancy &pregnancy)
 {
     return tr("week %1 on %2", "of pregnancy, on a date").arg(pregnancy.week).arg(dayWords(pregnancy.date));
@@ -100,6 +110,8 @@ std::vector<ComparedLine> linesOf(const PatientRecord &a, const PatientRecord &b
         {tr("Also known as"), words(a.otherNames), words(b.otherNames)},
         {tr("Born"), dayWords(a.born), dayWords(b.born)},
         {tr("Other birth dates"), days(a.otherBorn), days(b.otherBorn)},
+        {tr("Sex"), words(a.sex), words(b.sex)},
+        {tr("Height"), words(a.height), words(b.height)},
         {tr("Mark"), words(a.mark), words(b.mark)},
         {tr("Language"), words(a.language), words(b.language)},
         {tr("Interpreter"), words(a.interpreter), words(b.interpreter)},

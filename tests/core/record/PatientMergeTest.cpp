@@ -27,6 +27,8 @@ TEST(PatientMergeTest, JoinsTextsAndListsTheRest)
 {
     PatientRecord keep = named("Anna Meyer", "1980-03-05");
     keep.phone = "1";
+    keep.sex = Sex::Female;
+    keep.height = 170;
     keep.email = "a@example.org";
     keep.doctor = Contact{"Dr Quill", "90"};
     keep.medicines = {"a"};
@@ -34,6 +36,8 @@ TEST(PatientMergeTest, JoinsTextsAndListsTheRest)
     keep.bloodPressure = BloodPressure{120, 80, "2024-01-01"};
     keep.complaints = {{3, "back", "", false}};
     PatientRecord other = named("Anna Maier", "1980-05-03");
+    other.sex = Sex::Male;
+    other.height = 171;
     other.phone = "2";
     other.email = "a@example.org";
     other.address = "Low Lane 3";
@@ -49,6 +53,9 @@ TEST(PatientMergeTest, JoinsTextsAndListsTheRest)
     PatientRecord expected = named("Anna Meyer", "1980-03-05");
     expected.otherNames = {"Anna Maier"};
     expected.otherBorn = {"1980-05-03"};
+    expected.sex = Sex::Female;
+    expected.height = 170;
+    expected.unclear = {"sex female; sex male", "170 cm; 171 cm"};
     expected.phone = "1; 2";
     expected.email = "a@example.org";
     expected.address = "Low Lane 3";

@@ -26,6 +26,8 @@ const std::string wholeText = R"({
   "other_born": [
     "1980-05-03"
   ],
+  "sex": "female",
+  "height": 168,
   "mark": "scar on the left eyebrow",
   "language": "Danish",
   "interpreter": "her son",
@@ -228,6 +230,9 @@ TEST(PatientRecordJsonTest, EveryMistakeIsRefusedWithItsPlace)
         {"/conditions/1/condition", "diabetes", ErrorCode::Duplicate, "/conditions/1", "diabetes"},
         {"/conditions/0/note", 1, ErrorCode::WrongType, "/conditions/0/note", "text"},
         {"/conditions/0/at", json::array(), ErrorCode::UnknownField, "/conditions/0", "at"},
+        {"/sex", "x", ErrorCode::UnknownWord, "/sex", "x"},
+        {"/height", 39, ErrorCode::OutOfRange, "/height", "40 to 260"},
+        {"/height", 261, ErrorCode::OutOfRange, "/height", "40 to 260"},
         {"/pregnancy", 12, ErrorCode::WrongType, "/pregnancy", "object"},
         {"/pregnancy", {{"week", 12}}, ErrorCode::MissingField, "/pregnancy", "date"},
         {"/pregnancy", {{"date", "2024-01-01"}}, ErrorCode::MissingField, "/pregnancy", "week"},

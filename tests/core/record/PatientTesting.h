@@ -57,6 +57,8 @@ inline PatientRecord wholeRecord()
     r.implants = {{"plate", "left wrist"}, {"port", ""}};
     r.conditions = {{"diabetes", "since childhood"}, {"osteoporosis", ""}};
     r.ruledOut = {{"frailty", "pregabalin"}, {"epilepsy", ""}};
+    r.sex = Sex::Female;
+    r.height = 168;
     r.pregnancy = Pregnancy{12, "2024-02-29"};
     r.otherPregnancies = {{42, "2019-01-31"}};
     r.bloodPressure = BloodPressure{120, 80, "2024-01-02"};
@@ -170,6 +172,8 @@ public:
             if (yes())
                 r.conditions.push_back({id, maybe()});
         r.ruledOut = list<RuledOut>([&] { return RuledOut{"frailty", maybe()}; });
+        r.sex = yes() ? std::optional(yes() ? Sex::Female : Sex::Male) : std::nullopt;
+        r.height = yes() ? std::optional(number(PatientRecord::leastHeight, PatientRecord::greatestHeight)) : std::nullopt;
         r.pregnancy = yes() ? std::optional(Pregnancy{number(1, 42), date()}) : std::nullopt;
         r.otherPregnancies = list<Pregnancy>([&] { return Pregnancy{number(1, 42), date()}; });
         r.bloodPressure = yes() ? std::optional(pressure()) : std::nullopt;

@@ -1,0 +1,225 @@
+#include "core/record/ExaminationJson.h"
+
+#include "core/base/JsonText.h"
+
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <array>
+
+namespace raphe {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+std::string readId(const JsonReader &at, std::string_view name)
+{
+    std::string id = at.string(name);
+    if (!isWellFormed(StructureId{id}))
+        at.field(name).fail(ErrorCode::BadId, id);
+    return id;
+}
+
+Side readSideOr(const JsonReader &at)
+{
+    return readWordOr(at, "side", sideWords).value_or(Side::Midline);
+}
+
+bool readFlag(const JsonReader &at, std::string_view name)
+{
+    return at.has(name) && at.field(name).asBool();
+}
+
+std::optional<double> readNumber(const JsonReader &at, std::string_view name)
+{
+    return at.has(name) ? std::optional(at.field(name).asNumber(-Measure::furthest, Measure::furthest)) : std::nullopt;
+}
+
+Measure readMeasure(const JsonReader &at)
+{
+    at.expectObject({"movement", "side", "value", "mode", "device", "pain_from", "hurts", "familiar", "note"});
+    Measure out;
+    out.movement = readId(at, "movement");
+    out.side = readSideOr(at);
+    out.value = readNumber(at, "value");
+    out.mode = readWordOr(at, "mode", moveModeWords);
+    out.device = readWordOr(at, "device", deviceWords);
+    out.painFrom = readNumber(at, "pain_from");
+    out.hurts = readFlag(at, "hurts");
+    out.familiar = readFlag(at, "familiar");
+    out.note = at.stringOr("note", {});
+    return out;
+}
+
+void putSide(Json &json, Side side)
+{
+    json["side"] = wordOf(sideWords, side);
+}
+
+TestResult readTestResult(const JsonReader &at)
+{
+    at.expectObject({"test", "side", "pain", "changes", "grade", "present", "values", "unable", "note"});
+    TestResult out;
+    out.test = readId(at, "test");
+    out.side = readSideOr(at);
+    out.pain = readWordOr(at, "pain", testPainWords);
+    out.changesFromAfar = readFlag(at, "changes");
+    if (at.has("grade"))
+        out.grade = at.field("grade").asInt(0, TestResult::highestGrade);
+    if (at.has("present"))
+        out.present = at.field("present").asBool();
+    if (at.has("values"))
+        for (const JsonReader &value : at.field("values").items(1, 2))
+            out.values.push_back(value.asNumber(0, TestResult::furthest));
+    if (at.has("unable"))
+        out.unable = at.string("unable");
+    out.note = at.stringOr("note", {});
+    const std::array said{
+        out.pain.has_value(), out.grade.has_value(), out.present.has_value(), !out.values.empty(), out.unable.has_value()};
+    const auto count = std::count(said.begin(), said.end(), true);
+    if (count == 0)
+        at.fail(ErrorCode::MissingField, "pain, grade, present, values or unable");
+    if (count > 1)
+        at.fail(ErrorCode::Contradiction, "only one of pain, grade, present, values and unable");
+    if (out.changesFromAfar && !out.pain)
+        at.fail(ErrorCode::MissingField, "pain, that changes");
+    return out;
+}
+
+bool isTime(std::string_view text)
+{
+    constexpr std::string_view pattern = "dd:dd:dd";
+    const bool shaped = std::equal(text.begin(), text.end(), pattern.begin(), pattern.end(),
+        [](char c, char p) { return p == 'd' ? c >= '0' && c <= '9' : c == p; });
+    return shaped && text.substr(0, 2) < "24" && text[3] < '6' && text[6] < '6';
+}
+
+} // namespace
+
+std::vector<Measure> readMeasures(const JsonReader &at)
+{
+    std::vector<Measure> out;
+    for (const JsonReader &item : at.items()) {
+        Measure measure = readMeasure(item);
+        const bool isTwice = std::any_of(out.begin(), out.end(), [&](const Measure &other) {
+            return other.movement == measure.movement && other.side == measure.side && other.mode == measure.mode;
+        });
+        if (isTwice)
+            item.fail(ErrorCode::Duplicate, measure.movement);
+        out.push_back(std::move(measure));
+    }
+    return out;
+}
+
+Json measureJson(const Measure &measure)
+{
+    Json json;
+    json["movement"] = measure.movement;
+    putSide(json, measure.side);
+    if (measure.value)
+        json["value"] = *measure.value;
+    putWord(json, "mode", moveModeWords, measure.mode);
+    putWord(json, "device", deviceWords, measure.device);
+    if (measure.painFrom)
+        json["pain_from"] = *measure.painFrom;
+    if (measure.hurts)
+        json["hurts"] = true;
+    if (measure.familiar)
+        json["familiar"] = true;
+    putText(json, "note", measure.note);
+    return json;
+}
+
+Json measuresJson(const std::vector<Measure> &measures)
+{
+    Json json = Json::array();
+    for (const Measure &measure : measures)
+        json.push_back(measureJson(measure));
+    return json;
+}
+
+std::vector<TestResult> readTestResults(const JsonReader &at)
+{
+    std::vector<TestResult> out;
+    for (const JsonReader &item : at.items()) {
+        TestResult result = readTestResult(item);
+        const bool isTwice = std::any_of(out.begin(), out.end(),
+            [&](const TestResult &other) { return other.test == result.test && other.side == result.side; });
+        if (isTwice)
+            item.fail(ErrorCode::Duplicate, result.test);
+        out.push_back(std::move(result));
+    }
+    return out;
+}
+
+Json testResultsJson(const std::vector<TestResult> &results)
+{
+    Json json = Json::array();
+    for (const TestResult &result : results) {
+        Json one;
+        one["test"] = result.test;
+        putSide(one, result.side);
+        putWord(one, "pain", testPainWords, result.pain);
+        if (result.changesFromAfar)
+            one["changes"] = true;
+        if (result.grade)
+            one["grade"] = *result.grade;
+        if (result.present)
+            one["present"] = *result.present;
+        if (!result.values.empty())
+            one["values"] = result.values;
+        if (result.unable)
+            one["unable"] = *result.unable;
+        putText(one, "note", result.note);
+        json.push_back(std::move(one));
+    }
+    return json;
+}
+
+RetestMark readRetest(const JsonReader &at)
+{
+    at.expectObject({"kind", "id", "side"});
+    RetestMark out{readWord(momentKindWords, at.field("kind")), readId(at, "id"), readSideOr(at)};
+    if (out.kind == MomentKind::Finding)
+        at.field("kind").fail(ErrorCode::OutOfRange, "finding, allowed: movement, test");
+    return out;
+}
+
+Json retestJson(const RetestMark &mark)
+{
+    Json json;
+    json["kind"] = wordOf(momentKindWords, mark.kind);
+    json["id"] = mark.id;
+    putSide(json, mark.side);
+    return json;
+}
+
+std::vector<Moment> readTimeline(const JsonReader &at)
+{
+    std::vector<Moment> out;
+    for (const JsonReader &item : at.items()) {
+        item.expectObject({"time", "kind", "id", "side"});
+        Moment moment{item.string("time"), readWord(momentKindWords, item.field("kind")), readId(item, "id"), readSideOr(item)};
+        if (!isTime(moment.time))
+            item.field("time").fail(ErrorCode::WrongFormat, moment.time);
+        out.push_back(std::move(moment));
+    }
+    return out;
+}
+
+Json timelineJson(const std::vector<Moment> &timeline)
+{
+    Json json = Json::array();
+    for (const Moment &moment : timeline) {
+        Json one;
+        one["time"] = moment.time;
+        one["kind"] = wordOf(momentKindWords, moment.kind);
+        one["id"] = moment.id;
+        putSide(one, moment.side);
+        json.push_back(std::move(one));
+    }
+    return json;
+}
+
+} // namespace raphe
