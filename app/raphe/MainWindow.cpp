@@ -1,6 +1,7 @@
 #include "app/raphe/MainWindow.h"
 
 #include "app/paint/TypedText.h"
+#include "app/raphe/examination/PassDialog.h"
 #include "app/raphe/intake/ConsentDialog.h"
 #include "app/raphe/intake/patient/PatientWindow.h"
 #include "app/words/ErrorText.h"
@@ -47,6 +48,7 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
       m_session(session),
       m_visitPanel(new VisitPanel(session)),
       m_reasonPanel(new ReasonPanel(session, m_settings)),
+      m_timeline(new TimelinePanel(session)),
       m_visitTabs(new QTabWidget),
       m_bodies(new BodyPanes(session.knowledge())),
       m_aimPanel(new AimPanel(session)),
@@ -59,7 +61,8 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
       m_backups(new BackupRunner(session.practice(), this)),
       m_stopCheck(std::make_shared<std::atomic<bool>>(false)),
       m_banner(new SafetyBanner(session)),
-      m_intake(new IntakePage(session))
+      m_intake(new IntakePage(session)),
+      m_examine(new ExaminePage(session))
 {
     setWindowTitle(tr("Raphe"));
     resize(QSize(1440, 900).boundedTo(screen()->availableSize()));
@@ -68,9 +71,11 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     auto *columns = new QSplitter;
     m_visitTabs->addTab(m_visitPanel, tr("Visit"));
     m_visitTabs->addTab(m_reasonPanel, tr("What next"));
+    m_visitTabs->addTab(m_timeline, tr("When"));
     m_visitTabs->setTabToolTip(0, tr("Patient, complaint, cautions and findings (W)"));
     m_visitTabs->setTabToolTip(1, tr("What would explain it, what to check, what to treat first (W)"));
-    m_visitTabs->tabBar()->setAccessibleName(tr("Visit, or what next"));
+    m_visitTabs->setTabToolTip(2, tr("What was examined when (W)"));
+    m_visitTabs->tabBar()->setAccessibleName(tr("Visit, what next, or when"));
     columns->addWidget(withMargins({m_visitTabs}));
     auto *middle = new QWidget; // the body gives room; the columns beside it have none to give on a small screen
     auto *rows = new QVBoxLayout(middle);
@@ -80,6 +85,7 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     m_middle = new QStackedWidget;
     m_middle->addWidget(m_bodies);
     m_middle->addWidget(m_intake);
+    m_middle->addWidget(m_examine);
     rows->addWidget(m_middle, 1);
     columns->addWidget(middle);
     m_right = withMargins({m_aimPanel, m_about});
@@ -129,7 +135,15 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     connect(&session, &VisitSession::saveFailed, this, &MainWindow::tellSaveFailed);
     connect(&session, &VisitSession::refused, this, [this](const QString &message) { statusBar()->showMessage(message, 6000); });
     connect(m_visitPanel, &VisitPanel::begun, this, [this] { showIntake(true); });
-    connect(m_intake, &IntakePage::examinationWanted, this, [this] { showIntake(false); });
+    connect(m_intake, &IntakePage::examinationWanted, this, [this] { showMiddle(Middle::Examine); });
+    connect(m_examine, &ExaminePage::passWanted, this, &MainWindow::makePass);
+    connect(m_reasonPanel, &ReasonPanel::passWanted, this, &MainWindow::makePass);
+    connect(m_timeline, &TimelinePanel::placeChosen, this, &MainWindow::goTo);
+    connect(m_timeline, &TimelinePanel::sheetWanted, this, [this](const QString &id) {
+        showMiddle(Middle::Examine);
+        m_examine->reveal(id.toStdString());
+    });
+    connect(m_examine, &ExaminePage::bodyWanted, this, [this] { showMiddle(Middle::Body); });
     connect(m_intake, &IntakePage::consentWanted, this, &MainWindow::askConsent);
     connect(m_intake, &IntakePage::formWanted, this, &MainWindow::askForForm);
     connect(m_intake, &IntakePage::patientWanted, this, &MainWindow::handToPatient);
@@ -161,25 +175,34 @@ void MainWindow::setTheme(const Theme &theme)
     m_intake->setTheme(theme);
 }
 
-bool MainWindow::isIntake() const
+MainWindow::Middle MainWindow::middle() const
 {
-    return m_middle->currentWidget() == m_intake;
+    const QWidget *shown = m_middle->currentWidget();
+    return shown == m_intake ? Middle::Intake : shown == m_examine ? Middle::Examine : Middle::Body;
 }
 
-void MainWindow::showIntake(bool isIntake)
+void MainWindow::showMiddle(Middle middle)
 {
-    // What is not seen asks for no room.
-    m_intake->setSizePolicy(isIntake ? QSizePolicy(QSizePolicy::Preferred, QSizePolicy::Preferred)
-                                     : QSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored));
-    m_middle->setCurrentWidget(isIntake ? static_cast<QWidget *>(m_intake) : m_bodies);
-    m_right->setVisible(!isIntake);
-    m_toIntake->setChecked(isIntake);
+    const std::pair<Middle, QWidget *> pages[] = {
+        {Middle::Body, m_bodies}, {Middle::Intake, m_intake}, {Middle::Examine, m_examine}};
+    for (const auto &[which, page] : pages) {
+        const bool isShown = which == middle;
+        if (page != m_bodies) // what is not seen asks for no room
+            page->setSizePolicy(isShown ? QSizePolicy(QSizePolicy::Preferred, QSizePolicy::Preferred)
+                                        : QSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored));
+        if (isShown)
+            m_middle->setCurrentWidget(page);
+    }
+    m_right->setVisible(middle == Middle::Body);
+    m_toIntake->setChecked(middle == Middle::Intake);
+    m_toExamine->setChecked(middle == Middle::Examine);
     for (QShortcut *key : m_bodyKeys)
-        key->setEnabled(!isIntake);
-    if (isIntake)
-        m_intake->begin();
-    else
-        bodyView(m_bodies->shown().back().view, m_bodies->shown().back().facing).setFocus();
+        key->setEnabled(middle == Middle::Body);
+    switch (middle) {
+    case Middle::Intake: m_intake->begin(); break;
+    case Middle::Examine: m_examine->begin(); break;
+    case Middle::Body: bodyView(m_bodies->shown().back().view, m_bodies->shown().back().facing).setFocus(); break;
+    }
 }
 
 void MainWindow::tellTheme(Appearance appearance)
@@ -194,6 +217,17 @@ void MainWindow::askConsent()
 {
     if (m_session.visitId() != 0)
         ConsentDialog(m_session, this).exec();
+}
+
+void MainWindow::makePass(const std::vector<Place> &places)
+{
+    if (m_session.visitId() == 0 || m_session.isReadOnly())
+        return;
+    if (places.empty()) {
+        statusBar()->showMessage(tr("There is no place for a pass: none is on the list, or cautions keep hands off."), 6000);
+        return;
+    }
+    PassDialog(m_session, m_settings, places, this).exec();
 }
 
 void MainWindow::setLayer(Layer layer)
@@ -256,6 +290,10 @@ void MainWindow::makeToolBar()
     m_toIntake = addButton(tr("Intake"), tr("Complaint, pain drawing, consent; and back to the body (E, while typing Alt+E)"),
         [this] { showIntake(!isIntake()); });
     m_toIntake->setCheckable(true);
+    m_toExamine =
+        addButton(tr("Examine"), tr("Movements, joints and tests on a sheet; and back to the body (M, while typing Alt+M)"),
+            [this] { showMiddle(middle() == Middle::Examine ? Middle::Body : Middle::Examine); });
+    m_toExamine->setCheckable(true);
     auto *views = addButton(tr("Views"), tr("Which views are shown (V: the next)"), [] {});
     auto *list = new QMenu(views);
     for (const Arrangement &arrangement : BodyPanes::arrangements()) {
@@ -291,8 +329,8 @@ void MainWindow::makeToolBar()
 
 void MainWindow::goTo(const Place &place)
 {
-    if (isIntake())
-        showIntake(false);
+    if (middle() != Middle::Body)
+        showMiddle(Middle::Body);
     setLayer(m_session.knowledge().atlas->at(place.structure).layer);
     m_session.aimAt({place, {}, {}});
     m_bodies->reveal(place);
@@ -339,7 +377,10 @@ void MainWindow::makeShortcuts()
     for (const int held : {0, static_cast<int>(Qt::ALT)}) {
         on(QKeySequence(held | Qt::Key_A), [this] { m_banner->ask(); });
         on(QKeySequence(held | Qt::Key_E), [this] { showIntake(!isIntake()); });
+        on(QKeySequence(held | Qt::Key_M), [this] { showMiddle(middle() == Middle::Examine ? Middle::Body : Middle::Examine); });
     }
+    on(QKeySequence(Qt::Key_G),
+        [this] { makePass(middle() == Middle::Examine ? m_examine->placesOfPass() : m_reasonPanel->placesToCheck()); });
     on(QKeySequence(Qt::CTRL | Qt::Key_N), [this] { m_visitPanel->newVisit(); });
     on(QKeySequence(Qt::CTRL | Qt::Key_O), [this] { m_visitPanel->choosePatient(); });
     on(QKeySequence::Find, [this] {
@@ -357,7 +398,8 @@ void MainWindow::makeShortcuts()
     onBody(QKeySequence(Qt::Key_B), [this] { m_session.toggleComplaint(); });
     onBody(QKeySequence(Qt::Key_P), [this] { m_reasonPanel->pin(); });
     onBody(QKeySequence(Qt::Key_D), [this] { m_reasonPanel->dismiss(); });
-    onBody(QKeySequence(Qt::Key_W), [this] { m_visitTabs->setCurrentIndex(1 - m_visitTabs->currentIndex()); });
+    onBody(QKeySequence(Qt::Key_W),
+        [this] { m_visitTabs->setCurrentIndex((m_visitTabs->currentIndex() + 1) % m_visitTabs->count()); });
     onBody(QKeySequence(Qt::Key_U), [this] { m_aimPanel->askWhyUnable(); });
     onBody(QKeySequence(Qt::Key_Delete), [this] { m_session.removeFinding(); });
     onBody(QKeySequence(Qt::Key_T), [this] {

@@ -10,6 +10,8 @@
 #include "app/raphe/Settings.h"
 #include "app/raphe/TracePanel.h"
 #include "app/raphe/VisitPanel.h"
+#include "app/raphe/examination/ExaminePage.h"
+#include "app/raphe/examination/TimelinePanel.h"
 #include "app/raphe/intake/IntakePage.h"
 #include "app/raphe/intake/SafetyBanner.h"
 #include "app/raphe/practice/BackupRunner.h"
@@ -50,9 +52,14 @@ public:
     [[nodiscard]] BackupRunner &backups() { return *m_backups; }
     [[nodiscard]] VisitPanel &visitPanel() { return *m_visitPanel; }
     [[nodiscard]] IntakePage &intake() { return *m_intake; }
+    [[nodiscard]] ExaminePage &examine() { return *m_examine; }
+    /// What stands in the middle.
+    enum class Middle { Body, Intake, Examine };
+    void showMiddle(Middle middle);
+    [[nodiscard]] Middle middle() const;
     /// Intake in the place of the body, or the body again.
-    void showIntake(bool isIntake);
-    [[nodiscard]] bool isIntake() const;
+    void showIntake(bool isIntake) { showMiddle(isIntake ? Middle::Intake : Middle::Body); }
+    [[nodiscard]] bool isIntake() const { return middle() == Middle::Intake; }
 
 Q_SIGNALS:
     void lockWanted();
@@ -73,6 +80,7 @@ private:
     void showWhose();
     void tellSaveFailed(const QString &message);
     void askConsent();
+    void makePass(const std::vector<Place> &places);
     // Pages, in MainWindowPages.cpp.
     void askForMap();
     void askForLetter();
@@ -91,7 +99,8 @@ private:
     Settings m_settings;
     VisitPanel *m_visitPanel;
     ReasonPanel *m_reasonPanel;
-    QTabWidget *m_visitTabs; // what was recorded, and what it leads to
+    TimelinePanel *m_timeline;
+    QTabWidget *m_visitTabs; // what was recorded, what it leads to, and when
     BodyPanes *m_bodies;
     AimPanel *m_aimPanel;
     TracePanel *m_tracePanel;
@@ -105,9 +114,11 @@ private:
     std::shared_ptr<std::atomic<bool>> m_stopCheck; // of the whole file
     SafetyBanner *m_banner;
     IntakePage *m_intake;
+    ExaminePage *m_examine;
     QStackedWidget *m_middle = nullptr; // the body, or intake
     QWidget *m_right = nullptr; // of the place aimed at
     QToolButton *m_toIntake = nullptr;
+    QToolButton *m_toExamine = nullptr;
     std::vector<QShortcut *> m_bodyKeys; // rest while the body is not seen
 };
 

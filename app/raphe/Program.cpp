@@ -1,5 +1,6 @@
 #include "app/raphe/Program.h"
 
+#include "app/raphe/Learned.h"
 #include "app/raphe/Lock.h"
 #include "app/raphe/practice/RestoreDialog.h"
 #include "app/raphe/practice/SetUpDialog.h"
@@ -50,28 +51,7 @@ std::string usualPractice()
     return home.filePath(QStringLiteral("practice.raphe")).toStdString();
 }
 
-// What the program knows of the body and of caution; read while the passphrase is typed.
-struct Learned {
-    Knowledge knowledge;
-    Adviser adviser;
-    std::vector<TechniqueGroup> groups;
-};
 using LearnedResult = Result<std::shared_ptr<const Learned>>;
-
-LearnedResult learn()
-{
-    auto knowledge = readKnowledge();
-    if (!knowledge)
-        return knowledge.error();
-    auto adviser = Adviser::of(knowledge.value());
-    if (!adviser)
-        return adviser.error();
-    auto groups = readEmbeddedTechniqueGroups(adviser.value().rules());
-    if (!groups)
-        return groups.error();
-    return std::make_shared<const Learned>(
-        Learned{std::move(knowledge).value(), std::move(adviser).value(), std::move(groups).value()});
-}
 
 Result<Done> eraseAgain(
     const std::string &file, const std::shared_ptr<const Keyring> &keys, const std::vector<std::int64_t> &patients)
@@ -163,7 +143,7 @@ Ended workOn(const Given &given)
     if (!practice)
         return {fail(errorText(practice.error())), {}};
 
-    VisitSession session(learned.value()->knowledge, learned.value()->adviser, std::move(practice).value());
+    VisitSession session(*learned.value(), std::move(practice).value());
     if (const auto scope = session.rereadScope(); !scope)
         return {fail(errorText(scope.error())), {}};
     MainWindow window(session);

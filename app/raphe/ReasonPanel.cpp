@@ -67,6 +67,12 @@ ReasonPanel::ReasonPanel(VisitSession &session, Settings &settings, QWidget *par
         button->setMinimumHeight(touchTarget);
         buttons->addWidget(button, 1);
     }
+    auto *pass = new QPushButton(tr("Pass"));
+    pass->setAccessibleName(tr("Pass over what to check, with two pedals"));
+    pass->setToolTip(tr("Go over what to check with two pedals or keys, spoken (G)"));
+    pass->setMinimumHeight(touchTarget);
+    connect(pass, &QPushButton::clicked, this, [this] { Q_EMIT passWanted(placesToCheck()); });
+    buttons->addWidget(pass, 1);
     buttons->addWidget(order);
     column->addLayout(buttons);
 
@@ -109,6 +115,16 @@ ReasonPanel::List ReasonPanel::makeList(AdviceList list, const QString &title, c
             choose(made, now.row());
     });
     return made;
+}
+
+std::vector<Place> ReasonPanel::placesToCheck() const
+{
+    std::vector<Place> out;
+    const ReasonModel &model = *m_lists[static_cast<std::size_t>(AdviceList::Check)].model;
+    for (int row = 0; row < model.rowCount(); ++row)
+        if (const Suggestion *check = model.suggestion(row))
+            out.push_back(check->place);
+    return out;
 }
 
 void ReasonPanel::setTheme(const Theme &theme)

@@ -32,6 +32,8 @@ public:
     void pin();
     /// Asks for the reason.
     void dismiss();
+    /// The list of checks, in its order.
+    [[nodiscard]] std::vector<Place> placesToCheck() const;
 
 Q_SIGNALS:
     /// A row is looked at: what to light up and where to look.
@@ -40,6 +42,8 @@ Q_SIGNALS:
     void left();
     /// A row was chosen.
     void chosen(const raphe::Place &place);
+    /// Hands go over the list of checks with two pedals.
+    void passWanted(const std::vector<raphe::Place> &places);
 
 protected:
     bool eventFilter(QObject *watched, QEvent *event) override;

@@ -3,7 +3,9 @@
 
 #include "app/paint/VisitMapPage.h"
 #include "app/raphe/Style.h"
+#include "core/examination/Pass.h"
 #include "core/plan/Treat.h"
+#include "core/record/Measure.h"
 
 #include <QByteArray>
 #include <QSettings>
@@ -30,10 +32,31 @@ public:
     void setSignIn(const QString &value) { m_settings.setValue(QStringLiteral("sign-in"), value); }
     [[nodiscard]] int failedUnlocks() const { return m_settings.value(QStringLiteral("failed-unlocks"), 0).toInt(); }
     void setFailedUnlocks(int value) { m_settings.setValue(QStringLiteral("failed-unlocks"), value); }
+    /// How movements were measured last.
+    [[nodiscard]] MoveMode moveMode() const { return word("move-mode", moveModeWords, MoveMode::Active); }
+    void setMoveMode(MoveMode value) { set("move-mode", wordOf(moveModeWords, value)); }
+    [[nodiscard]] std::optional<Device> device() const
+    {
+        return fromWord(deviceWords, m_settings.value(QStringLiteral("device")).toString().toStdString());
+    }
+    void setDevice(std::optional<Device> value) { set("device", value ? wordOf(deviceWords, *value) : std::string_view()); }
+    /// The key (Qt::Key) that a pedal sends; pedals that turn pages are the commonest.
+    [[nodiscard]] int pedalKey(Pedal pedal) const
+    {
+        return m_settings.value(nameOf(pedal), pedal == Pedal::Clear ? Qt::Key_PageDown : Qt::Key_PageUp).toInt();
+    }
+    void setPedalKey(Pedal pedal, int key) { m_settings.setValue(nameOf(pedal), key); }
+    /// A pass says its places aloud, where there is a voice.
+    [[nodiscard]] bool speaks() const { return flag("speaks", true); }
+    void setSpeaks(bool value) { m_settings.setValue(QStringLiteral("speaks"), value); }
     [[nodiscard]] QByteArray geometry() const { return m_settings.value(QStringLiteral("geometry")).toByteArray(); }
     void setGeometry(const QByteArray &value) { m_settings.setValue(QStringLiteral("geometry"), value); }
 
 private:
+    [[nodiscard]] static QString nameOf(Pedal pedal)
+    {
+        return pedal == Pedal::Clear ? QStringLiteral("clear-pedal") : QStringLiteral("sore-pedal");
+    }
     template <class E, std::size_t N> [[nodiscard]] E word(const char *key, const WordTable<E, N> &table, E fallback) const
     {
         return fromWord(table, m_settings.value(QString::fromLatin1(key)).toString().toStdString()).value_or(fallback);

@@ -75,7 +75,10 @@ void dress(QApplication &application, const Theme &theme)
                                   palette.color(QPalette::HighlightedText).name(),
                                   palette.color(QPalette::Disabled, QPalette::Text).name(QColor::HexArgb), theme.ground.name(),
                                   theme.panel.name(), theme.quiet.name(), theme.ink.name());
-    application.setStyleSheet(sheet);
+    const QString warning =
+        QStringLiteral("QLabel[role=\"warning\"] { color: %1; } QLineEdit[wrong=\"true\"] { border: 2px solid %1; }")
+            .arg(theme.tender.name());
+    application.setStyleSheet(sheet + warning);
 }
 
 } // namespace raphe

@@ -30,6 +30,10 @@ private:
     {
         Visit &visit = m_session.m_visit;
         visit.findings = state.findings;
+        visit.measures = state.measures;
+        visit.tests = state.tests;
+        visit.retest = state.retest;
+        visit.timeline = state.timeline;
         visit.complaintAt = state.complaintAt;
         visit.pain = state.pain;
         visit.judgements = state.judgements;
@@ -41,8 +45,8 @@ private:
     Recorded m_after;
 };
 
-VisitSession::VisitSession(const Knowledge &knowledge, const Adviser &adviser, std::unique_ptr<Practice> practice)
-    : m_knowledge(&knowledge), m_adviser(&adviser), m_practice(std::move(practice))
+VisitSession::VisitSession(const Learned &learned, std::unique_ptr<Practice> practice)
+    : m_learned(learned), m_practice(std::move(practice))
 {
     const auto open = [file = m_practice->file(), keys = m_practice->keys()] { return Practice::open(file, keys); };
     m_saver = std::make_unique<VisitSaver>(open, [this](const Result<Done> &result) {
@@ -68,7 +72,7 @@ Result<Done> VisitSession::open(std::int64_t visitId)
     const auto stored = m_practice->visit(visitId);
     if (!stored)
         return stored.error();
-    auto visit = readVisit(stored.value().document, "visit " + std::to_string(visitId), *m_knowledge->atlas);
+    auto visit = readVisit(stored.value().document, "visit " + std::to_string(visitId), *m_learned.knowledge.atlas);
     if (!visit)
         return visit.error();
     auto record = m_practice->patient(stored.value().patient);
@@ -132,7 +136,7 @@ Result<Done> VisitSession::rereadScope()
     const auto users = m_practice->accounts();
     if (!users)
         return users.error();
-    const auto groups = readEmbeddedTechniqueGroups(m_adviser->rules());
+    const auto groups = readEmbeddedTechniqueGroups(m_learned.adviser.rules());
     if (!groups)
         return groups.error();
     for (const AccountCard &user : users.value())
@@ -154,7 +158,7 @@ Result<VisitSession::Past> VisitSession::readPast(const StoredVisit &current, co
     for (const StoredVisit &row : rows.value()) {
         if (row.id == current.id || row.state == VisitState::InError)
             continue;
-        const auto visit = readVisit(row.document, "visit " + std::to_string(row.id), *m_knowledge->atlas);
+        const auto visit = readVisit(row.document, "visit " + std::to_string(row.id), *m_learned.knowledge.atlas);
         if (!visit)
             return visit.error();
         for (const Finding &finding : visit.value().findings)
@@ -178,13 +182,13 @@ Result<std::int64_t> VisitSession::startVisit(std::int64_t patientId, std::optio
         return earlier.error();
     std::vector<EarlierVisit> others;
     for (const StoredVisit &stored : earlier.value()) {
-        auto read = readVisit(stored.document, "visit " + std::to_string(stored.id), *m_knowledge->atlas);
+        auto read = readVisit(stored.document, "visit " + std::to_string(stored.id), *m_learned.knowledge.atlas);
         if (!read)
             return read.error();
         others.push_back({std::move(read).value(), stored.state == VisitState::InError});
     }
     const std::string today = QDate::currentDate().toString(Qt::ISODate).toStdString();
-    const Visit visit = nextVisit(m_adviser->rules(), record.value(), others, today, episode);
+    const Visit visit = nextVisit(m_learned.adviser.rules(), record.value(), others, today, episode);
     return m_practice->addVisit(patientId, writeVisit(visit));
 }
 
@@ -295,7 +299,7 @@ void VisitSession::setCautions(const std::vector<std::string> &lines)
 void VisitSession::aimAt(Aim aim)
 {
     if (aim.stack.empty()) { // reached by name or list: what lies at the place where its mark stands
-        const Knowledge &k = *m_knowledge;
+        const Knowledge &k = m_learned.knowledge;
         if (const auto at = markPoint(*k.atlas, *k.body, aim.place, aim.spot))
             aim.stack = k.body->of(at->view).under(*k.atlas, at->point, aim.place.side == Side::Left ? Side::Left : Side::Right);
         const auto isAimed = [&](const UnderHit &hit) { return hit.place == aim.place; };
@@ -385,10 +389,84 @@ void VisitSession::toggleFamiliar()
         return;
     Finding f = withSomethingFound(startingPoint());
     f.familiar = !f.familiar;
-    if (!f.saysAnything())
-        removeFinding(); // nothing would be left to say
+    putOrRemove(std::move(f), tr("familiar pain", "undo step"));
+}
+
+// Puts the finding, or takes it away when nothing is left to say.
+void VisitSession::putOrRemove(Finding finding, const QString &what)
+{
+    if (finding.saysAnything())
+        put(std::move(finding), what);
     else
-        put(std::move(f), tr("familiar pain", "undo step"));
+        removeFinding();
+}
+
+void VisitSession::setPlay(std::optional<int> grade)
+{
+    if (!m_aim || m_learned.knowledge.atlas->at(m_aim->place.structure).kind != Kind::Joint)
+        return;
+    Finding f = startingPoint();
+    f.play = grade ? std::optional(JointPlay{*grade}) : std::nullopt;
+    putOrRemove(withSomethingFound(std::move(f)), tr("joint play", "undo step"));
+}
+
+void VisitSession::setEndFeel(std::optional<EndFeel> feel)
+{
+    if (!m_aim || m_learned.knowledge.atlas->at(m_aim->place.structure).kind != Kind::Joint)
+        return;
+    Finding f = startingPoint();
+    f.unable.reset();
+    f.endFeel = feel;
+    putOrRemove(std::move(f), tr("end feel", "undo step"));
+}
+
+void VisitSession::toggleAfterComparing()
+{
+    Finding f = m_aim ? startingPoint() : Finding{};
+    if (!f.saysOfMotion())
+        return;
+    f.afterComparing = !f.afterComparing;
+    put(std::move(f), tr("felt only after comparing", "undo step"));
+}
+
+void VisitSession::toggleCertain()
+{
+    Finding f = m_aim ? startingPoint() : Finding{};
+    if (!f.saysOfMotion())
+        return;
+    f.certain = !f.certain;
+    put(std::move(f), tr("how sure", "undo step"));
+}
+
+void VisitSession::toggleTexture(const std::string &word)
+{
+    if (!m_aim)
+        return;
+    Finding f = startingPoint();
+    f.unable.reset();
+    if (std::erase(f.texture, word) == 0)
+        f.texture.push_back(word);
+    putOrRemove(std::move(f), tr("what it feels like", "undo step"));
+}
+
+void VisitSession::toggleRefersTo(const Place &place)
+{
+    if (!m_aim)
+        return;
+    Finding f = startingPoint();
+    f.unable.reset();
+    if (std::erase(f.refersTo, place) == 0)
+        f.refersTo.push_back(place);
+    putOrRemove(std::move(f), tr("where it is felt as well", "undo step"));
+}
+
+void VisitSession::setClearOf(bool tenderness, bool motion)
+{
+    if (!m_aim || (!tenderness && !motion))
+        return;
+    Finding now;
+    now.clear = {tenderness, motion};
+    put(saidBeside(startingPoint(), now), tr("clear", "undo step"));
 }
 
 void VisitSession::setClear()
@@ -420,7 +498,7 @@ void VisitSession::setUnable(const std::string &reason)
 
 void VisitSession::setSpot(std::optional<Spot> spot)
 {
-    if (!m_aim || spot == m_aim->spot || (spot && !hasSpots(m_knowledge->atlas->at(m_aim->place.structure).kind)))
+    if (!m_aim || spot == m_aim->spot || (spot && !hasSpots(m_learned.knowledge.atlas->at(m_aim->place.structure).kind)))
         return;
     const auto standsAt = [&](const Finding &f) { return f.place == m_aim->place && f.spot == spot; };
     const bool taken = std::any_of(m_visit.findings.begin(), m_visit.findings.end(), standsAt);
@@ -464,9 +542,9 @@ void VisitSession::put(Finding finding, const QString &what)
 
 void VisitSession::apply(std::vector<Finding> findings, const QString &what)
 {
-    const QString name = m_aim
-        ? tr("%1, %2", "undo step: place, what").arg(QString::fromStdString(m_knowledge->atlas->spoken(m_aim->place)), what)
-        : what;
+    const QString name = m_aim ? tr("%1, %2", "undo step: place, what")
+                                     .arg(QString::fromStdString(m_learned.knowledge.atlas->spoken(m_aim->place)), what)
+                               : what;
     Recorded after = recorded();
     after.findings = std::move(findings);
     apply(std::move(after), name);
@@ -474,8 +552,10 @@ void VisitSession::apply(std::vector<Finding> findings, const QString &what)
 
 void VisitSession::apply(Recorded after, const QString &name)
 {
-    if (after != recorded() && mayChange())
-        m_undo.push(new Change(*this, std::move(after), name)); // the stack owns it and calls redo()
+    if (after == recorded() || !mayChange())
+        return;
+    noteTime(after);
+    m_undo.push(new Change(*this, std::move(after), name)); // the stack owns it and calls redo()
 }
 
 bool VisitSession::hurtsAtAim() const
@@ -494,7 +574,7 @@ void VisitSession::toggleComplaint()
     else
         after.complaintAt.push_back(m_aim->place);
     apply(std::move(after),
-        tr("%1, where it hurts", "undo step").arg(QString::fromStdString(m_knowledge->atlas->spoken(m_aim->place))));
+        tr("%1, where it hurts", "undo step").arg(QString::fromStdString(m_learned.knowledge.atlas->spoken(m_aim->place))));
 }
 
 const Judgement *VisitSession::judgementOf(AdviceList list, const Place &place) const
@@ -511,14 +591,15 @@ void VisitSession::judge(const Judgement &judgement)
     after.judgements.push_back(judgement);
     apply(std::move(after),
         (judgement.isPinned() ? tr("pin %1", "undo step") : tr("dismiss %1", "undo step"))
-            .arg(QString::fromStdString(m_knowledge->atlas->spoken(judgement.place))));
+            .arg(QString::fromStdString(m_learned.knowledge.atlas->spoken(judgement.place))));
 }
 
 void VisitSession::withdrawJudgement(AdviceList list, const Place &place)
 {
     Recorded after = recorded();
     std::erase_if(after.judgements, [&](const Judgement &j) { return j.list == list && j.place == place; });
-    apply(std::move(after), tr("no judgement of %1", "undo step").arg(QString::fromStdString(m_knowledge->atlas->spoken(place))));
+    apply(std::move(after),
+        tr("no judgement of %1", "undo step").arg(QString::fromStdString(m_learned.knowledge.atlas->spoken(place))));
 }
 
 void VisitSession::save()

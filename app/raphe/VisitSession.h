@@ -2,15 +2,19 @@
 // Lives in the window's thread; writing happens in the VisitSaver's own thread.
 #pragma once
 
+#include "app/raphe/Learned.h"
+#include "core/base/Millimetres.h"
 #include "core/document/StructureCard.h"
-#include "core/plan/Advice.h"
-#include "core/reasoning/Knowledge.h"
+#include "core/examination/Barred.h"
+#include "core/examination/Comparing.h"
+#include "core/examination/Proposal.h"
 #include "core/reasoning/SideCheck.h"
 #include "core/record/Visit.h"
 #include "core/store/Practice.h"
 #include "core/store/VisitSaver.h"
 
 #include <QObject>
+#include <QTime>
 #include <QUndoStack>
 
 #include <functional>
@@ -32,11 +36,13 @@ class VisitSession : public QObject {
     Q_OBJECT
 
 public:
-    VisitSession(const Knowledge &knowledge, const Adviser &adviser, std::unique_ptr<Practice> practice);
+    /// Keeps a reference to what was learned.
+    VisitSession(const Learned &learned, std::unique_ptr<Practice> practice);
     ~VisitSession() override;
 
-    [[nodiscard]] const Knowledge &knowledge() const { return *m_knowledge; }
-    [[nodiscard]] const Adviser &adviser() const { return *m_adviser; }
+    [[nodiscard]] const Knowledge &knowledge() const { return m_learned.knowledge; }
+    [[nodiscard]] const Adviser &adviser() const { return m_learned.adviser; }
+    [[nodiscard]] const Examination &examination() const { return m_learned.examination; }
     [[nodiscard]] Practice &practice() { return *m_practice; }
     [[nodiscard]] QUndoStack &undoStack() { return m_undo; }
 
@@ -152,9 +158,39 @@ public:
     void setUnable(const std::string &reason);
     void setSpot(std::optional<Spot> spot);
     void removeFinding();
+    void setPlay(std::optional<int> grade);
+    void setEndFeel(std::optional<EndFeel> feel);
+    void toggleAfterComparing();
+    void toggleCertain();
+    void toggleTexture(const std::string &word);
+    /// Pressing at the aim is felt there too, or no longer.
+    void toggleRefersTo(const Place &place);
+    /// Clear of one quality only; what was found of the other one stays.
+    void setClearOf(bool tenderness, bool motion);
     /// It hurts here, or no longer.
     void toggleComplaint();
     [[nodiscard]] bool hurtsAtAim() const;
+
+    // The examination (VisitSessionExamination.cpp). Each is one step of undo, and stands in the timeline.
+    /// Whom reference values must be of, and what the record says of height, in mm.
+    [[nodiscard]] Reference reference() const;
+    [[nodiscard]] std::optional<Millimetres> stature() const;
+    /// The cautions of this visit, with what the record lets suspect.
+    [[nodiscard]] Cautions cautions() const;
+    [[nodiscard]] const Finding *findingAt(const Place &place, std::optional<Spot> spot = {}) const;
+    [[nodiscard]] const Measure *measureOf(const std::string &movement, Side side, std::optional<MoveMode> mode) const;
+    [[nodiscard]] const TestResult *resultOf(const std::string &test, Side side) const;
+    /// Takes the place of what was said of the same place and spot; one that says nothing takes it away.
+    void record(const Finding &finding);
+    /// The same for the movement on its side in its mode.
+    void record(const Measure &measure);
+    void record(const TestResult &result);
+    void removeResult(const std::string &test, Side side);
+    /// Several at once, as of a typed line.
+    void record(const std::vector<Finding> &findings, const std::vector<Measure> &measures, const QString &what);
+    void setRetest(const std::optional<RetestMark> &mark);
+    /// For pictures and tests; the timeline goes by it.
+    void setClock(std::function<QTime()> clock) { m_clock = std::move(clock); }
 
     /// What was thought of a row; nullptr when nothing.
     [[nodiscard]] const Judgement *judgementOf(AdviceList list, const Place &place) const;
@@ -190,21 +226,32 @@ private:
     // What undo and redo bring back.
     struct Recorded {
         std::vector<Finding> findings;
+        std::vector<Measure> measures;
+        std::vector<TestResult> tests;
+        std::optional<RetestMark> retest;
+        std::vector<Moment> timeline;
         std::vector<Place> complaintAt;
         std::vector<PainPatch> pain;
         std::vector<Judgement> judgements;
         bool operator==(const Recorded &) const = default;
     };
-    [[nodiscard]] Recorded recorded() const { return {m_visit.findings, m_visit.complaintAt, m_visit.pain, m_visit.judgements}; }
+    [[nodiscard]] Recorded recorded() const
+    {
+        return {m_visit.findings, m_visit.measures, m_visit.tests, m_visit.retest, m_visit.timeline, m_visit.complaintAt,
+            m_visit.pain, m_visit.judgements};
+    }
+    void put(Recorded &after, const Finding &finding) const;
+    void put(Recorded &after, const Measure &measure) const;
+    void noteTime(Recorded &after) const;
     void put(Finding finding, const QString &what);
+    void putOrRemove(Finding finding, const QString &what);
     void apply(std::vector<Finding> findings, const QString &what);
     void apply(Recorded after, const QString &name);
     void setFirst(const Complaint &first);
     void changed();
     void save();
 
-    const Knowledge *m_knowledge;
-    const Adviser *m_adviser;
+    const Learned &m_learned;
     std::unique_ptr<Practice> m_practice;
     std::unique_ptr<VisitSaver> m_saver;
     QUndoStack m_undo;
@@ -218,6 +265,7 @@ private:
     std::vector<WarningAnswer> m_earlierAnswers; // of this patient's other visits
     std::optional<Visit> m_last;
     std::optional<Aim> m_aim;
+    std::function<QTime()> m_clock = [] { return QTime::currentTime(); };
 };
 
 } // namespace raphe

@@ -14,15 +14,15 @@ namespace raphe {
 
 std::vector<const WarningSign *> VisitSession::warningsToAsk() const
 {
-    const WarningSigns &signs = m_adviser->rules().signs();
+    const WarningSigns &signs = m_learned.adviser.rules().signs();
     std::vector<WarningAnswer> answers = m_visit.warnings;
     answers.insert(answers.end(), m_earlierAnswers.begin(), m_earlierAnswers.end());
-    return dueSigns(signs, askedOf(signs, *m_knowledge->regions, m_visit), answers, m_visit.date);
+    return dueSigns(signs, askedOf(signs, *m_learned.knowledge.regions, m_visit), answers, m_visit.date);
 }
 
 bool VisitSession::isFinal(const WarningAnswer &answer) const
 {
-    const WarningSign *sign = m_adviser->rules().signs().find(answer.sign);
+    const WarningSign *sign = m_learned.adviser.rules().signs().find(answer.sign);
     return answer.isThere && !answer.isMoved && sign && sign->level == WarningLevel::EmergencyNow;
 }
 
@@ -57,7 +57,7 @@ Result<Done> VisitSession::answerWarning(const WarningAnswer &answer)
         changed.warnings.push_back(answer);
     else
         changed.warnings[static_cast<std::size_t>(same - m_visit.warnings.begin())] = answer;
-    if (const auto checked = checkWarnings(m_adviser->rules(), changed, "visit"); !checked)
+    if (const auto checked = checkWarnings(m_learned.adviser.rules(), changed, "visit"); !checked)
         return checked.error();
     m_visit = std::move(changed);
     this->changed();
@@ -74,7 +74,7 @@ void VisitSession::takeBackSlip(const std::vector<WarningAnswer> &before)
 
 std::vector<const ConsentItem *> VisitSession::consentsDue() const
 {
-    auto due = raphe::consentsDue(m_adviser->rules().consents(), *m_knowledge->regions, m_visit, m_techniques);
+    auto due = raphe::consentsDue(m_learned.adviser.rules().consents(), *m_learned.knowledge.regions, m_visit, m_techniques);
     const auto wasAsked = [&](const ConsentItem &item) {
         return std::any_of(m_visit.consents.begin(), m_visit.consents.end(),
             [&](const ConsentAnswer &answer) { return answer.item == item.id; });
@@ -92,7 +92,7 @@ Result<Done> VisitSession::answerConsent(const ConsentAnswer &answer)
     const bool wasGiven = same != m_visit.consents.end() && same->state != ConsentState::Refused;
     if (answer.state == ConsentState::Withdrawn && !wasGiven)
         return Error{ErrorCode::NotAllowed, answer.item, "only what was given can be taken back"};
-    if (const auto checked = checkConsent(m_adviser->rules().consents(), m_visit, answer, "visit"); !checked)
+    if (const auto checked = checkConsent(m_learned.adviser.rules().consents(), m_visit, answer, "visit"); !checked)
         return checked.error();
     if (same == m_visit.consents.end())
         m_visit.consents.push_back(answer);
@@ -106,11 +106,11 @@ Result<Done> VisitSession::answerConsent(const ConsentAnswer &answer)
 std::vector<std::pair<Place, QString>> VisitSession::placesFor(const WarningSign &sign) const
 {
     std::vector<std::pair<Place, QString>> out;
-    for (const SignPlace &at : placesOf(sign, m_adviser->rules(), *m_knowledge->regions, m_visit)) {
+    for (const SignPlace &at : placesOf(sign, m_learned.adviser.rules(), *m_learned.knowledge.regions, m_visit)) {
         const std::string side(wordOf(sideWords, at.place.side));
         out.emplace_back(at.place,
             at.area.empty()
-                ? QString::fromStdString(m_knowledge->atlas->spoken(at.place))
+                ? QString::fromStdString(m_learned.knowledge.atlas->spoken(at.place))
                 : tr("%1 %2", "side, part of the body").arg(QString::fromStdString(side), QString::fromStdString(at.area)));
     }
     return out;
@@ -118,7 +118,7 @@ std::vector<std::pair<Place, QString>> VisitSession::placesFor(const WarningSign
 
 std::vector<CautionVerdict> VisitSession::standingVerdicts() const
 {
-    const auto cautions = Cautions::of(m_adviser->rules(), *m_knowledge->regions, asSuspected(), "visit");
+    const auto cautions = Cautions::of(m_learned.adviser.rules(), *m_learned.knowledge.regions, asSuspected(), "visit");
     if (cautions) {
         std::vector<CautionVerdict> out = cautions.value().general();
         for (const std::string &unclear : m_record.unclear)
@@ -145,7 +145,7 @@ std::vector<std::string> VisitSession::confirmedConditions() const
 
 std::vector<Reminder> VisitSession::reminders() const
 {
-    return remindersOf(m_adviser->rules().feeds(), m_record, confirmedConditions(), m_visit.date);
+    return remindersOf(m_learned.adviser.rules().feeds(), m_record, confirmedConditions(), m_visit.date);
 }
 
 std::vector<std::string> VisitSession::openOf(const Reminder &reminder) const
@@ -159,7 +159,7 @@ Visit VisitSession::asSuspected() const
     for (const Reminder &reminder : reminders())
         for (const std::string &id : openOf(reminder)) {
             const auto isIt = [&](const Condition &condition) { return condition.id == id; };
-            if (m_adviser->rules().findCondition(id)->place != PlaceNeed::Required
+            if (m_learned.adviser.rules().findCondition(id)->place != PlaceNeed::Required
                 && std::none_of(visit.conditions.begin(), visit.conditions.end(), isIt))
                 visit.conditions.push_back({id, {}});
         }
@@ -168,7 +168,7 @@ Visit VisitSession::asSuspected() const
 
 Result<Done> VisitSession::takeOver(const std::string &condition, const std::string &because)
 {
-    const ConditionKind *kind = m_adviser->rules().findCondition(condition);
+    const ConditionKind *kind = m_learned.adviser.rules().findCondition(condition);
     if (!kind || !mayChange())
         return Error{ErrorCode::NotAllowed, condition, "it cannot be taken over"};
     const auto confirmed = confirmedConditions();
@@ -179,7 +179,7 @@ Result<Done> VisitSession::takeOver(const std::string &condition, const std::str
     if (const auto saved = m_practice->savePatient(m_patientId, record); !saved)
         return saved.error();
     m_record = std::move(record);
-    takeStanding(m_adviser->rules(), m_record.conditions.back(), m_visit);
+    takeStanding(m_learned.adviser.rules(), m_record.conditions.back(), m_visit);
     changed();
     Q_EMIT visitOpened(); // the cautions of the visit are shown anew
     return Done{};
@@ -205,7 +205,8 @@ bool VisitSession::isLocked() const
 
 std::optional<SideQuestion> VisitSession::sidesToAsk() const
 {
-    return m_visit.sidesIntended ? std::nullopt : sideQuestion(*m_knowledge->linkage, *m_knowledge->regions, m_visit);
+    return m_visit.sidesIntended ? std::nullopt
+                                 : sideQuestion(*m_learned.knowledge.linkage, *m_learned.knowledge.regions, m_visit);
 }
 
 void VisitSession::setSidesIntended()
@@ -295,7 +296,8 @@ void VisitSession::confirmPain()
     Recorded after = recorded();
     for (PainPatch &patch : after.pain) {
         patch.confirmed = true;
-        for (const PaintedPlace &painted : paintedPlaces(patch, m_knowledge->body->of(patch.view), *m_knowledge->atlas))
+        for (const PaintedPlace &painted :
+            paintedPlaces(patch, m_learned.knowledge.body->of(patch.view), *m_learned.knowledge.atlas))
             if (std::find(after.complaintAt.begin(), after.complaintAt.end(), painted.place) == after.complaintAt.end())
                 after.complaintAt.push_back(painted.place);
     }

@@ -33,6 +33,43 @@ Finding mirrored(Finding finding)
     return finding;
 }
 
+Finding saidBeside(Finding before, const Finding &now)
+{
+    if (now.isUnable())
+        return now;
+    Finding out = std::move(before);
+    out.unable.reset();
+    if (now.tenderness || now.sore || now.clear.tenderness) {
+        out.tenderness = now.tenderness;
+        out.sore = now.sore;
+        out.clear.tenderness = now.clear.tenderness;
+        out.familiar = out.familiar && !now.clear.tenderness;
+    }
+    if (now.restriction || now.stiff || now.clear.motion) {
+        out.restriction = now.restriction;
+        out.stiff = now.stiff;
+    }
+    if (now.play || now.clear.motion)
+        out.play = now.play;
+    if (now.endFeel)
+        out.endFeel = now.endFeel;
+    if (now.saysOfMotion()) { // of what was felt now
+        out.clear.motion = now.clear.motion || (out.clear.motion && now.restrictionGrade() == 0 && !now.play);
+        out.certain = now.certain;
+        out.afterComparing = now.afterComparing;
+    }
+    out.familiar = out.familiar || now.familiar;
+    for (const std::string &word : now.texture)
+        if (std::find(out.texture.begin(), out.texture.end(), word) == out.texture.end())
+            out.texture.push_back(word);
+    for (const Place &place : now.refersTo)
+        if (std::find(out.refersTo.begin(), out.refersTo.end(), place) == out.refersTo.end())
+            out.refersTo.push_back(place);
+    if (!now.note.empty())
+        out.note = now.note;
+    return out;
+}
+
 Visit mirrored(Visit visit)
 {
     for (Finding &finding : visit.findings)

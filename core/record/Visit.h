@@ -161,6 +161,10 @@ struct Visit {
 /// A real day of the Gregorian calendar, written YYYY-MM-DD (ISO 8601).
 [[nodiscard]] bool isIsoDate(std::string_view text);
 
+/// What was said before of a place with what is said now: what is new takes the place of what it concerns, the rest stays. A
+/// place that could not be examined says nothing else, and saying something takes that back.
+[[nodiscard]] Finding saidBeside(Finding before, const Finding &now);
+
 [[nodiscard]] Finding mirrored(Finding finding);
 [[nodiscard]] Visit mirrored(Visit visit);
 

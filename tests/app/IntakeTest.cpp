@@ -7,7 +7,7 @@
 #include "app/raphe/intake/ComplaintForm.h"
 #include "core/plan/NextVisit.h"
 #include "tests/support/Complaints.h"
-#include "tests/support/IntakeHands.h"
+#include "tests/support/VisitHands.h"
 
 #include <QLabel>
 #include <QLineEdit>
@@ -18,18 +18,18 @@ namespace raphe::test {
 
 namespace {
 
-using By = IntakeHands::By;
+using By = VisitHands::By;
 
 class Intake : public WindowTest {
 protected:
-    void expectNoTrouble(const IntakeHands &hands)
+    void expectNoTrouble(const VisitHands &hands)
     {
         for (const std::string &trouble : hands.troubles())
             ADD_FAILURE() << trouble;
     }
     void newPatient(By by)
     {
-        IntakeHands hands(window(), by);
+        VisitHands hands(window(), by);
         hands.newPatient();
         ASSERT_TRUE(window().isIntake()) << "a new visit begins with intake";
         hands.firstVisit();
@@ -92,7 +92,7 @@ protected:
     {
         wasHereBefore();
         const std::string before = session().visit().date;
-        IntakeHands hands(window(), by);
+        VisitHands hands(window(), by);
         hands.followUp();
         expectNoTrouble(hands);
         std::cout << "actions " << hands.actions() << ", Tab " << hands.tabs() << '\n';

@@ -256,7 +256,7 @@ TEST_F(Misuse, Mis34AColleagueOpensTheLockedVisit)
     const std::string words = "another for the test";
     auto other = Practice::unlock(practice(), "owner", words);
     ASSERT_TRUE(other.ok()) << inWords(other.error());
-    VisitSession theirs(knowledge(), adviser(), std::move(other).value());
+    VisitSession theirs(learned(), std::move(other).value());
     ASSERT_TRUE(theirs.open(session().visitId()).ok());
     EXPECT_TRUE(theirs.isLocked());
     ASSERT_EQ(theirs.visit().warnings.size(), 1U);

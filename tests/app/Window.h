@@ -19,11 +19,17 @@
 
 namespace raphe::test {
 
+/// What the program learns at its start.
+inline const Learned &learned()
+{
+    static const auto read = learn();
+    EXPECT_TRUE(read.ok()) << inWords(read.error());
+    return *read.value();
+}
+
 inline const Knowledge &knowledge()
 {
-    static const Result<Knowledge> read = readKnowledge();
-    EXPECT_TRUE(read.ok()) << inWords(read.error());
-    return read.value();
+    return learned().knowledge;
 }
 
 class WindowTest : public testing::Test {
@@ -46,7 +52,7 @@ protected:
         ASSERT_TRUE(patient.ok());
         ASSERT_TRUE(file.addVisit(patient.value(), writeVisit(visit)).ok());
         dress(*qobject_cast<QApplication *>(QCoreApplication::instance()), Theme::light());
-        m_session = std::make_unique<VisitSession>(knowledge(), adviser(), std::move(made.value().practice));
+        m_session = std::make_unique<VisitSession>(learned(), std::move(made.value().practice));
         m_window = std::make_unique<MainWindow>(*m_session);
         m_window->resize(1440, 900);
         m_window->visitPanel().openPatient(patient.value());

@@ -26,6 +26,7 @@ const std::map<QString, int> floors{
     {QStringLiteral("core/outcome"), 3},
     {QStringLiteral("core/language"), 3},
     {QStringLiteral("core/plan"), 4},
+    {QStringLiteral("core/examination"), 4},
     {QStringLiteral("core/store"), 5},
     {QStringLiteral("core/document"), 5},
     {QStringLiteral("app/words"), 6},

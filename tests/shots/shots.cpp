@@ -6,7 +6,7 @@
 #include "app/words/ErrorText.h"
 #include "core/anatomy/MarkPoint.h"
 #include "core/record/VisitJson.h"
-#include "tests/shots/IntakeFilm.h"
+#include "tests/shots/VisitFilm.h"
 #include "tests/shots/PracticeScreens.h"
 
 #include <CLI/CLI.hpp>
@@ -34,10 +34,10 @@ bool fail(const Error &error)
 
 class Photographer {
 public:
-    Photographer(
-        const Knowledge &knowledge, const Adviser &adviser, QString demo, QString out, QString suffix, bool sheets, bool film)
-        : m_knowledge(knowledge),
-          m_adviser(adviser),
+    Photographer(const Learned &learned, QString demo, QString out, QString suffix, bool sheets, bool film)
+        : m_learned(learned),
+          m_knowledge(learned.knowledge),
+          m_adviser(learned.adviser),
           m_demo(std::move(demo)),
           m_out(std::move(out)),
           m_suffix(std::move(suffix)),
@@ -54,7 +54,7 @@ public:
             dress(*qobject_cast<QApplication *>(QCoreApplication::instance()), theme);
             if (!m_film && (!visit(theme) || !photographPractice(m_knowledge, m_adviser, pattern())))
                 return false;
-            if (!filmIntake(m_knowledge, m_adviser, theme, pattern()))
+            if (!filmVisit(m_learned, theme, pattern()))
                 return false;
         }
         return true;
@@ -97,7 +97,7 @@ private:
                 return fail(added.error());
         }
 
-        VisitSession session(m_knowledge, m_adviser, std::move(made.value().practice));
+        VisitSession session(m_learned, std::move(made.value().practice));
         MainWindow window(session);
         window.setTheme(theme);
         window.resize(1440, 900);
@@ -308,6 +308,7 @@ private:
             fail({ErrorCode::CannotWrite, file.toStdString(), "picture"});
     }
 
+    const Learned &m_learned;
     const Knowledge &m_knowledge;
     const Adviser &m_adviser;
     QString m_demo;
@@ -346,17 +347,12 @@ int main(int argc, char **argv)
     qputenv("XDG_CONFIG_HOME", home.path().toUtf8());
     qInstallMessageHandler(keepQuiet);
     QApplication application(argc, argv);
-    const auto knowledge = readKnowledge();
-    if (!knowledge) {
-        fail(knowledge.error());
+    const auto learned = learn();
+    if (!learned) {
+        fail(learned.error());
         return 2;
     }
-    const auto adviser = Adviser::of(knowledge.value());
-    if (!adviser) {
-        fail(adviser.error());
-        return 2;
-    }
-    return Photographer(knowledge.value(), adviser.value(), QString::fromStdString(demo), QString::fromStdString(out),
+    return Photographer(*learned.value(), QString::fromStdString(demo), QString::fromStdString(out),
                QString::fromStdString(suffix), sheets, film)
                .run()
         ? 0

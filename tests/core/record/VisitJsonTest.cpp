@@ -328,7 +328,7 @@ TEST(VisitJson, GradesStayOnTheirScales)
 
 TEST(VisitJson, AFindingSaysSomething)
 {
-    const std::string says = "tenderness, restriction, play, familiar, clear, unable or note";
+    const std::string says = "tenderness, restriction, sore, stiff, play, end_feel, familiar, texture, refers_to, clear, unable or note";
     expectFindingError({{"structure", "sacrum"}}, ErrorCode::MissingField, "", says);
     expectFindingError({{"structure", "sacrum"}, {"familiar", false}}, ErrorCode::MissingField, "", says);
     expectFindingError({{"structure", "sacrum"}, {"note", ""}}, ErrorCode::MissingField, "", says);
@@ -398,13 +398,13 @@ TEST(VisitJson, CertainIsOfWhatWasFeltOfTheMotion)
         more["certain"] = true;
         return more;
     };
-    const std::string lacks = "restriction, play or clear motion, to be certain of";
+    const std::string lacks = "restriction, stiff, play, end_feel or clear motion, to be certain of";
     expectFindingError(with({{"tenderness", 2}}), ErrorCode::MissingField, "", lacks);
     expectFindingError(with({{"familiar", true}}), ErrorCode::MissingField, "", lacks);
     expectFindingError(with({{"note", "sure"}}), ErrorCode::MissingField, "", lacks);
     expectFindingError(with({{"clear", {"tenderness"}}}), ErrorCode::MissingField, "", lacks);
     expectFindingError(with(json::object()), ErrorCode::MissingField, "",
-        "tenderness, restriction, play, familiar, clear, unable or note"); // certain alone says nothing
+        "tenderness, restriction, sore, stiff, play, end_feel, familiar, texture, refers_to, clear, unable or note"); // certain alone says nothing
     for (const json &felt : {json{{"restriction", 0}}, json{{"restriction", 2}}, json{{"play", 3}}, json{{"play", 1}},
              json{{"clear", true}}, json{{"clear", {"motion"}}}})
         EXPECT_TRUE(only(readFinding(with(felt))).certain) << felt;

@@ -1,9 +1,9 @@
-#include "tests/shots/IntakeFilm.h"
+#include "tests/shots/VisitFilm.h"
 
 #include "core/record/VisitJson.h"
 #include "core/store/Practice.h"
 #include "tests/shots/PatientScreens.h"
-#include "tests/support/IntakeHands.h"
+#include "tests/support/VisitHands.h"
 
 #include <QApplication>
 #include <QDate>
@@ -16,7 +16,7 @@ namespace raphe {
 
 namespace {
 
-using test::IntakeHands;
+using test::VisitHands;
 
 std::string daysAgo(int days)
 {
@@ -57,21 +57,21 @@ Visit earlier()
 
 class Film {
 public:
-    Film(const Knowledge &knowledge, const Adviser &adviser, Theme theme, QString name)
-        : m_knowledge(knowledge), m_adviser(adviser), m_theme(std::move(theme)), m_name(std::move(name))
+    Film(const Learned &learned, Theme theme, QString name)
+        : m_learned(learned), m_theme(std::move(theme)), m_name(std::move(name))
     {
     }
 
     bool run()
     {
-        for (const auto by : {IntakeHands::By::Mouse, IntakeHands::By::Keys})
+        for (const auto by : {VisitHands::By::Mouse, VisitHands::By::Keys})
             for (const QSize size : {QSize(1280, 800), QSize(1920, 1080)})
                 shoot(by, size);
         return m_isGood;
     }
 
 private:
-    void shoot(IntakeHands::By by, QSize size)
+    void shoot(VisitHands::By by, QSize size)
     {
         const QTemporaryDir folder;
         const std::string file = folder.filePath(QStringLiteral("film.raphe")).toStdString();
@@ -89,7 +89,7 @@ private:
             m_isGood = false;
             return;
         }
-        VisitSession session(m_knowledge, m_adviser, std::move(made.value().practice));
+        VisitSession session(m_learned, std::move(made.value().practice));
         MainWindow window(session);
         window.setTheme(m_theme);
         window.resize(size);
@@ -99,7 +99,7 @@ private:
 
         int step = 0;
         const QString way = QStringLiteral("%1-%2").arg(
-            by == IntakeHands::By::Mouse ? QStringLiteral("mouse") : QStringLiteral("keys"), QString::number(size.width()));
+            by == VisitHands::By::Mouse ? QStringLiteral("mouse") : QStringLiteral("keys"), QString::number(size.width()));
         const auto show = [&](const QString &part) {
             return [&, part](QWidget &seen, const char *screen) {
                 QTest::qWait(400); // layers fade in, the drawing is measured
@@ -111,22 +111,27 @@ private:
                 m_isGood = seen.grab().save(m_name.arg(name)) && m_isGood;
             };
         };
-        IntakeHands first(window, by);
+        VisitHands first(window, by);
         first.onScreen(show(QStringLiteral("new")));
         first.newPatient();
         first.firstVisit();
         tell(first, "new patient", way);
         step = 0;
+        VisitHands examining(window, by);
+        examining.onScreen(show(QStringLiteral("examine")));
+        examining.examine();
+        tell(examining, "examination", way);
+        step = 0;
         window.visitPanel().openPatient(patient.value());
-        IntakeHands again(window, by);
+        VisitHands again(window, by);
         again.onScreen(show(QStringLiteral("follow-up")));
         again.followUp();
         tell(again, "follow-up", way);
-        if (by == IntakeHands::By::Mouse && size.width() == 1280)
+        if (by == VisitHands::By::Mouse && size.width() == 1280)
             m_isGood = photographPatientMode(session, window, m_theme, m_name) && m_isGood;
     }
 
-    void tell(const IntakeHands &hands, const char *what, const QString &way)
+    void tell(const VisitHands &hands, const char *what, const QString &way)
     {
         std::cout << what << ", " << way.toStdString() << ": " << hands.actions() << " actions, Tab " << hands.tabs()
                   << " times\n";
@@ -136,8 +141,7 @@ private:
         }
     }
 
-    const Knowledge &m_knowledge;
-    const Adviser &m_adviser;
+    const Learned &m_learned;
     Theme m_theme;
     QString m_name;
     bool m_isGood = true;
@@ -145,9 +149,9 @@ private:
 
 } // namespace
 
-bool filmIntake(const Knowledge &knowledge, const Adviser &adviser, const Theme &theme, const QString &name)
+bool filmVisit(const Learned &learned, const Theme &theme, const QString &name)
 {
-    return Film(knowledge, adviser, theme, name).run();
+    return Film(learned, theme, name).run();
 }
 
 } // namespace raphe

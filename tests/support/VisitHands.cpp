@@ -1,4 +1,4 @@
-#include "tests/support/IntakeHands.h"
+#include "tests/support/VisitHands.h"
 
 #include "app/raphe/intake/ChoiceRow.h"
 
@@ -8,6 +8,7 @@
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QTabBar>
+#include <QTabWidget>
 #include <QTest>
 #include <QTimer>
 #include <QToolButton>
@@ -25,13 +26,13 @@ bool isSeen(const QWidget *widget)
 
 } // namespace
 
-void IntakeHands::see(QWidget &window, const char *name)
+void VisitHands::see(QWidget &window, const char *name)
 {
     if (m_show)
         m_show(window, name);
 }
 
-QWidget *IntakeHands::field(QWidget *in, const QString &name)
+QWidget *VisitHands::field(QWidget *in, const QString &name)
 {
     for (auto *widget : in->findChildren<QWidget *>())
         if (widget->accessibleName() == name && widget->isVisible() && widget->window() == in->window())
@@ -40,14 +41,14 @@ QWidget *IntakeHands::field(QWidget *in, const QString &name)
     return nullptr;
 }
 
-void IntakeHands::key(int key, Qt::KeyboardModifiers modifiers)
+void VisitHands::key(int key, Qt::KeyboardModifiers modifiers)
 {
     QWidget *focus = QApplication::focusWidget();
     QTest::keyClick(focus ? focus : QApplication::activeWindow(), static_cast<Qt::Key>(key), modifiers);
     ++m_actions;
 }
 
-bool IntakeHands::tabTo(QWidget *widget)
+bool VisitHands::tabTo(QWidget *widget)
 {
     for (int i = 0; i < tabsAtMost; ++i) {
         QWidget *focus = QApplication::focusWidget();
@@ -60,7 +61,7 @@ bool IntakeHands::tabTo(QWidget *widget)
     return false;
 }
 
-void IntakeHands::press(QWidget *in, const QString &name)
+void VisitHands::press(QWidget *in, const QString &name)
 {
     QAbstractButton *found = nullptr;
     for (auto *button : in->findChildren<QAbstractButton *>())
@@ -80,7 +81,7 @@ void IntakeHands::press(QWidget *in, const QString &name)
     QTest::mouseClick(found, Qt::LeftButton);
 }
 
-void IntakeHands::open(QWidget *in, const QString &button, int itsKey, Qt::KeyboardModifiers modifiers)
+void VisitHands::open(QWidget *in, const QString &button, int itsKey, Qt::KeyboardModifiers modifiers)
 {
     if (m_by == By::Keys)
         key(itsKey, modifiers);
@@ -88,7 +89,7 @@ void IntakeHands::open(QWidget *in, const QString &button, int itsKey, Qt::Keybo
         press(in, button);
 }
 
-void IntakeHands::type(QWidget *field, const QString &text)
+void VisitHands::type(QWidget *field, const QString &text)
 {
     if (!field)
         return;
@@ -101,7 +102,7 @@ void IntakeHands::type(QWidget *field, const QString &text)
     QTest::keyClicks(focus ? focus : field, text);
 }
 
-void IntakeHands::choose(QWidget *in, const QString &name, int index)
+void VisitHands::choose(QWidget *in, const QString &name, int index)
 {
     auto *row = qobject_cast<ChoiceRow *>(field(in, name));
     if (!row)
@@ -122,7 +123,7 @@ void IntakeHands::choose(QWidget *in, const QString &name, int index)
         m_troubles.push_back("'" + name.toStdString() + "' is not what was chosen");
 }
 
-void IntakeHands::paint(View view, const Place &place)
+void VisitHands::paint(View view, const Place &place)
 {
     PainBoard &board = m_window.intake().pain().board();
     const auto spots = board.spots();
@@ -147,7 +148,7 @@ void IntakeHands::paint(View view, const Place &place)
     key(Qt::Key_Return);
 }
 
-void IntakeHands::inNext(const std::function<void(QWidget &)> &act)
+void VisitHands::inNext(const std::function<void(QWidget &)> &act)
 {
     QTimer::singleShot(0, &m_window, [this, act] {
         QWidget *dialog = QApplication::activeModalWidget();
@@ -167,7 +168,7 @@ void IntakeHands::inNext(const std::function<void(QWidget &)> &act)
     });
 }
 
-void IntakeHands::newPatient()
+void VisitHands::newPatient()
 {
     inNext([this](QWidget &list) {
         inNext([this](QWidget &editor) {
@@ -183,7 +184,7 @@ void IntakeHands::newPatient()
     open(&m_window, QStringLiteral("Patients"), Qt::Key_O, Qt::ControlModifier);
 }
 
-void IntakeHands::warningSigns()
+void VisitHands::warningSigns()
 {
     inNext([this](QWidget &dialog) {
         see(dialog, "warning-signs");
@@ -201,7 +202,7 @@ void IntakeHands::warningSigns()
     open(&m_window, QStringLiteral("Warning signs"), Qt::Key_A, Qt::AltModifier);
 }
 
-void IntakeHands::consent()
+void VisitHands::consent()
 {
     inNext([this](QWidget &dialog) {
         see(dialog, "consent");
@@ -211,7 +212,7 @@ void IntakeHands::consent()
     open(&m_window.intake(), QStringLiteral("Consent"), Qt::Key_C, Qt::AltModifier);
 }
 
-void IntakeHands::firstVisit()
+void VisitHands::firstVisit()
 {
     QWidget &page = m_window.intake();
     type(field(&page, QStringLiteral("What brings the patient, in their words")),
@@ -243,7 +244,7 @@ void IntakeHands::firstVisit()
     see(m_window, "examination");
 }
 
-void IntakeHands::followUp()
+void VisitHands::followUp()
 {
     open(&m_window, QStringLiteral("New visit"), Qt::Key_N, Qt::ControlModifier);
     QWidget &page = m_window.intake();
@@ -257,6 +258,61 @@ void IntakeHands::followUp()
     see(m_window, "since-last-told");
     press(&page, QStringLiteral("All the rest is as it was"));
     see(m_window, "follow-up-examination");
+}
+
+void VisitHands::examine()
+{
+    open(&m_window, QStringLiteral("Movements, joints and tests"), Qt::Key_M, Qt::AltModifier);
+    ExaminePage &page = m_window.examine();
+    const auto value = [&](const char *movement, const char *text) {
+        type(field(&page, QStringLiteral("%1: how far, degrees").arg(QString::fromUtf8(movement))), QString::fromUtf8(text));
+    };
+    value("trunk flexion", "45");
+    type(field(&page, QStringLiteral("trunk flexion: pain from, degrees")), QStringLiteral("30"));
+    choose(&page, QStringLiteral("trunk flexion: pain"), 1);
+    value("trunk extension", "10");
+    choose(&page, QStringLiteral("trunk extension: pain"), 0);
+    value("RIGHT trunk side bending", "18");
+    value("LEFT trunk side bending", "27");
+    press(&page, QStringLiteral("trunk flexion: today's retest"));
+    see(m_window, "movements");
+    part(page, 1);
+    choose(&page, QStringLiteral("right L4-L5 segment: joint play"), 2);
+    choose(&page, QStringLiteral("left L4-L5 segment: joint play"), 3);
+    choose(&page, QStringLiteral("right sacroiliac joint: motion"), 1);
+    press(&page, QStringLiteral("right sacroiliac joint: felt only after comparing"));
+    see(m_window, "joints");
+    part(page, 2);
+    const int none = 0;
+    const int familiar = 2;
+    choose(&page, QStringLiteral("sacroiliac distraction"), familiar);
+    choose(&page, QStringLiteral("RIGHT thigh thrust"), familiar);
+    choose(&page, QStringLiteral("LEFT thigh thrust"), none);
+    choose(&page, QStringLiteral("RIGHT one hip bent, the other hung back (Gaenslen)"), familiar);
+    choose(&page, QStringLiteral("LEFT one hip bent, the other hung back (Gaenslen)"), none);
+    choose(&page, QStringLiteral("sacroiliac compression"), none);
+    choose(&page, QStringLiteral("sacral thrust"), none);
+    see(m_window, "tests");
+    open(&m_window, QStringLiteral("Line of findings"), Qt::Key_L, Qt::AltModifier);
+    type(field(&m_window, QStringLiteral("Findings in trade talk")),
+        QStringLiteral("r glute max origin tender 3 familiar, r ql tender 2 ropy, l l4/5 clear"));
+    see(m_window, "line");
+    key(Qt::Key_Return);
+    open(&m_window, QStringLiteral("Movements, joints and tests"), Qt::Key_M, Qt::AltModifier);
+    see(m_window, "palpated");
+}
+
+void VisitHands::part(QWidget &page, int index)
+{
+    auto *tabs = page.findChild<QTabWidget *>();
+    if (m_by == By::Mouse) {
+        ++m_actions;
+        QTest::mouseClick(tabs->tabBar(), Qt::LeftButton, {}, tabs->tabBar()->tabRect(index).center());
+    } else if (tabTo(tabs->tabBar())) {
+        key(Qt::Key_Right);
+    }
+    if (tabs->currentIndex() != index)
+        m_troubles.emplace_back("the part of the sheet does not open");
 }
 
 } // namespace raphe::test

@@ -1,4 +1,4 @@
-// Hands that go through intake in the real window, by mouse or by keys alone, and count what they do. An action is a press of a
+// Hands that go through intake and examination in the real window, by mouse or by keys alone, and count what they do. An action is a press of a
 // button, a line painted, a text typed into a field, a choice, or a key that is not Tab; moves by Tab are counted for themselves.
 #pragma once
 
@@ -13,10 +13,10 @@ class QWidget;
 
 namespace raphe::test {
 
-class IntakeHands {
+class VisitHands {
 public:
     enum class By { Mouse, Keys };
-    IntakeHands(MainWindow &window, By by) : m_window(window), m_by(by) { }
+    VisitHands(MainWindow &window, By by) : m_window(window), m_by(by) { }
 
     [[nodiscard]] int actions() const { return m_actions; }
     [[nodiscard]] int tabs() const { return m_tabs; }
@@ -32,6 +32,8 @@ public:
     void firstVisit();
     /// A new visit of a patient who was here before, and all is as it was but the numbers.
     void followUp();
+    /// Movements, joints, tests and palpation of the low back and pelvis, where it hurts on the right.
+    void examine();
 
 private:
     void press(QWidget *in, const QString &button);
@@ -48,6 +50,8 @@ private:
     [[nodiscard]] QWidget *field(QWidget *in, const QString &name);
     void warningSigns();
     void consent();
+    /// A part of the sheet: movements, joints, tests.
+    void part(QWidget &page, int index);
 
     MainWindow &m_window;
     By m_by;

@@ -1,0 +1,23 @@
+#include "app/raphe/Learned.h"
+
+namespace raphe {
+
+Result<std::shared_ptr<const Learned>> learn()
+{
+    auto knowledge = readKnowledge();
+    if (!knowledge)
+        return knowledge.error();
+    auto adviser = Adviser::of(knowledge.value());
+    if (!adviser)
+        return adviser.error();
+    auto groups = readEmbeddedTechniqueGroups(adviser.value().rules());
+    if (!groups)
+        return groups.error();
+    auto examination = readEmbeddedExamination(*knowledge.value().atlas, adviser.value().rules());
+    if (!examination)
+        return examination.error();
+    return std::make_shared<const Learned>(Learned{
+        std::move(knowledge).value(), std::move(adviser).value(), std::move(groups).value(), std::move(examination).value()});
+}
+
+} // namespace raphe

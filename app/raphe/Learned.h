@@ -1,0 +1,25 @@
+// What the program knows of the body, of caution and of examining: read once at the start, beside the window. Immutable;
+// thread-safe.
+#pragma once
+
+#include "core/base/Result.h"
+#include "core/examination/Examination.h"
+#include "core/plan/Advice.h"
+#include "core/reasoning/Knowledge.h"
+#include "core/safety/TechniqueGroups.h"
+
+#include <memory>
+#include <vector>
+
+namespace raphe {
+
+struct Learned {
+    Knowledge knowledge;
+    Adviser adviser;
+    std::vector<TechniqueGroup> groups;
+    Examination examination;
+};
+
+[[nodiscard]] Result<std::shared_ptr<const Learned>> learn();
+
+} // namespace raphe

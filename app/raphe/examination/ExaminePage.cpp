@@ -1,0 +1,323 @@
+#include "app/raphe/examination/ExaminePage.h"
+
+#include "app/raphe/Settings.h"
+#include "app/raphe/Style.h"
+#include "app/raphe/WrappedLabel.h"
+#include "app/raphe/examination/MovementRow.h"
+#include "app/raphe/examination/SegmentRow.h"
+#include "app/raphe/examination/TestRow.h"
+#include "app/raphe/practice/FormParts.h"
+#include "core/examination/ClusterCount.h"
+
+#include <QComboBox>
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QTabBar>
+#include <QTabWidget>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace raphe {
+
+namespace {
+
+enum Part { Movements, Joints, Tests, PartCount };
+
+// A page of a tab: a grid of four columns, names, right, left, and what else.
+QGridLayout *newGrid(QScrollArea *area)
+{
+    delete area->takeWidget();
+    auto *page = new QWidget;
+    auto *column = new QVBoxLayout(page);
+    column->setContentsMargins(2, 4, 4, 8);
+    auto *grid = new QGridLayout;
+    grid->setHorizontalSpacing(10);
+    grid->setVerticalSpacing(2);
+    grid->setColumnStretch(0, 3);
+    grid->setColumnStretch(1, 2);
+    grid->setColumnStretch(2, 2);
+    column->addLayout(grid);
+    column->addStretch(1);
+    area->setWidget(page);
+    QLabel *right = heading(ExaminePage::tr("RIGHT"));
+    QLabel *left = heading(ExaminePage::tr("LEFT"));
+    grid->addWidget(right, 0, 1);
+    grid->addWidget(left, 0, 2);
+    return grid;
+}
+
+} // namespace
+
+ExaminePage::ExaminePage(VisitSession &session, QWidget *parent)
+    : QWidget(parent),
+      m_session(session),
+      m_sheets(new QComboBox),
+      m_mode(new QComboBox),
+      m_device(new QComboBox),
+      m_parts(new QTabWidget),
+      m_retest(hint()),
+      m_counts(new WrappedLabel),
+      m_worth(pushButton(tr("What the count is worth")))
+{
+    auto *column = new QVBoxLayout(this);
+    column->setContentsMargins(10, 8, 10, 10);
+    column->setSpacing(6);
+    column->addWidget(makeHead());
+    for (const QString &title : {tr("Movements"), tr("Joint by joint"), tr("Tests")}) {
+        QScrollArea *area = scrolled(new QWidget);
+        m_areas.push_back(area);
+        auto *page = new QWidget;
+        auto *rows = new QVBoxLayout(page);
+        rows->setContentsMargins(0, 4, 0, 0);
+        if (m_areas.size() == Tests + 1) {
+            auto *counted = new QHBoxLayout;
+            m_counts->setProperty("role", QStringLiteral("head"));
+            counted->addWidget(m_counts, 1);
+            counted->addWidget(m_worth, 0, Qt::AlignTop);
+            rows->addLayout(counted);
+        }
+        rows->addWidget(area, 1);
+        m_parts->addTab(page, title);
+    }
+    m_parts->tabBar()->setAccessibleName(tr("Parts of the sheet"));
+    column->addWidget(m_parts, 1);
+    column->addWidget(m_retest);
+    column->addWidget(hint(tr("Ranges of other people and counts of studies are no diagnosis. Assists a trained practitioner; "
+                              "follow local law, scope of practice and licensed care.")));
+
+    connect(m_worth, &QPushButton::clicked, this, &ExaminePage::showStudies);
+    connect(&session, &VisitSession::visitOpened, this, [this] {
+        m_shownFor = 0;
+        if (isVisible())
+            begin();
+    });
+    connect(&session, &VisitSession::findingsChanged, this, &ExaminePage::refresh);
+    connect(&session, &VisitSession::intakeChanged, this, &ExaminePage::refresh);
+    offerSheets();
+}
+
+QWidget *ExaminePage::makeHead()
+{
+    auto *box = new QWidget;
+    auto *row = new QHBoxLayout(box);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->addWidget(heading(tr("Examination")));
+    m_sheets->setAccessibleName(tr("Sheet"));
+    m_sheets->setMinimumHeight(touchTarget);
+    row->addWidget(m_sheets);
+    connect(m_sheets, &QComboBox::activated, this,
+        [this](int index) { showSheet(m_sheets->itemData(index).toString().toStdString()); });
+    m_mode->setAccessibleName(tr("Who moves"));
+    m_mode->addItems({tr("Active"), tr("Passive")});
+    m_mode->setToolTip(tr("Active: the patient alone; passive: your hands. The two are never compared"));
+    m_device->setAccessibleName(tr("Measured with"));
+    m_device->addItem(tr("not told with what"));
+    for (const QString &name :
+        {tr("goniometer"), tr("inclinometer"), tr("compass"), tr("phone"), tr("tape"), tr("ruler"), tr("by eye")})
+        m_device->addItem(name);
+    Settings settings;
+    m_mode->setCurrentIndex(static_cast<int>(settings.moveMode()));
+    m_device->setCurrentIndex(settings.device() ? static_cast<int>(*settings.device()) + 1 : 0);
+    for (QComboBox *combo : {m_mode, m_device}) {
+        combo->setMinimumHeight(touchTarget);
+        row->addWidget(combo);
+        connect(combo, &QComboBox::activated, this, [this] {
+            Settings changed;
+            changed.setMoveMode(mode());
+            changed.setDevice(device());
+            refresh();
+        });
+    }
+    row->addStretch(1);
+    QPushButton *pass = pushButton(tr("Pass ..."));
+    pass->setToolTip(tr("The joints of this sheet by two pedals or keys, spoken, with the hands on the patient (G)"));
+    connect(pass, &QPushButton::clicked, this, [this] { Q_EMIT passWanted(placesOfPass()); });
+    row->addWidget(pass);
+    QPushButton *body = pushButton(tr("To the body"));
+    body->setToolTip(tr("Palpation on the body (M)"));
+    connect(body, &QPushButton::clicked, this, &ExaminePage::bodyWanted);
+    row->addWidget(body);
+    return box;
+}
+
+MoveMode ExaminePage::mode() const
+{
+    return static_cast<MoveMode>(m_mode->currentIndex());
+}
+
+std::optional<Device> ExaminePage::device() const
+{
+    const int index = m_device->currentIndex();
+    return index > 0 ? std::optional(static_cast<Device>(index - 1)) : std::nullopt;
+}
+
+void ExaminePage::begin()
+{
+    if (m_shownFor != m_session.visitId()) {
+        m_shownFor = m_session.visitId();
+        offerSheets();
+    }
+    m_parts->tabBar()->setFocus();
+}
+
+// Those of the complaint first.
+void ExaminePage::offerSheets()
+{
+    const Examination &all = m_session.examination();
+    const auto proposed = proposedSheets(all, *m_session.knowledge().regions, m_session.visit());
+    m_sheets->clear();
+    for (const Sheet *sheet : proposed)
+        m_sheets->addItem(tr("%1 - where it hurts", "a sheet").arg(capitalised(QString::fromStdString(sheet->name))),
+            QString::fromStdString(sheet->id));
+    for (const Sheet &sheet : all.sheets)
+        if (std::find(proposed.begin(), proposed.end(), &sheet) == proposed.end())
+            m_sheets->addItem(capitalised(QString::fromStdString(sheet.name)), QString::fromStdString(sheet.id));
+    showSheet(m_sheets->itemData(0).toString().toStdString());
+}
+
+void ExaminePage::showSheet(const std::string &id)
+{
+    m_sheet = m_session.examination().findSheet(id);
+    m_sheets->setCurrentIndex(m_sheets->findData(QString::fromStdString(id)));
+    fill();
+}
+
+void ExaminePage::reveal(const std::string &id)
+{
+    const auto isOn = [&](const Sheet &sheet) {
+        for (const auto *list : {&sheet.movements, &sheet.tests, &sheet.nerves, &sheet.cord})
+            if (std::find(list->begin(), list->end(), id) != list->end())
+                return true;
+        return false;
+    };
+    const auto &sheets = m_session.examination().sheets;
+    if (const auto other = std::find_if(sheets.begin(), sheets.end(), isOn); !isOn(*m_sheet) && other != sheets.end())
+        showSheet(other->id);
+    m_parts->setCurrentIndex(m_session.examination().findMovement(id) ? Movements : Tests);
+}
+
+void ExaminePage::fill()
+{
+    qDeleteAll(m_rows);
+    m_rows.clear();
+    fillMovements();
+    fillSegments();
+    fillTests();
+    refresh();
+}
+
+void ExaminePage::fillMovements()
+{
+    QGridLayout *grid = newGrid(m_areas[Movements]);
+    for (const std::string &id : m_sheet->movements) {
+        auto *row = new MovementRow(m_session, *m_session.examination().findMovement(id), [this] {
+            return Measuring{mode(), device()};
+        });
+        row->addTo(*grid);
+        m_rows.push_back(row);
+    }
+}
+
+void ExaminePage::fillSegments()
+{
+    QGridLayout *grid = newGrid(m_areas[Joints]);
+    for (const StructureId &joint : m_sheet->segments) {
+        auto *row = new SegmentRow(m_session, joint);
+        row->addTo(*grid);
+        m_rows.push_back(row);
+    }
+}
+
+// Under the words of how the patient lies, so that they turn seldom.
+void ExaminePage::fillTests()
+{
+    QGridLayout *grid = newGrid(m_areas[Tests]);
+    std::string position;
+    const Calls calls = callsOf(*m_session.knowledge().regions, m_session.visit());
+    for (const ExamTest *test : testsOf(m_session.examination(), *m_sheet, calls, m_session.visit())) {
+        if (test->position != position) {
+            position = test->position;
+            QLabel *head = hint(capitalised(QString::fromStdString(position)));
+            grid->addWidget(head, grid->rowCount(), 0, 1, 4);
+        }
+        auto *row = new TestRow(m_session, *test);
+        row->addTo(*grid);
+        m_rows.push_back(row);
+    }
+}
+
+void ExaminePage::refresh()
+{
+    const Cautions cautions = m_session.cautions();
+    for (SheetRow *row : m_rows) {
+        row->refresh();
+        row->bar(cautions);
+    }
+    tellRetest();
+    tellCounts();
+}
+
+void ExaminePage::tellRetest()
+{
+    const Visit &visit = m_session.visit();
+    if (visit.retest) {
+        const Movement *movement = m_session.examination().findMovement(visit.retest->id);
+        const ExamTest *test = m_session.examination().findTest(visit.retest->id);
+        const QString name = QString::fromStdString(movement ? movement->name : test ? test->name : visit.retest->id);
+        const QString side = visit.retest->side == Side::Midline ? QString()
+            : visit.retest->side == Side::Right                  ? tr("RIGHT ")
+                                                                 : tr("LEFT ");
+        m_retest->say(tr("Today's retest: %1%2.", "%1: a side and a space, or nothing").arg(side, name));
+        return;
+    }
+    const bool hurts = std::any_of(visit.measures.begin(), visit.measures.end(), [](const Measure &m) { return m.bringsPain(); });
+    m_retest->say(hurts ? tr("Mark one movement that brings the pain as today's retest.")
+                        : tr("A movement that brings the pain makes today's retest."));
+}
+
+void ExaminePage::tellCounts()
+{
+    QStringList lines;
+    for (const Cluster &cluster : m_session.examination().clusters) {
+        const bool isOnSheet = std::all_of(cluster.parts.begin(), cluster.parts.end(), [&](const Cluster::Part &part) {
+            return std::find(m_sheet->tests.begin(), m_sheet->tests.end(), part.test) != m_sheet->tests.end();
+        });
+        const ClusterCount count = countOf(cluster, m_session.visit().tests);
+        if (isOnSheet && count.done + count.unable > 0)
+            lines << capitalised(QString::fromStdString(inWords(count))) + QLatin1Char('.');
+    }
+    m_counts->say(lines.join(QLatin1Char('\n')));
+    m_counts->setVisible(!lines.isEmpty());
+    m_worth->setVisible(!lines.isEmpty());
+}
+
+void ExaminePage::showStudies()
+{
+    QStringList lines;
+    for (const Cluster &cluster : m_session.examination().clusters)
+        for (const std::string &study : studiesInWords(countOf(cluster, m_session.visit().tests), m_session.examination()))
+            lines << capitalised(QString::fromStdString(cluster.name)) + QStringLiteral(". ") + QString::fromStdString(study);
+    raphe::showStudies(window(), tr("What the counts are worth"), lines);
+}
+
+std::vector<Place> ExaminePage::placesOfPass() const
+{
+    std::vector<Place> out;
+    const Atlas &atlas = *m_session.knowledge().atlas;
+    const Cautions cautions = m_session.cautions();
+    for (const StructureId &joint : m_sheet->segments) {
+        const auto sides = atlas.sides(atlas.at(joint));
+        for (const Side side : {Side::Right, Side::Left, Side::Midline}) {
+            const bool isThere = std::find(sides.begin(), sides.end(), side) != sides.end();
+            const bool isSpare = side == Side::Midline && sides.size() > 1; // the sides of a segment are felt
+            if (isThere && !isSpare && !cautions.stopOf({joint, side}, "palpation"))
+                out.push_back({joint, side});
+        }
+    }
+    return out;
+}
+
+} // namespace raphe

@@ -1,0 +1,71 @@
+// The examination on one page, in the place of the body: the sheet of a region with its movements, its joints and its tests,
+// right and left side by side. Every answer is recorded at once.
+#pragma once
+
+#include "app/raphe/VisitSession.h"
+
+#include <functional>
+#include <optional>
+#include <vector>
+
+class QComboBox;
+class QGridLayout;
+class QLabel;
+class QPushButton;
+class QScrollArea;
+class QTabWidget;
+
+namespace raphe {
+
+class SheetRow;
+class WrappedLabel;
+
+class ExaminePage : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit ExaminePage(VisitSession &session, QWidget *parent = nullptr);
+
+    /// Puts the keys where one begins; proposes the sheet of the complaint.
+    void begin();
+    [[nodiscard]] const Sheet *sheet() const { return m_sheet; }
+    void showSheet(const std::string &id);
+    /// The sheet and the part of it on which the movement or test stands.
+    void reveal(const std::string &id);
+    /// How movements are measured from now on.
+    [[nodiscard]] MoveMode mode() const;
+    [[nodiscard]] std::optional<Device> device() const;
+    /// The places of the sheet's joints for a pass, right before left.
+    [[nodiscard]] std::vector<Place> placesOfPass() const;
+
+Q_SIGNALS:
+    void passWanted(const std::vector<Place> &places);
+    void bodyWanted();
+
+private:
+    [[nodiscard]] QWidget *makeHead();
+    void offerSheets();
+    void fill();
+    void fillMovements();
+    void fillSegments();
+    void fillTests();
+    void refresh();
+    void tellRetest();
+    void tellCounts();
+    void showStudies();
+
+    VisitSession &m_session;
+    const Sheet *m_sheet = nullptr;
+    QComboBox *m_sheets;
+    QComboBox *m_mode;
+    QComboBox *m_device;
+    QTabWidget *m_parts;
+    std::vector<QScrollArea *> m_areas; // movements, joints, tests
+    WrappedLabel *m_retest;
+    WrappedLabel *m_counts;
+    QPushButton *m_worth; // what the counts are worth
+    std::vector<SheetRow *> m_rows;
+    std::int64_t m_shownFor = 0; // the visit for which the sheet was proposed
+};
+
+} // namespace raphe

@@ -1,0 +1,235 @@
+#include "app/raphe/examination/MovementRow.h"
+
+#include "app/raphe/Style.h"
+#include "app/raphe/WrappedLabel.h"
+#include "app/raphe/intake/ChoiceRow.h"
+#include "app/raphe/practice/FormParts.h"
+#include "core/examination/ComparingWords.h"
+
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace raphe {
+
+namespace {
+
+enum Pain { Hurts, Familiar };
+
+} // namespace
+
+MovementRow::MovementRow(VisitSession &session, const Movement &movement, std::function<Measuring()> measuring)
+    : SheetRow(session), m_movement(movement), m_measuring(std::move(measuring))
+{
+}
+
+// What measures millimetres measures nothing else.
+std::optional<Device> MovementRow::device() const
+{
+    const auto chosen = m_measuring().device;
+    const bool isLength = chosen == Device::Tape || chosen == Device::Ruler;
+    if ((m_movement.unit == Unit::Millimetres) == isLength)
+        return chosen;
+    if (m_movement.unit == Unit::Degrees)
+        return std::nullopt;
+    for (const Norm &norm : m_movement.norms)
+        return norm.device;
+    for (const ReadingError &error : m_movement.errors)
+        return error.device;
+    return Device::Tape;
+}
+
+MovementRow::Cell MovementRow::makeCell(Side side)
+{
+    const QString unit = m_movement.unit == Unit::Degrees ? tr("degrees") : tr("mm");
+    const QString name = side == Side::Midline ? QString::fromStdString(m_movement.name)
+                                               : loud(side) + QLatin1Char(' ') + QString::fromStdString(m_movement.name);
+    Cell cell;
+    cell.side = side;
+    cell.box = new QWidget;
+    auto *row = new QHBoxLayout(cell.box);
+    row->setContentsMargins(0, 4, 6, 0);
+    row->setSpacing(4);
+    const auto addLine = [&](const QString &about, const QString &placeholder) {
+        auto *line = new QLineEdit;
+        line->setAccessibleName(tr("%1: %2", "a movement with its side, what is measured").arg(name, about));
+        line->setPlaceholderText(placeholder);
+        line->setMinimumHeight(touchTarget);
+        line->setMinimumWidth(64);
+        line->setMaximumWidth(92);
+        line->setMaxLength(8);
+        line->installEventFilter(this);
+        row->addWidget(line, 1);
+        return line;
+    };
+    cell.value = addLine(tr("how far, %1").arg(unit), unit);
+    cell.value->setToolTip(tr("How far. Letters: P hurts, F familiar, R today's retest"));
+    cell.painFrom = addLine(tr("pain from, %1").arg(unit), tr("pain from"));
+    cell.painFrom->setToolTip(tr("Where pain starts"));
+    cell.pain = new ChoiceRow(tr("%1: pain").arg(name), {tr("Hurts"), tr("Familiar")});
+    row->addWidget(cell.pain);
+    cell.retest = new QPushButton(tr("Retest"));
+    cell.retest->setCheckable(true);
+    cell.retest->setAutoDefault(false);
+    cell.retest->setMinimumHeight(touchTarget);
+    cell.retest->setAccessibleName(tr("%1: today's retest").arg(name));
+    cell.retest->setToolTip(tr("Done again before the patient leaves (R in the field of the value)"));
+    cell.retest->setStyleSheet(QStringLiteral("padding-left: 6px; padding-right: 6px;"));
+    row->addWidget(cell.retest);
+    row->addStretch(0);
+    return cell;
+}
+
+void MovementRow::addTo(QGridLayout &grid)
+{
+    const int line = grid.rowCount();
+    grid.addWidget(makeName(QString::fromStdString(m_movement.name), QString::fromStdString(m_movement.position)), line, 0, 3, 1);
+    const bool isPaired = m_movement.isPaired;
+    for (const Side side : sidesOf(isPaired))
+        m_cells.push_back(makeCell(side));
+    for (std::size_t i = 0; i < m_cells.size(); ++i) {
+        const Cell &cell = m_cells[i];
+        grid.addWidget(cell.box, line, static_cast<int>(i) + 1, 1, isPaired ? 1 : 2, Qt::AlignLeft | Qt::AlignTop);
+        m_norms.push_back(hint());
+        grid.addWidget(m_norms.back(), line + 1, static_cast<int>(i) + 1, 1, isPaired ? 1 : 2);
+        for (QLineEdit *edit : {cell.value, cell.painFrom})
+            connect(edit, &QLineEdit::editingFinished, this, [this, i] { take(m_cells[i]); });
+        connect(cell.pain, &ChoiceRow::chosen, this, [this, i] { take(m_cells[i]); });
+        connect(cell.retest, &QPushButton::clicked, this, [this, i] { toggleRetest(m_cells[i]); });
+    }
+    m_sides = hint();
+    grid.addWidget(m_sides, line + 2, 1, 1, 2);
+    refresh();
+}
+
+QWidget *MovementRow::first() const
+{
+    return m_cells.front().value;
+}
+
+Measure MovementRow::started(const Cell &cell) const
+{
+    if (const Measure *before = m_session.measureOf(m_movement.id, cell.side, m_measuring().mode))
+        return *before;
+    Measure fresh;
+    fresh.movement = m_movement.id;
+    fresh.side = cell.side;
+    fresh.mode = m_measuring().mode;
+    return fresh;
+}
+
+// What is being typed stays as it is.
+void MovementRow::show(QLineEdit *line, std::optional<double> value) const
+{
+    if (line->hasFocus() && line->isModified())
+        return;
+    line->setText(value ? QString::number(*value) : QString());
+    setWrong(line, false);
+}
+
+bool MovementRow::read(QLineEdit *line, std::optional<double> &value) const
+{
+    const QString text = line->text().trimmed().replace(QLatin1Char(','), QLatin1Char('.'));
+    bool isNumber = false;
+    const double number = text.toDouble(&isNumber);
+    const bool isWrong = !text.isEmpty() && (!isNumber || number < m_movement.least || number > m_movement.furthest);
+    setWrong(line, isWrong);
+    line->setToolTip(isWrong ? tr("A number from %1 to %2").arg(m_movement.least).arg(m_movement.furthest) : QString());
+    if (!isWrong)
+        value = text.isEmpty() ? std::nullopt : std::optional(number);
+    return !isWrong;
+}
+
+void MovementRow::take(const Cell &cell)
+{
+    Measure measure = started(cell);
+    const std::optional<double> before = measure.value;
+    const bool isRead = read(cell.value, measure.value);
+    if (!read(cell.painFrom, measure.painFrom) || !isRead)
+        return;
+    if (measure.value != before || !measure.device)
+        measure.device = measure.value ? device() : std::nullopt;
+    const auto pain = cell.pain->value();
+    measure.hurts = pain == Hurts;
+    measure.familiar = pain == Familiar;
+    m_session.record(measure);
+}
+
+void MovementRow::toggleRetest(const Cell &cell)
+{
+    const RetestMark mark{MomentKind::Movement, m_movement.id, cell.side};
+    m_session.setRetest(m_session.visit().retest == mark ? std::nullopt : std::optional(mark));
+    refresh(); // a button that was refused goes back
+}
+
+bool MovementRow::eventFilter(QObject *watched, QEvent *event)
+{
+    if (event->type() != QEvent::KeyPress && event->type() != QEvent::ShortcutOverride)
+        return SheetRow::eventFilter(watched, event);
+    const auto *key = static_cast<QKeyEvent *>(event);
+    const bool isLetter = key->key() >= Qt::Key_A && key->key() <= Qt::Key_Z && !(key->modifiers() & ~Qt::ShiftModifier);
+    if (!isLetter)
+        return SheetRow::eventFilter(watched, event);
+    event->accept(); // no key of the window while a number is typed
+    if (event->type() == QEvent::ShortcutOverride)
+        return true;
+    for (const Cell &cell : m_cells) {
+        if (watched != cell.value && watched != cell.painFrom)
+            continue;
+        if (key->key() == Qt::Key_R) {
+            toggleRetest(cell);
+        } else if (key->key() == Qt::Key_P || key->key() == Qt::Key_F) {
+            const int wanted = key->key() == Qt::Key_P ? Hurts : Familiar;
+            cell.pain->give(cell.pain->value() == wanted ? std::nullopt : std::optional(wanted));
+            take(cell);
+        }
+    }
+    return true;
+}
+
+QString MovementRow::compared(const Cell &cell) const
+{
+    const Measure *measure = m_session.measureOf(m_movement.id, cell.side, m_measuring().mode);
+    if (!measure || !measure->value)
+        return {};
+    return capitalised(
+        QString::fromStdString(inWords(m_movement, comparedWithNorm(m_movement, *measure, m_session.reference()))));
+}
+
+void MovementRow::refresh()
+{
+    for (std::size_t i = 0; i < m_cells.size(); ++i) {
+        const Cell &cell = m_cells[i];
+        const Measure *measure = m_session.measureOf(m_movement.id, cell.side, m_measuring().mode);
+        show(cell.value, measure ? measure->value : std::nullopt);
+        show(cell.painFrom, measure ? measure->painFrom : std::nullopt);
+        cell.pain->give(!measure    ? std::nullopt
+                : measure->familiar ? std::optional<int>(Familiar)
+                : measure->hurts    ? std::optional<int>(Hurts)
+                                    : std::nullopt);
+        cell.retest->setChecked(m_session.visit().retest == RetestMark{MomentKind::Movement, m_movement.id, cell.side});
+        const QString words = compared(cell);
+        m_norms[i]->setVisible(!words.isEmpty());
+        m_norms[i]->say(words);
+    }
+    const auto sides = comparedSides(m_movement, m_session.visit().measures, m_measuring().mode);
+    m_sides->setVisible(sides.has_value());
+    if (sides)
+        m_sides->say(QString::fromStdString(inWords(m_movement, *sides)));
+}
+
+void MovementRow::bar(const Cautions &cautions)
+{
+    std::vector<CautionVerdict> all;
+    for (const Cell &cell : m_cells) {
+        const auto verdicts = verdictsOn(*m_session.knowledge().atlas, cautions, m_movement, cell.side);
+        cell.box->setEnabled(!stopAmong(verdicts));
+        all.insert(all.end(), verdicts.begin(), verdicts.end());
+    }
+    sayBarred(std::move(all));
+}
+
+} // namespace raphe

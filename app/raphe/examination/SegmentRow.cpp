@@ -1,0 +1,143 @@
+#include "app/raphe/examination/SegmentRow.h"
+
+#include "app/raphe/Style.h"
+#include "app/raphe/WrappedLabel.h"
+#include "app/raphe/intake/ChoiceRow.h"
+
+#include <QComboBox>
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace raphe {
+
+namespace {
+
+enum Motion { Clear, Stiff };
+
+} // namespace
+
+SegmentRow::SegmentRow(VisitSession &session, StructureId joint) : SheetRow(session), m_joint(std::move(joint)) { }
+
+SegmentRow::Cell SegmentRow::makeCell(const Place &place)
+{
+    const QString name = QString::fromStdString(m_session.knowledge().atlas->spoken(place));
+    Cell cell;
+    cell.place = place;
+    cell.box = new QWidget;
+    auto *lines = new QVBoxLayout(cell.box);
+    lines->setContentsMargins(0, 4, 6, 4);
+    lines->setSpacing(4);
+    auto *first = new QHBoxLayout;
+    first->setSpacing(6);
+    cell.play = ChoiceRow::ofNumbers(tr("%1: joint play").arg(name), JointPlay::highest);
+    cell.play->setTips({tr("0: fused"), tr("1: considerably too little"), tr("2: slightly too little"), tr("3: normal"),
+        tr("4: slightly too much"), tr("5: considerably too much"), tr("6: unstable")});
+    first->addWidget(cell.play);
+    cell.motion = new ChoiceRow(tr("%1: motion").arg(name), {tr("Clear"), tr("Stiff")});
+    first->addWidget(cell.motion);
+    first->addStretch(1);
+    lines->addLayout(first);
+    auto *second = new QHBoxLayout;
+    second->setSpacing(6);
+    cell.endFeel = new QComboBox;
+    cell.endFeel->setAccessibleName(tr("%1: end feel").arg(name));
+    cell.endFeel->setMinimumHeight(touchTarget);
+    cell.endFeel->addItems({tr("end feel"), tr("soft"), tr("firm"), tr("hard"), tr("springy"), tr("empty"), tr("spasm")});
+    second->addWidget(cell.endFeel);
+    const auto addFlag = [&](const QString &text, const QString &about) {
+        auto *button = new QPushButton(text);
+        button->setCheckable(true);
+        button->setAutoDefault(false);
+        button->setMinimumHeight(touchTarget);
+        button->setAccessibleName(tr("%1: %2", "a joint, what is said of it").arg(name, about));
+        button->setToolTip(about);
+        button->setStyleSheet(QStringLiteral("padding-left: 6px; padding-right: 6px;"));
+        second->addWidget(button);
+        return button;
+    };
+    cell.afterComparing = addFlag(tr("After comparing"), tr("felt only after comparing with the other side"));
+    cell.certain = addFlag(tr("Sure"), tr("very sure of what was felt"));
+    second->addStretch(1);
+    lines->addLayout(second);
+    return cell;
+}
+
+void SegmentRow::addTo(QGridLayout &grid)
+{
+    const Atlas &atlas = *m_session.knowledge().atlas;
+    const int line = grid.rowCount();
+    grid.addWidget(makeName(QString::fromStdString(atlas.at(m_joint).names.english), {}), line, 0);
+    const std::vector<Side> there = atlas.sides(atlas.at(m_joint));
+    const bool isPaired = std::find(there.begin(), there.end(), Side::Right) != there.end();
+    for (const Side side : sidesOf(isPaired))
+        m_cells.push_back(makeCell({m_joint, side}));
+    for (std::size_t i = 0; i < m_cells.size(); ++i) {
+        const Cell &cell = m_cells[i];
+        grid.addWidget(cell.box, line, static_cast<int>(i) + 1, 1, isPaired ? 1 : 2, Qt::AlignLeft | Qt::AlignTop);
+        const auto hear = [this, i] { take(m_cells[i]); };
+        connect(cell.play, &ChoiceRow::chosen, this, hear);
+        connect(cell.motion, &ChoiceRow::chosen, this, hear);
+        connect(cell.endFeel, &QComboBox::activated, this, hear);
+        connect(cell.afterComparing, &QPushButton::clicked, this, hear);
+        connect(cell.certain, &QPushButton::clicked, this, hear);
+    }
+    refresh();
+}
+
+// What hands found there otherwise stays: soreness, where it is felt, a graded restriction.
+void SegmentRow::take(const Cell &cell)
+{
+    const Finding *before = m_session.findingAt(cell.place);
+    Finding f = before ? *before : Finding{};
+    f.place = cell.place;
+    f.unable.reset();
+    const auto play = cell.play->value();
+    f.play = play ? std::optional(JointPlay{*play}) : std::nullopt;
+    const bool isClear = cell.motion->value() == Clear && (!f.play || f.play->grade == JointPlay::normal);
+    f.clear.motion = isClear;
+    f.stiff = cell.motion->value() == Stiff && !(f.restriction && f.restriction->grade > 0);
+    if (isClear || (f.stiff && f.restriction))
+        f.restriction.reset();
+    const int feel = cell.endFeel->currentIndex();
+    f.endFeel = feel > 0 ? std::optional(static_cast<EndFeel>(feel - 1)) : std::nullopt;
+    f.certain = cell.certain->isChecked() && f.saysOfMotion();
+    f.afterComparing = cell.afterComparing->isChecked() && f.saysOfMotion();
+    m_session.record(f);
+    refresh(); // what cannot stand together goes back
+}
+
+void SegmentRow::refresh()
+{
+    for (const Cell &cell : m_cells) {
+        const Finding *f = m_session.findingAt(cell.place);
+        const bool isThere = f && !f->isUnable();
+        cell.play->give(isThere && f->play ? std::optional(f->play->grade) : std::nullopt);
+        cell.motion->give(!isThere          ? std::nullopt
+                : f->clear.motion           ? std::optional<int>(Clear)
+                : f->restrictionGrade() > 0 ? std::optional<int>(Stiff)
+                                            : std::nullopt);
+        cell.endFeel->setCurrentIndex(isThere && f->endFeel ? static_cast<int>(*f->endFeel) + 1 : 0);
+        const bool saysOfMotion = isThere && f->saysOfMotion();
+        for (QPushButton *flag : {cell.afterComparing, cell.certain})
+            flag->setEnabled(saysOfMotion);
+        cell.afterComparing->setChecked(isThere && f->afterComparing);
+        cell.certain->setChecked(isThere && f->certain);
+    }
+}
+
+void SegmentRow::bar(const Cautions &cautions)
+{
+    std::vector<CautionVerdict> all;
+    for (const Cell &cell : m_cells) {
+        const auto verdicts = verdictsOnPlay(*m_session.knowledge().atlas, cautions, m_joint, cell.place.side);
+        cell.box->setEnabled(!stopAmong(verdicts));
+        all.insert(all.end(), verdicts.begin(), verdicts.end());
+    }
+    sayBarred(std::move(all));
+}
+
+} // namespace raphe

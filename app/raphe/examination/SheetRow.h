@@ -1,0 +1,49 @@
+// A line of a sheet: something that is examined on the right and on the left, or once. It shows what the visit says of it, and
+// records what is answered. Rows stand in a grid, so that the sides of all stand in line.
+#pragma once
+
+#include "app/raphe/VisitSession.h"
+
+#include <QWidget>
+
+#include <vector>
+
+class QGridLayout;
+class QLineEdit;
+
+namespace raphe {
+
+class WrappedLabel;
+
+class SheetRow : public QObject {
+    Q_OBJECT
+
+public:
+    explicit SheetRow(VisitSession &session) : m_session(session) { }
+
+    /// Puts the row into the next lines of the grid: name, right, left.
+    virtual void addTo(QGridLayout &grid) = 0;
+    /// Shows what the visit says now.
+    virtual void refresh() = 0;
+    /// Greys what must not be done, with the reason.
+    virtual void bar(const Cautions &cautions) = 0;
+
+protected:
+    /// Right and left, or the midline alone.
+    [[nodiscard]] static std::vector<Side> sidesOf(bool isPaired);
+    /// 'RIGHT', 'LEFT', or nothing.
+    [[nodiscard]] static QString loud(Side side);
+    /// The name with what stands under it in quiet words.
+    [[nodiscard]] QWidget *makeName(const QString &name, const QString &quiet);
+    /// Says under the name why something is barred or to be adapted; empty: nothing.
+    void sayBarred(std::vector<CautionVerdict> verdicts);
+    /// What cannot be is shown in the line, and is not recorded.
+    static void setWrong(QLineEdit *line, bool isWrong);
+
+    VisitSession &m_session;
+
+private:
+    WrappedLabel *m_barred = nullptr;
+};
+
+} // namespace raphe

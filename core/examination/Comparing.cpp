@@ -1,0 +1,81 @@
+#include "core/examination/Comparing.h"
+
+#include <algorithm>
+#include <cmath>
+#include <tuple>
+
+namespace raphe {
+
+namespace {
+
+bool isLike(const Norm &norm, const Measure &measure)
+{
+    return norm.mode == measure.mode && norm.device == measure.device;
+}
+
+NoNorm whyNone(const Movement &movement, const Measure &measure, const Reference &reference)
+{
+    if (!measure.value)
+        return NoNorm::NotMeasured;
+    if (movement.norms.empty())
+        return NoNorm::NonePublished;
+    if (!measure.mode)
+        return NoNorm::ModeUnknown;
+    if (!measure.device)
+        return NoNorm::DeviceUnknown;
+    const auto isThere = [&](auto fits) { return std::any_of(movement.norms.begin(), movement.norms.end(), fits); };
+    if (!isThere([&](const Norm &n) { return isLike(n, measure); }))
+        return NoNorm::NonePublished;
+    if (!reference.age)
+        return NoNorm::AgeUnknown;
+    const bool onlyBySex =
+        isThere([&](const Norm &n) { return isLike(n, measure) && n.from <= *reference.age && *reference.age <= n.to && n.sex; });
+    return !reference.sex && onlyBySex ? NoNorm::SexUnknown : NoNorm::NonePublished;
+}
+
+} // namespace
+
+NormComparison comparedWithNorm(const Movement &movement, const Measure &measure, const Reference &reference)
+{
+    const Norm *best = nullptr;
+    const auto order = [](const Norm &n) { return std::tuple(n.to - n.from, !n.sex, !n.sd); };
+    if (measure.value && reference.age)
+        for (const Norm &norm : movement.norms)
+            if (isLike(norm, measure) && norm.from <= *reference.age && *reference.age <= norm.to
+                && (!norm.sex || norm.sex == reference.sex) && (!best || order(norm) < order(*best)))
+                best = &norm;
+    if (!best)
+        return {nullptr, whyNone(movement, measure, reference), 0, {}};
+    const double difference = *measure.value - best->mean;
+    return {best, {}, difference, best->sd ? std::optional(difference / *best->sd) : std::nullopt};
+}
+
+const ReadingError *errorOf(const Movement &movement, std::optional<MoveMode> mode, std::optional<Device> device)
+{
+    const ReadingError *greatest = nullptr;
+    for (const ReadingError &error : movement.errors) {
+        const bool fits = error.device == device && (!error.mode || error.mode == mode);
+        if (fits && (!greatest || error.least() > greatest->least()))
+            greatest = &error;
+    }
+    return greatest;
+}
+
+std::optional<SideComparison> comparedSides(
+    const Movement &movement, const std::vector<Measure> &measures, std::optional<MoveMode> mode)
+{
+    const auto on = [&](Side side) {
+        return std::find_if(measures.begin(), measures.end(),
+            [&](const Measure &m) { return m.movement == movement.id && m.side == side && m.mode == mode && m.value; });
+    };
+    const auto right = on(Side::Right);
+    const auto left = on(Side::Left);
+    if (right == measures.end() || left == measures.end() || right->device != left->device)
+        return std::nullopt;
+    const double difference = *right->value - *left->value;
+    const ReadingError *error = errorOf(movement, mode, right->device);
+    const Beyond beyond = !error ? Beyond::Unknown : std::abs(difference) > error->least() ? Beyond::Beyond : Beyond::Within;
+    return SideComparison{difference, beyond, error};
+}
+
+} // namespace raphe

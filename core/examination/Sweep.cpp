@@ -1,0 +1,120 @@
+#include "core/examination/Sweep.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace raphe {
+
+namespace {
+
+constexpr double least = 0.02; // of a step, for what only just reaches into it
+
+using Marks = std::vector<std::optional<int>>;
+
+QString rounded(Millimetres length)
+{
+    return QString::number(std::lround(length.value));
+}
+
+// All that the steps of one structure say.
+struct Felt {
+    int worst = 0;
+    bool isWhole = true; // every step was felt
+};
+
+} // namespace
+
+std::optional<Sweep> sweepOf(const Atlas &atlas, const Place &place, Millimetres stature)
+{
+    auto edge = edgeOf(atlas, place.structure);
+    if (!edge)
+        return std::nullopt;
+    const Millimetres length = lengthOf(edge->border, 0, 1, stature);
+    const int count = stepsOver(length);
+    Sweep out{place, std::move(*edge), length, {}};
+    const double step = 1.0 / count; // of the edge
+    for (int i = 0; i < count; ++i) {
+        const double from = i * step;
+        const double to = from + step;
+        SweepStep one{{from * length.value}, {to * length.value}, {}};
+        for (std::size_t s = 0; s < out.edge.stretches.size(); ++s) {
+            const Along &along = out.edge.stretches[s].along;
+            if (std::min(along.to, to) - std::max(along.from, from) > least * step)
+                one.stretches.push_back(s);
+        }
+        out.steps.push_back(std::move(one));
+    }
+    return out;
+}
+
+std::string whereSore(const Sweep &sweep, const Marks &marks)
+{
+    QStringList parts;
+    for (std::size_t i = 0; i < marks.size(); ++i) {
+        if (!marks[i] || *marks[i] == 0)
+            continue;
+        std::size_t last = i;
+        while (last + 1 < marks.size() && marks[last + 1] && *marks[last + 1] > 0)
+            ++last;
+        parts << QStringLiteral("%1-%2").arg(rounded(sweep.steps[i].from), rounded(sweep.steps[last].to));
+        i = last;
+    }
+    if (parts.isEmpty())
+        return {};
+    //: %1: stretches in mm, as 75-125; %2: an end of the edge
+    return QCoreApplication::translate("Sweep", "tender at %1 mm from the %2")
+        .arg(parts.join(QStringLiteral(", ")), QString::fromStdString(sweep.edge.border.from))
+        .toStdString();
+}
+
+std::vector<Finding> findingsOf(const Sweep &sweep, const Marks &marks)
+{
+    const std::string where = whereSore(sweep, marks);
+    std::map<std::pair<StructureId, bool>, Felt> felt; // by structure, and whether it begins here
+    int ofEdge = 0;
+    const bool isMidline = sweep.place.side == Side::Midline;
+    for (std::size_t i = 0; i < marks.size(); ++i) {
+        const SweepStep &step = sweep.steps[i];
+        for (const std::size_t s : step.stretches) {
+            Felt &one = felt[{sweep.edge.stretches[s].structure, sweep.edge.stretches[s].origin}];
+            one.worst = std::max(one.worst, marks[i].value_or(0));
+            one.isWhole = one.isWhole && marks[i];
+        }
+        if (step.stretches.empty() || isMidline)
+            ofEdge = std::max(ofEdge, marks[i].value_or(0));
+    }
+    std::vector<Finding> out;
+    const auto add = [&](Finding finding, int worst) {
+        if (worst > 0) {
+            finding.tenderness = Tenderness{worst};
+            finding.note = where;
+        } else {
+            finding.clear.tenderness = true;
+        }
+        out.push_back(std::move(finding));
+    };
+    if (!isMidline)
+        for (const auto &[what, one] : felt) {
+            if (one.worst == 0 && !one.isWhole)
+                continue;
+            Finding finding;
+            finding.place = {what.first, sweep.place.side};
+            finding.spot = what.second ? Spot::Origin : Spot::Insertion;
+            finding.at = sweep.place.structure;
+            add(std::move(finding), one.worst);
+        }
+    const bool isAllClear = !marks.empty() && where.empty()
+        && std::all_of(marks.begin(), marks.end(), [](const std::optional<int> &mark) { return mark.has_value(); });
+    if (ofEdge > 0 || isAllClear) {
+        Finding finding;
+        finding.place = sweep.place;
+        add(std::move(finding), ofEdge);
+    }
+    return out;
+}
+
+} // namespace raphe
