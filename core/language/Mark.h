@@ -63,6 +63,7 @@ struct Mark {
     SideWord side{};
     std::vector<std::size_t> structures; // of Atlas::structures(), likeliest first
     bool isSure = false; // of the one structure
+    bool isShort = false; // a name cut short, which a side may tell apart
     std::optional<std::size_t> region; // of WordList::regions
     std::vector<std::size_t> movements; // of WordList::movements
     GradeSaid grade;

@@ -299,6 +299,7 @@ private:
         Mark &mark = add(MarkKind::Name, name.end);
         mark.structures = name.structures;
         mark.isSure = name.isSure;
+        mark.isShort = name.how == NameHow::Short;
         mark.region = regionOf(token, name);
         if (mark.region)
             m_region = mark.region;
