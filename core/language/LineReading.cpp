@@ -210,8 +210,7 @@ private:
         const std::vector<Mark> &names, const std::optional<SideSaid> &side, const std::vector<Mark> &marks, Stretch at)
     {
         Issues issues(m_line);
-        const bool hasOwnSide = side.has_value();
-        Said said = saidBy(marks, hasOwnSide, m_words, issues);
+        Said said = saidBy(marks, side.has_value(), areJoints(names), m_words, issues);
         if (said.isSame)
             takeSame(said, at, issues);
         said.what.refersTo = targetsOf(said, m_words, issues);
@@ -233,6 +232,13 @@ private:
             m_out.chips.push_back({at.begin, at.end, std::move(finding)});
         }
         m_before = m_last.findings;
+    }
+
+    bool areJoints(const std::vector<Mark> &names) const
+    {
+        return std::all_of(names.begin(), names.end(), [&](const Mark &name) {
+            return name.isSure && m_words.atlas().structures()[name.structures.front()].kind == Kind::Joint;
+        });
     }
 
     void addFindings(const Mark &name, const std::optional<SideSaid> &side, const Said &said, std::vector<Finding> &findings,
@@ -330,7 +336,7 @@ private:
     void addToLast(const Clause &clause, Stretch at)
     {
         Issues issues(m_line);
-        Said said = saidBy(clause.marks, false, m_words, issues);
+        Said said = saidBy(clause.marks, true, areJoints(m_last.names), m_words, issues);
         said.what.refersTo = targetsOf(said, m_words, issues);
         std::vector<Finding> merged;
         for (const std::size_t chip : m_last.findings) {
@@ -391,7 +397,8 @@ private:
             for (const std::size_t structure : level->structures)
                 question.choices.push_back({m_words.names().sureName(m_words.atlas(), structure),
                     m_words.atlas().structures()[structure].id});
-        question.choices.push_back({phraseOf(side.side, m_words) + " " + digits, {}});
+        if (!number.upTo)
+            question.choices.push_back({phraseOf(side.side, m_words) + " " + digits, {}});
     }
 
     struct Last {

@@ -86,6 +86,9 @@ private:
 
     void addNumber()
     {
+        if (m_at + 1 < m_tokens.size() && m_tokens[m_at + 1].kind == TokenKind::Word && m_tokens[m_at + 1].glued)
+            if (const auto name = m_reader.nameAt(m_at); name && name->how == NameHow::Whole) // '5th rib'
+                return addName(*name);
         const auto found = numberAt(m_tokens, m_at);
         if (!found) {
             ++m_at; // a dash between words
@@ -195,9 +198,11 @@ private:
                 return;
             }
         }
-        const bool isWhole = name && name->how == NameHow::Whole && nameEnd >= phraseEnd;
-        if (const Meaning *shared = meaningOf(phrase, Kind::Shared); shared && !isWhole && phraseEnd >= nameEnd)
+        if (const Meaning *shared = meaningOf(phrase, Kind::Shared); shared && phraseEnd >= nameEnd)
             return addShared(*shared, phraseEnd);
+        const bool isMove = meaningOf(phrase, Kind::Move) || meaningOf(phrase, Kind::UnclearMove);
+        if (isMove && !isFirmName)
+            return addMove({}, phraseEnd);
         if (name && (isFirmName || !misspeltPhrase(token, name->how == NameHow::Misspelt ? name->edits : 99)))
             return addName(*name);
         if (const Meaning *region = meaningOf(phrase, Kind::Region)) {
@@ -207,8 +212,6 @@ private:
         }
         if (const auto near = misspeltPhrase(token, 99))
             return addMisspelt(*near);
-        if (phrase && (meaningOf(phrase, Kind::Move) || meaningOf(phrase, Kind::UnclearMove)))
-            return addMove({}, phraseEnd);
         add(MarkKind::Unknown, token + 1);
     }
 
@@ -433,7 +436,7 @@ private:
         if (!m_inMeasure && end < m_tokens.size() && m_tokens[end].kind == TokenKind::Number)
             if (const auto number = numberAt(m_tokens, end))
                 mark.couldBeLevel = vertebra(typed, static_cast<int>(number->value), m_words).has_value();
-        m_before = m_before == Before::Nothing ? m_lineStructure : m_before;
+        m_before = m_lineStructure; // what follows is of the structure before, on this side
     }
 
     void addUnable(std::size_t end)
@@ -458,7 +461,9 @@ private:
 
     std::optional<SideWord> sideAt(std::size_t token) const
     {
-        const Meaning *word = token < m_tokens.size() ? meaningOf(m_reader.phraseAt(token), Kind::Word) : nullptr;
+        const bool isLevel = token + 1 < m_tokens.size() && m_tokens[token + 1].kind == TokenKind::Number && m_tokens[token + 1].glued;
+        const bool couldBe = token < m_tokens.size() && !isLevel;
+        const Meaning *word = couldBe ? meaningOf(m_reader.phraseAt(token), Kind::Word) : nullptr;
         return word ? sideOf(static_cast<LineWord>(word->index)) : std::nullopt;
     }
 

@@ -110,8 +110,12 @@ void NameIndex::index(const WordList &list)
                 m_namesOf[at].push_back(name);
         }
         m_whole[keyOf(m_typed[name])].push_back(name);
-        if (m_names[name].rank < 2)
-            m_byText.emplace(foldedName(m_names[name].text), name);
+        if (m_names[name].rank < 2) {
+            std::string folded;
+            for (const std::string &word : m_typed[name])
+                folded.append(folded.empty() ? "" : " ").append(word);
+            m_byText.emplace(std::move(folded), name);
+        }
     }
     m_typed.clear();
 }
@@ -133,7 +137,7 @@ WordChoice NameIndex::choose(std::string_view word, Freedom freedom) const
     out.first = static_cast<std::size_t>(from - m_words.begin());
     out.last = static_cast<std::size_t>(to - m_words.begin());
     const int most = errorsAllowed(word.size());
-    if (freedom != Freedom::Misspelt || out.first != out.last || most == 0)
+    if (freedom != Freedom::Misspelt || out.hasExact || most == 0)
         return out;
     const std::uint64_t wanted = lettersOf(word);
     for (std::size_t i = 0; i < m_words.size(); ++i) {

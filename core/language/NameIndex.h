@@ -57,7 +57,7 @@ public:
         std::size_t structure = 0;
         std::string name;
     };
-    /// Names that start with these folded letters, in order of length.
+    /// Names whose words (without joiners, single blanks between them) start with these letters, in order of length.
     [[nodiscard]] std::vector<Begun> beginning(std::string_view folded, std::size_t most) const;
 
 private:
@@ -80,7 +80,7 @@ private:
     std::vector<std::vector<std::string>> m_typed; // words of each name, until they are indexed
     std::unordered_map<std::string, std::vector<std::size_t>> m_whole; // key of a name -> names
     std::vector<std::string> m_joiners;
-    std::map<std::string, std::size_t> m_byText; // folded name -> name
+    std::map<std::string, std::size_t> m_byText; // words of a name -> name
 };
 
 } // namespace raphe::language

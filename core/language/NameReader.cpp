@@ -135,11 +135,6 @@ bool NameReader::mayBeCut(std::size_t token, const Window &window) const
     return token == window.tokens.front() || !hasKind(m_phrases[window.tokens.front()], Kind::Region);
 }
 
-bool NameReader::isKnown(std::size_t token) const
-{
-    return m_phrases[token] || !choice(token, Freedom::Cut).none();
-}
-
 std::optional<NameFound> NameReader::shortened(const Window &window, std::size_t longerThan) const
 {
     for (std::size_t n = window.tokens.size(); n > 0 && window.ends[n - 1] > longerThan; --n) {
@@ -178,7 +173,7 @@ std::optional<NameFound> NameReader::misspelt(const Window &window, std::size_t 
         bool hasSlip = false;
         for (std::size_t i = 0; i < n; ++i) {
             const std::size_t token = window.tokens[i];
-            const bool isSlip = !isKnown(token);
+            const bool isSlip = !m_phrases[token] && !choice(token, Freedom::Exact).hasExact;
             hasSlip = hasSlip || isSlip;
             choices.push_back(&choice(token,
                 isSlip                        ? Freedom::Misspelt

@@ -50,7 +50,6 @@ private:
     [[nodiscard]] std::optional<NameFound> misspelt(const Window &window, std::size_t longerThan) const;
     [[nodiscard]] std::optional<NameFound> begun(const Window &window) const;
     [[nodiscard]] bool mayBeCut(std::size_t token, const Window &window) const;
-    [[nodiscard]] bool isKnown(std::size_t token) const;
     [[nodiscard]] const WordChoice &choice(std::size_t token, Freedom freedom) const;
     [[nodiscard]] bool isTechnical(std::size_t structure) const;
 

@@ -63,7 +63,10 @@ LineWord wordOf(Quality quality)
 
 class SaidReader {
 public:
-    SaidReader(bool hasSide, const LineWords &words, Issues &issues) : m_hasSide(hasSide), m_words(words), m_issues(issues) { }
+    SaidReader(bool hasSide, bool isJoint, const LineWords &words, Issues &issues)
+        : m_hasSide(hasSide), m_isJoint(isJoint), m_words(words), m_issues(issues)
+    {
+    }
 
     Said run(const std::vector<Mark> &marks)
     {
@@ -197,13 +200,15 @@ private:
         for (const std::string &grade : letter->grades) {
             const auto *meanings = m_words.meanings(grade);
             const bool isGrade = meanings && qualityOf(static_cast<LineWord>(meanings->front().index)).has_value();
+            if (!isGrade && m_hasSide)
+                continue;
             couldBeSide = couldBeSide || !isGrade;
             choices.push_back({grade + " " + number, {}});
         }
         if (const auto level = vertebra(mark.text, static_cast<int>(mark.number), m_words))
             choices.push_back({", " + m_words.names().sureName(m_words.atlas(), *level),
                 m_words.atlas().structures()[*level].id});
-        const AskAbout about = couldBeSide && !m_hasSide ? AskAbout::Side : AskAbout::Scale;
+        const AskAbout about = couldBeSide ? AskAbout::Side : AskAbout::Scale;
         m_issues.ask(about, Doubt::LetterAndNumber, stretchOf(mark)).choices = std::move(choices);
     }
 
@@ -211,7 +216,8 @@ private:
     {
         std::vector<LineChoice> choices;
         for (const Quality quality : {Quality::Tender, Quality::Stiff, Quality::Play})
-            if (isGradeOf(mark.number, quality) && isGradeOf(mark.upTo.value_or(0), quality) && (!isPluses || quality != Quality::Play))
+            if (isGradeOf(mark.number, quality) && isGradeOf(mark.upTo.value_or(0), quality)
+                && (quality != Quality::Play || (m_isJoint && !isPluses)))
                 choices.push_back({phraseOf(wordOf(quality), m_words) + " " + inDigits(mark.number), {}});
         if (choices.empty())
             m_issues.fault(AskAbout::Grade, LineFault::GradeBeyondScale, stretchOf(mark));
@@ -220,6 +226,7 @@ private:
     }
 
     bool m_hasSide;
+    bool m_isJoint;
     const LineWords &m_words;
     Issues &m_issues;
     Said m_said;
@@ -229,9 +236,9 @@ private:
 
 } // namespace
 
-Said saidBy(const std::vector<Mark> &marks, bool hasSide, const LineWords &words, Issues &issues)
+Said saidBy(const std::vector<Mark> &marks, bool hasSide, bool isJoint, const LineWords &words, Issues &issues)
 {
-    Said said = SaidReader(hasSide, words, issues).run(marks);
+    Said said = SaidReader(hasSide, isJoint, words, issues).run(marks);
     // A grade says more than its word alone.
     said.what.sore = said.what.sore && !said.what.tenderness;
     said.what.stiff = said.what.stiff && !said.what.restriction;

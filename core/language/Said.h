@@ -24,8 +24,9 @@ struct Said {
     [[nodiscard]] bool saysAnything() const { return what.saysAnything() || what.isUnable() || isSame || !refersTo.empty(); }
 };
 
-/// Reads the marks; what is unclear or wrong about them goes to `issues`. `hasSide`: the clause has a side word of its own.
-[[nodiscard]] Said saidBy(const std::vector<Mark> &marks, bool hasSide, const LineWords &words, Issues &issues);
+/// Reads the marks; what is unclear or wrong about them goes to `issues`. `hasSide`: a side is said already; `isJoint`: of a
+/// joint, whose play has a grade too.
+[[nodiscard]] Said saidBy(const std::vector<Mark> &marks, bool hasSide, bool isJoint, const LineWords &words, Issues &issues);
 
 /// Whether the parts go together; if not, a mistake about them is added.
 void checkSense(const Said &said, Stretch at, Issues &issues);

@@ -9,6 +9,7 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <cctype>
 #include <fstream>
 #include <map>
 #include <set>
@@ -101,18 +102,20 @@ std::vector<std::string> sorted(const json &meant, bool asNumbers)
     return out;
 }
 
-// Whether the line asks, or says what is wrong, about these words.
+// Whether the line asks, or says what is wrong, about these words where they stand as words.
 bool asks(const LineReading &reading, const std::string &line, const std::string &about)
 {
-    const std::size_t begin = line.find(about);
-    const std::size_t end = begin + about.size();
-    const auto meets = [&](std::size_t from, std::size_t to) { return from < end && begin < to; };
-    for (const LineQuestion &question : reading.questions())
-        if (meets(question.begin, question.end))
+    const auto isInWord = [&](std::size_t at) { return at < line.size() && std::isalpha(static_cast<unsigned char>(line[at])) != 0; };
+    for (std::size_t begin = line.find(about); begin != std::string::npos; begin = line.find(about, begin + 1)) {
+        const std::size_t end = begin + about.size();
+        if ((begin > 0 && isInWord(begin - 1)) || isInWord(end))
+            continue;
+        const auto meets = [&](const auto &open) { return open.begin < end && begin < open.end; };
+        const auto questions = reading.questions();
+        const auto mistakes = reading.mistakes();
+        if (std::any_of(questions.begin(), questions.end(), meets) || std::any_of(mistakes.begin(), mistakes.end(), meets))
             return true;
-    for (const LineMistake &mistake : reading.mistakes())
-        if (meets(mistake.begin, mistake.end))
-            return true;
+    }
     return false;
 }
 
