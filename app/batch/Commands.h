@@ -17,6 +17,9 @@ namespace raphe::batch {
 [[nodiscard]] Result<Done> printReasons(const std::string &visitFile);
 /// What the caution rules say of a visit, everywhere and at its places.
 [[nodiscard]] Result<Done> printCautions(const std::string &visitFile);
+/// A typed line as findings and measurements, and what it leaves open; an error when something in it makes no sense, which
+/// `isCheckFailed` tells from bad usage.
+[[nodiscard]] Result<Done> printReading(const std::string &text, bool &isCheckFailed);
 /// Percent of the body's surface that the findings on skin regions take, and that the pain drawing takes.
 [[nodiscard]] Result<Done> printExtent(const std::string &visitFile);
 /// How far the pain drawings of two visits cover each other, and whether that is more than redrawing would differ.

@@ -7,8 +7,9 @@
 
 namespace raphe::batch {
 
-/// Of the atlas and of one visit. The verb that was given leaves its outcome in `result`, which must outlive the parsing.
-void addVisitVerbs(CLI::App &cli, Result<Done> &result);
+/// Of the atlas, of one visit and of a typed line. The verb that was given leaves its outcome in `result`, and in `isCheckFailed`
+/// whether the error is what a check found; both must outlive the parsing.
+void addVisitVerbs(CLI::App &cli, Result<Done> &result, bool &isCheckFailed);
 /// That print pages for others: a clinician who reviews or takes over, a patient before the visit.
 void addDocumentVerbs(CLI::App &cli, Result<Done> &result);
 /// Of the practice file.

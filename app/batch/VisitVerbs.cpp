@@ -18,12 +18,13 @@ struct Given {
     std::string paper = "a4";
     std::string language = "en";
     std::string structure;
+    std::string text;
     double stature = 0;
 };
 
 } // namespace
 
-void addVisitVerbs(CLI::App &cli, Result<Done> &result)
+void addVisitVerbs(CLI::App &cli, Result<Done> &result, bool &isCheckFailed)
 {
     const auto given = std::make_shared<Given>(); // lives in the callbacks
     cli.add_subcommand("atlas", "print the atlas")->callback([&result] { result = printAtlas(); });
@@ -47,6 +48,10 @@ void addVisitVerbs(CLI::App &cli, Result<Done> &result)
     ofVisit("reason", "print what to explain, check and treat", printReasons);
     ofVisit("cautions", "print what must be respected in a visit, and why", printCautions);
     ofVisit("extent", "print how much of the body's surface the findings on the skin take, and the pain drawing", printExtent);
+
+    auto *reads = cli.add_subcommand("read", "print a typed line as findings and measurements, and what it leaves open");
+    reads->add_option("--text", given->text, "the line, such as 'right glute max origin tender 3, left L4/5 clear'")->required();
+    reads->callback([&result, &isCheckFailed, given] { result = printReading(given->text, isCheckFailed); });
 
     auto *overlap = cli.add_subcommand("overlap", "print how far the pain drawings of two visits cover each other");
     overlap->add_option("--visit", given->visit, "visit file")->required();

@@ -28,7 +28,8 @@ int main(int argc, char **argv)
         "Raphe without a window: assists a trained practitioner; follow local law, scope of practice and licensed care."};
     cli.require_subcommand(0, 1); // none is reported below, so that an unknown verb is named
     Result<Done> result = Done{};
-    batch::addVisitVerbs(cli, result);
+    bool isCheckFailed = false;
+    batch::addVisitVerbs(cli, result, isCheckFailed);
     batch::addDocumentVerbs(cli, result);
     batch::addPracticeVerbs(cli, result);
 
@@ -48,5 +49,5 @@ int main(int argc, char **argv)
     if (result)
         return 0;
     std::cerr << errorText(result.error()).toStdString() << '\n';
-    return result.error().code == ErrorCode::Tampered ? 1 : 2;
+    return isCheckFailed || result.error().code == ErrorCode::Tampered ? 1 : 2;
 }

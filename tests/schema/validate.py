@@ -117,6 +117,7 @@ def check_content(tally):
     tally.check("safety/consent.json", problems("consent", load(SAFETY / "consent.json")))
     tally.check("safety/warning-signs.json", problems("warning-signs", load(SAFETY / "warning-signs.json")))
     tally.check("intake/patient-texts.json", problems("patient-texts", load(ROOT / "resources" / "intake" / "patient-texts.json")))
+    tally.check("language/en.json", problems("language", load(ROOT / "resources" / "language" / "en.json")))
     for name in ["actions", "conditions", "rules"]:
         tally.check(f"safety/{name}.json", problems(f"safety-{name}", load(SAFETY / f"{name}.json")))
 
@@ -430,6 +431,22 @@ def check_under(tally, batch):
     tally.check("nothing lies beside the body", [] if beside == [] else [f"{beside}"])
 
 
+def check_read(tally, batch):
+    read = batch.answer(tally, "read", "read", "read", "--text", "right glute max origin tender 3, left L4/5 clear, psoas t2, slr r 60")
+    if read is not None:
+        tally.check("the line gives two findings and a value, and asks for a side", [] if (
+            [f["structure"] for f in read["findings"]] == ["gluteus-maximus", "l4-l5"] and [m["value"] for m in read["measures"]] == [60]
+            and [a["about"] for a in read["ask"]] == ["side"] and not read["mistakes"]) else [f"{read}"])
+        visit = {"format": "raphe-visit", "version": 2, "findings": read["findings"], "measures": read["measures"]}
+        tally.check("what was read stands in a visit", problems("visit", visit))
+        batch.answer(tally, "reason (on what was read)", "reason", "reason", "--visit", batch.write("read.json", visit))
+    ran = batch.run("read", "--text", "r left psoas t2")
+    lines = ran.stderr.decode().strip().splitlines()
+    tally.check("a line that makes no sense ends with status 1 and one line", [] if ran.returncode == 1 and len(lines) == 1
+                and "r left" in lines[0] else [f"{ran.returncode}: {lines}"])
+    tally.check("and its JSON is whole", problems("read", json.loads(ran.stdout)))
+
+
 def check_edge(tally, batch):
     crest = batch.answer(tally, "edge", "edge", "edge", "--structure", "iliac-crest", "--stature", 1700)
     if crest is None:
@@ -729,6 +746,8 @@ def check_refusals(tally, batch):
         ("one option missing of three", lambda: ["under", "--view", "back", "--x", "1"], ["--y"]),
         ("option without its value", lambda: ["reason", "--visit"], ["--visit"]),
         ("wrong view", lambda: ["under", "--view", "inside", "--x", 60, "--y", 470], ["--view", "inside"]),
+        ("empty line", lambda: ["read", "--text", " , "], ["--text"]),
+        ("no line", lambda: ["read"], ["--text"]),
         ("wrong facing", lambda: ["under", "--view", "side", "--facing", "up", "--x", 0, "--y", 470], ["--facing", "up"]),
         ("word for a number", lambda: ["under", "--view", "back", "--x", "far", "--y", 470], ["--x", "far"]),
         ("point off the drawing", lambda: ["under", "--view", "back", "--x", 501, "--y", 470], ["--x"]),
@@ -787,6 +806,7 @@ def main():
         batch = Batch(os.path.abspath(shutil.which(sys.argv[1])), folder)
         check_atlas_output(tally, batch)
         check_under(tally, batch)
+        check_read(tally, batch)
         check_edge(tally, batch)
         check_extent(tally, batch)
         check_pain(tally, batch)
