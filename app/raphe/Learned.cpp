@@ -16,8 +16,12 @@ Result<std::shared_ptr<const Learned>> learn()
     auto examination = readEmbeddedExamination(*knowledge.value().atlas, adviser.value().rules());
     if (!examination)
         return examination.error();
-    return std::make_shared<const Learned>(Learned{
-        std::move(knowledge).value(), std::move(adviser).value(), std::move(groups).value(), std::move(examination).value()});
+    auto list = readEmbeddedWordList("en", *knowledge.value().atlas);
+    if (!list)
+        return list.error();
+    LineWords lineWords(*knowledge.value().atlas, std::move(list).value());
+    return std::make_shared<const Learned>(Learned{std::move(knowledge).value(), std::move(adviser).value(),
+        std::move(groups).value(), std::move(examination).value(), std::move(lineWords)});
 }
 
 } // namespace raphe

@@ -1,9 +1,10 @@
-// What the program knows of the body, of caution and of examining: read once at the start, beside the window. Immutable;
-// thread-safe.
+// What the program knows of the body, of caution, of examining and of trade talk: read once at the start, beside the window.
+// Immutable; thread-safe.
 #pragma once
 
 #include "core/base/Result.h"
 #include "core/examination/Examination.h"
+#include "core/language/LineWords.h"
 #include "core/plan/Advice.h"
 #include "core/reasoning/Knowledge.h"
 #include "core/safety/TechniqueGroups.h"
@@ -18,6 +19,7 @@ struct Learned {
     Adviser adviser;
     std::vector<TechniqueGroup> groups;
     Examination examination;
+    LineWords lineWords;
 };
 
 [[nodiscard]] Result<std::shared_ptr<const Learned>> learn();

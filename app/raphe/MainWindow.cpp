@@ -1,7 +1,9 @@
 #include "app/raphe/MainWindow.h"
 
 #include "app/paint/TypedText.h"
+#include "app/raphe/examination/LineHelp.h"
 #include "app/raphe/examination/PassDialog.h"
+#include "app/raphe/examination/SweepDialog.h"
 #include "app/raphe/intake/ConsentDialog.h"
 #include "app/raphe/intake/patient/PatientWindow.h"
 #include "app/words/ErrorText.h"
@@ -62,7 +64,9 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
       m_stopCheck(std::make_shared<std::atomic<bool>>(false)),
       m_banner(new SafetyBanner(session)),
       m_intake(new IntakePage(session)),
-      m_examine(new ExaminePage(session))
+      m_examine(new ExaminePage(session)),
+      m_line(new LineBar(session)),
+      m_feel(new FeelPanel(session, session.lineWords().list().textures))
 {
     setWindowTitle(tr("Raphe"));
     resize(QSize(1440, 900).boundedTo(screen()->availableSize()));
@@ -87,6 +91,7 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     m_middle->addWidget(m_intake);
     m_middle->addWidget(m_examine);
     rows->addWidget(m_middle, 1);
+    rows->addWidget(m_line);
     columns->addWidget(middle);
     m_right = withMargins({m_aimPanel, m_about});
     columns->addWidget(m_right);
@@ -97,9 +102,11 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
 
     m_about->addTab(m_tracePanel, tr("Tied to it"));
     m_about->addTab(m_cardPanel, tr("Card"));
+    m_about->addTab(m_feel, tr("Feel"));
     m_about->setTabToolTip(0, tr("What this place is tied to (T)"));
     m_about->setTabToolTip(1, tr("All that the atlas knows of it (I)"));
-    m_about->tabBar()->setAccessibleName(tr("About the place: ties or card"));
+    m_about->setTabToolTip(2, tr("What else was felt here: end feel, texture, how sure, where it is felt as well (Y)"));
+    m_about->tabBar()->setAccessibleName(tr("About the place: ties, card, or what was felt"));
     m_about->setCornerWidget(m_cardPanel->backButton());
     const auto showBack = [this] { m_cardPanel->backButton()->setVisible(m_about->currentWidget() == m_cardPanel); };
     connect(m_about, &QTabWidget::currentChanged, this, showBack);
@@ -111,8 +118,15 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     m_savedSign->setText(tr("Saved"));
 
     connect(m_bodies, &BodyPanes::touched, this, [this](const Place &place, const std::vector<UnderHit> &stack) {
-        m_session.aimAt({place, {}, stack});
+        if (m_feel->isPointing())
+            m_feel->pointAt(place);
+        else
+            m_session.aimAt({place, {}, stack});
     });
+    connect(m_feel, &FeelPanel::sweepWanted, this, &MainWindow::makeSweep);
+    m_line->setMeasuring([this] { return std::pair(m_examine->mode(), m_examine->device()); });
+    connect(m_line, &LineBar::told, this, [this](const QString &message) { statusBar()->showMessage(message, 6000); });
+    connect(m_line, &LineBar::helpWanted, this, [this] { LineHelp(this).exec(); });
     connect(m_bodies, &BodyPanes::hovered, m_hoverName, &QLabel::setText);
     connect(m_tracePanel, &TracePanel::litChanged, m_bodies, &BodyPanes::setLit);
     connect(m_reasonPanel, &ReasonPanel::shown, this, &MainWindow::showReason);
@@ -194,6 +208,7 @@ void MainWindow::showMiddle(Middle middle)
             m_middle->setCurrentWidget(page);
     }
     m_right->setVisible(middle == Middle::Body);
+    m_line->setVisible(middle != Middle::Intake);
     m_toIntake->setChecked(middle == Middle::Intake);
     m_toExamine->setChecked(middle == Middle::Examine);
     for (QShortcut *key : m_bodyKeys)
@@ -228,6 +243,18 @@ void MainWindow::makePass(const std::vector<Place> &places)
         return;
     }
     PassDialog(m_session, m_settings, places, this).exec();
+}
+
+void MainWindow::makeSweep()
+{
+    const auto &aim = m_session.aim();
+    if (!aim || m_session.visitId() == 0 || m_session.isReadOnly())
+        return;
+    constexpr Millimetres usual{1700}; // where the record has no height; our choice
+    const auto height = m_session.stature();
+    const auto sweep = sweepOf(*m_session.knowledge().atlas, aim->place, height.value_or(usual));
+    if (sweep)
+        SweepDialog(m_session, *sweep, height.has_value(), themeFor(m_settings.appearance()), this).exec();
 }
 
 void MainWindow::setLayer(Layer layer)
@@ -331,6 +358,10 @@ void MainWindow::goTo(const Place &place)
 {
     if (middle() != Middle::Body)
         showMiddle(Middle::Body);
+    if (m_feel->isPointing()) {
+        m_feel->pointAt(place);
+        return;
+    }
     setLayer(m_session.knowledge().atlas->at(place.structure).layer);
     m_session.aimAt({place, {}, {}});
     m_bodies->reveal(place);
@@ -407,6 +438,7 @@ void MainWindow::makeShortcuts()
         m_tracePanel->step();
     });
     onBody(QKeySequence(Qt::Key_I), [this] { m_about->setCurrentWidget(m_cardPanel); });
+    onBody(QKeySequence(Qt::Key_Y), [this] { m_about->setCurrentWidget(m_feel); });
     onBody(QKeySequence(Qt::Key_V), [this] { m_bodies->showNext(); });
     onBody(QKeySequence(Qt::Key_H), [this] { m_bodies->resetZoom(); });
     for (int layer = 0; layer < m_layers->count(); ++layer)

@@ -11,6 +11,8 @@
 #include "app/raphe/TracePanel.h"
 #include "app/raphe/VisitPanel.h"
 #include "app/raphe/examination/ExaminePage.h"
+#include "app/raphe/examination/FeelPanel.h"
+#include "app/raphe/examination/LineBar.h"
 #include "app/raphe/examination/TimelinePanel.h"
 #include "app/raphe/intake/IntakePage.h"
 #include "app/raphe/intake/SafetyBanner.h"
@@ -53,6 +55,8 @@ public:
     [[nodiscard]] VisitPanel &visitPanel() { return *m_visitPanel; }
     [[nodiscard]] IntakePage &intake() { return *m_intake; }
     [[nodiscard]] ExaminePage &examine() { return *m_examine; }
+    [[nodiscard]] LineBar &line() { return *m_line; }
+    [[nodiscard]] FeelPanel &feel() { return *m_feel; }
     /// What stands in the middle.
     enum class Middle { Body, Intake, Examine };
     void showMiddle(Middle middle);
@@ -81,6 +85,7 @@ private:
     void tellSaveFailed(const QString &message);
     void askConsent();
     void makePass(const std::vector<Place> &places);
+    void makeSweep();
     // Pages, in MainWindowPages.cpp.
     void askForMap();
     void askForLetter();
@@ -115,6 +120,8 @@ private:
     SafetyBanner *m_banner;
     IntakePage *m_intake;
     ExaminePage *m_examine;
+    LineBar *m_line;
+    FeelPanel *m_feel;
     QStackedWidget *m_middle = nullptr; // the body, or intake
     QWidget *m_right = nullptr; // of the place aimed at
     QToolButton *m_toIntake = nullptr;

@@ -75,9 +75,11 @@ void dress(QApplication &application, const Theme &theme)
                                   palette.color(QPalette::HighlightedText).name(),
                                   palette.color(QPalette::Disabled, QPalette::Text).name(QColor::HexArgb), theme.ground.name(),
                                   theme.panel.name(), theme.quiet.name(), theme.ink.name());
-    const QString warning =
-        QStringLiteral("QLabel[role=\"warning\"] { color: %1; } QLineEdit[wrong=\"true\"] { border: 2px solid %1; }")
-            .arg(theme.tender.name());
+    const QString warning = QStringLiteral(
+        "QLabel[role=\"warning\"] { color: %1; } QLineEdit[wrong=\"true\"] { border: 2px solid %1; }"
+        "QLabel[chip] { border: 1px solid %2; border-radius: 7px; padding: 2px 8px; } QLabel[chip=\"read\"] { border-color: %3; }"
+        "QLabel[chip=\"ask\"], QLabel[chip=\"mistake\"] { border: 2px solid %1; } QPushButton[chip] { padding: 2px 10px; }")
+                                .arg(theme.tender.name(), edge.name(), theme.accent.name());
     application.setStyleSheet(sheet + warning);
 }
 

@@ -43,6 +43,7 @@ public:
     [[nodiscard]] const Knowledge &knowledge() const { return m_learned.knowledge; }
     [[nodiscard]] const Adviser &adviser() const { return m_learned.adviser; }
     [[nodiscard]] const Examination &examination() const { return m_learned.examination; }
+    [[nodiscard]] const LineWords &lineWords() const { return m_learned.lineWords; }
     [[nodiscard]] Practice &practice() { return *m_practice; }
     [[nodiscard]] QUndoStack &undoStack() { return m_undo; }
 

@@ -70,7 +70,7 @@ private:
     void addPhrases(const std::string &typed, std::size_t begin)
     {
         std::vector<std::string> found;
-        for (const Movement &movement : m_words.list().movements)
+        for (const LineMovement &movement : m_words.list().movements)
             for (const std::string &says : movement.alone)
                 if (says.starts_with(typed) && says != typed)
                     found.push_back(says);

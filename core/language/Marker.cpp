@@ -269,7 +269,7 @@ private:
         for (const Meaning &meaning : *phrase->meanings) {
             if (meaning.kind != Kind::Move && meaning.kind != Kind::UnclearMove)
                 continue;
-            const Movement &movement = m_words.list().movements[meaning.index];
+            const LineMovement &movement = m_words.list().movements[meaning.index];
             if (movement.region == region
                 || std::find(movement.also.begin(), movement.also.end(), region) != movement.also.end())
                 movements.push_back(meaning.index);

@@ -98,7 +98,7 @@ private:
             isJointMissing ? Doubt::JointMissing : Doubt::MovementOfSeveral, stretchOf(name));
         const std::string typed = m_issues.textOf(stretchOf(name));
         for (std::size_t i = 0; i < m_words.list().movements.size(); ++i) {
-            const Movement &movement = m_words.list().movements[i];
+            const LineMovement &movement = m_words.list().movements[i];
             const bool isMeant = isJointMissing
                 ? std::find(movement.says.begin(), movement.says.end(), typed) != movement.says.end()
                 : std::find(name.movements.begin(), name.movements.end(), i) != name.movements.end();
@@ -227,7 +227,7 @@ private:
     const std::optional<SideSaid> &m_head;
     const LineWords &m_words;
     Issues &m_issues;
-    const Movement *m_movement = nullptr;
+    const LineMovement *m_movement = nullptr;
     std::vector<Value> m_values;
     std::vector<Mark> m_sides;
     std::vector<Mark> m_units;

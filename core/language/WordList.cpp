@@ -144,11 +144,11 @@ private:
     void readMovement(const JsonReader &at)
     {
         at.expectObject({"id", "region", "also", "says", "unclear", "alone", "sides", "least", "most", "unit"});
-        Movement out;
+        LineMovement out;
         out.id = at.string("id");
         if (!isWellFormed(StructureId{out.id}))
             at.field("id").fail(ErrorCode::BadId, out.id);
-        for (const Movement &earlier : m_out.movements)
+        for (const LineMovement &earlier : m_out.movements)
             if (earlier.id == out.id)
                 at.field("id").fail(ErrorCode::Duplicate, out.id);
         out.region = readRegion(at.field("region"));

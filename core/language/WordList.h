@@ -47,7 +47,7 @@ struct MoveRegion {
     std::vector<StructureId> joints; // whose names say it too
 };
 
-struct Movement {
+struct LineMovement {
     std::string id;
     std::string region; // of MoveRegion
     std::vector<std::string> also; // further regions after which its words are understood
@@ -85,7 +85,7 @@ struct WordList {
     };
     std::vector<SpineLetter> spine;
     std::vector<MoveRegion> regions;
-    std::vector<Movement> movements;
+    std::vector<LineMovement> movements;
     struct Device {
         std::string device;
         std::vector<std::string> says;

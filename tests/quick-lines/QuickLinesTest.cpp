@@ -73,7 +73,7 @@ json formOf(const Measure &m)
 {
     const auto &movements = words().list().movements;
     const auto movement
-        = std::find_if(movements.begin(), movements.end(), [&](const Movement &known) { return known.id == m.movement; });
+        = std::find_if(movements.begin(), movements.end(), [&](const LineMovement &known) { return known.id == m.movement; });
     const char *unit = movement->unit == MoveUnit::Degrees ? "degrees" : "millimetres";
     json out{{"motion", m.movement}, {"side", wordOf(sideWords, m.side)}, {unit, m.value.value_or(-9999)}};
     return out;

@@ -1,0 +1,219 @@
+#include "app/raphe/examination/LineBar.h"
+
+#include "app/raphe/FlowLayout.h"
+#include "app/raphe/Style.h"
+#include "app/raphe/practice/FormParts.h"
+#include "app/words/LineQuestionText.h"
+#include "core/document/VisitMap.h"
+#include "core/examination/RecordWords.h"
+
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace raphe {
+
+namespace {
+
+constexpr std::size_t completionsAtMost = 6;
+
+QLabel *chipLabel(const QString &text, const char *role)
+{
+    auto *label = new QLabel(text);
+    label->setProperty("chip", QString::fromLatin1(role));
+    label->setTextFormat(Qt::PlainText);
+    label->setMinimumHeight(touchTarget - 8);
+    return label;
+}
+
+} // namespace
+
+LineBar::LineBar(VisitSession &session, QWidget *parent)
+    : QWidget(parent), m_session(session), m_line(new QLineEdit), m_read(new QWidget), m_chips(new FlowLayout(m_read))
+{
+    auto *column = new QVBoxLayout(this);
+    column->setContentsMargins(10, 4, 10, 4);
+    column->setSpacing(4);
+    auto *row = new QHBoxLayout;
+    row->setSpacing(6);
+    m_line->setAccessibleName(tr("Findings in trade talk"));
+    m_line->setPlaceholderText(tr("Type findings: r glute max origin tender 3 familiar, l l4/5 clear (L)"));
+    m_line->setMinimumHeight(touchTarget);
+    m_line->setMaxLength(1000);
+    m_line->installEventFilter(this);
+    row->addWidget(m_line, 1);
+    QPushButton *record = pushButton(tr("Record"));
+    record->setAccessibleName(tr("Record what was typed"));
+    record->setToolTip(tr("Enter"));
+    QPushButton *help = pushButton(tr("How to type"));
+    row->addWidget(record);
+    row->addWidget(help);
+    column->addLayout(row);
+    m_chips->setContentsMargins(0, 0, 0, 0);
+    m_chips->setSpacing(6);
+    column->addWidget(m_read);
+
+    connect(m_line, &QLineEdit::textChanged, this, &LineBar::readAgain);
+    connect(m_line, &QLineEdit::cursorPositionChanged, this, &LineBar::offer);
+    connect(m_line, &QLineEdit::returnPressed, this, &LineBar::recordAll);
+    connect(record, &QPushButton::clicked, this, &LineBar::recordAll);
+    connect(help, &QPushButton::clicked, this, &LineBar::helpWanted);
+    connect(&session, &VisitSession::visitOpened, this, [this] {
+        m_line->clear();
+        m_earlier.clear();
+        m_back = 0;
+    });
+    readAgain();
+}
+
+void LineBar::begin()
+{
+    m_line->setFocus(Qt::ShortcutFocusReason);
+    m_line->selectAll();
+}
+
+std::string LineBar::text() const
+{
+    return m_line->text().toStdString();
+}
+
+void LineBar::readAgain()
+{
+    m_reading = readLine(text(), m_session.lineWords());
+    offer();
+}
+
+// Chips and questions as they stand, then what could be typed next.
+void LineBar::offer()
+{
+    const bool hadFocus = m_read->isAncestorOf(focusWidget());
+    while (QLayoutItem *item = m_chips->takeAt(0)) {
+        if (item->widget())
+            item->widget()->deleteLater();
+        delete item;
+    }
+    for (const LineChip &chip : m_reading.chips)
+        addChip(chip);
+    const auto cursor = static_cast<std::size_t>(m_line->text().left(m_line->cursorPosition()).toUtf8().size());
+    m_completions = m_line->text().isEmpty() ? std::vector<LineCompletion>{}
+                                             : completions(text(), cursor, m_session.lineWords(), completionsAtMost);
+    for (std::size_t i = 0; i < m_completions.size(); ++i) {
+        auto *button = new QPushButton(QString::fromStdString(m_completions[i].insert));
+        button->setProperty("chip", QStringLiteral("offer"));
+        button->setAutoDefault(false);
+        button->setMinimumHeight(touchTarget - 8);
+        button->setAccessibleName(tr("Complete: %1").arg(button->text()));
+        connect(
+            button, &QPushButton::clicked, this, [this, i] { complete(i); }, Qt::QueuedConnection);
+        m_chips->addWidget(button);
+    }
+    m_read->setVisible(m_chips->count() > 0);
+    m_read->updateGeometry();
+    if (hadFocus)
+        m_line->setFocus();
+}
+
+QString LineBar::inWords(const LineChip &chip) const
+{
+    if (const auto *finding = std::get_if<Finding>(&chip.is))
+        return capitalised(QString::fromStdString(m_session.knowledge().atlas->spoken(finding->place))) + QStringLiteral(": ")
+            + QString::fromStdString(findingInWords(*finding));
+    if (const auto *measure = std::get_if<Measure>(&chip.is))
+        return capitalised(QString::fromStdString(raphe::inWords(m_session.examination(), *measure)));
+    if (const auto *mistake = std::get_if<LineMistake>(&chip.is))
+        return mistakeText(*mistake);
+    return questionText(std::get<LineQuestion>(chip.is));
+}
+
+void LineBar::addChip(const LineChip &chip)
+{
+    if (const auto *question = std::get_if<LineQuestion>(&chip.is)) {
+        addQuestion(*question);
+        return;
+    }
+    const bool isMistake = std::holds_alternative<LineMistake>(chip.is);
+    m_chips->addWidget(
+        chipLabel(isMistake ? tr("Not read: %1").arg(inWords(chip)) : inWords(chip), isMistake ? "mistake" : "read"));
+}
+
+void LineBar::addQuestion(const LineQuestion &question)
+{
+    m_chips->addWidget(chipLabel(questionText(question), "ask"));
+    for (std::size_t i = 0; i < question.choices.size(); ++i) {
+        auto *button = new QPushButton(QString::fromStdString(question.choices[i].insert));
+        button->setProperty("chip", QStringLiteral("answer"));
+        button->setAutoDefault(false);
+        button->setMinimumHeight(touchTarget - 8);
+        button->setAccessibleName(
+            tr("%1: %2", "words that were asked about, an answer").arg(QString::fromStdString(question.words), button->text()));
+        connect(
+            button, &QPushButton::clicked, this,
+            [this, question, i] { m_line->setText(QString::fromStdString(answered(text(), question, i))); },
+            Qt::QueuedConnection);
+        m_chips->addWidget(button);
+    }
+}
+
+void LineBar::complete(std::size_t index)
+{
+    const LineCompletion &taken = m_completions[index];
+    std::string line = text();
+    line.replace(taken.begin, taken.end - taken.begin, taken.insert + " ");
+    const auto cursor = QString::fromStdString(line.substr(0, taken.begin + taken.insert.size() + 1)).size();
+    m_line->setText(QString::fromStdString(line));
+    m_line->setCursorPosition(static_cast<int>(cursor));
+    m_line->setFocus();
+}
+
+void LineBar::recordAll()
+{
+    if (m_line->text().trimmed().isEmpty())
+        return;
+    if (!m_reading.mistakes().empty() || !m_reading.questions().empty()) {
+        Q_EMIT told(tr("Nothing is recorded yet: answer what is asked, or mend what was not read."));
+        return;
+    }
+    if (m_session.visitId() == 0 || m_session.isReadOnly()) {
+        Q_EMIT told(tr("This visit cannot be changed."));
+        return;
+    }
+    std::vector<Measure> measures = m_reading.measures();
+    for (Measure &measure : measures) {
+        const auto [mode, device] = m_measuring ? m_measuring() : std::pair{MoveMode::Active, std::optional<Device>()};
+        measure.mode = measure.mode.value_or(mode);
+        if (!measure.device && measure.value)
+            measure.device = device;
+    }
+    m_session.record(m_reading.findings(), measures, tr("typed: %1", "undo step").arg(m_line->text().left(40)));
+    m_earlier.push_back(text());
+    m_back = 0;
+    m_line->clear();
+    Q_EMIT told(tr("Recorded. Undo takes it back."));
+}
+
+// Down goes to what is offered or asked, up brings back what was typed before, Escape empties the line.
+bool LineBar::eventFilter(QObject *watched, QEvent *event)
+{
+    if (watched != m_line || event->type() != QEvent::KeyPress)
+        return QWidget::eventFilter(watched, event);
+    switch (static_cast<QKeyEvent *>(event)->key()) {
+    case Qt::Key_Down:
+        for (int i = 0; i < m_chips->count(); ++i)
+            if (auto *button = qobject_cast<QPushButton *>(m_chips->itemAt(i)->widget())) {
+                button->setFocus();
+                return true;
+            }
+        return true;
+    case Qt::Key_Up:
+        if (m_back < m_earlier.size())
+            m_line->setText(QString::fromStdString(m_earlier[m_earlier.size() - ++m_back]));
+        return true;
+    case Qt::Key_Escape: m_line->clear(); return true;
+    default: return QWidget::eventFilter(watched, event);
+    }
+}
+
+} // namespace raphe
