@@ -47,7 +47,7 @@ int FlowLayout::arrange(const QRect &rect, bool isReal) const
     for (QLayoutItem *item : m_items) {
         if (item->isEmpty())
             continue;
-        const QSize size = item->sizeHint().boundedTo({rect.width(), QWIDGETSIZE_MAX});
+        const QSize size = item->sizeHint().boundedTo({rect.width(), QLAYOUTSIZE_MAX});
         if (x > rect.x() && x + size.width() > rect.right() + 1) {
             x = rect.x();
             y += line + gap;

@@ -266,7 +266,7 @@ private:
         Finding like = std::get<Finding>(m_out.chips[m_before.front()].is);
         like.place = {};
         if (!addTo(like, said.what))
-            issues.fault(AskAbout::Value, LineFault::GradeTwice, at);
+            issues.fault(AskAbout::Amount, LineFault::GradeTwice, at);
         const auto spot = said.what.spot;
         said.what = like;
         if (spot)
@@ -276,7 +276,7 @@ private:
     void askWhat(Stretch at, Issues &issues) const
     {
         const std::string typed = issues.textOf(at);
-        LineQuestion &question = issues.ask(AskAbout::Value, Doubt::NothingSaid, at);
+        LineQuestion &question = issues.ask(AskAbout::Amount, Doubt::NothingSaid, at);
         for (const LineWord word : {LineWord::Tender, LineWord::Stiff, LineWord::Clear})
             for (const auto &[w, says] : m_words.list().words)
                 if (w == word)
@@ -342,7 +342,7 @@ private:
         for (const std::size_t chip : m_last.findings) {
             Finding finding = std::get<Finding>(m_out.chips[chip].is);
             if (!addTo(finding, said.what)) {
-                issues.fault(AskAbout::Value, LineFault::GradeTwice, at);
+                issues.fault(AskAbout::Amount, LineFault::GradeTwice, at);
                 break;
             }
             Said both = said;

@@ -15,9 +15,9 @@
 
 namespace raphe {
 
-enum class AskAbout { Structure, Side, Scale, Grade, Spot, Value };
+enum class AskAbout { Structure, Side, Scale, Grade, Spot, Amount };
 inline constexpr WordTable<AskAbout, 6> askAboutWords{{{AskAbout::Structure, "structure"}, {AskAbout::Side, "side"},
-    {AskAbout::Scale, "scale"}, {AskAbout::Grade, "grade"}, {AskAbout::Spot, "spot"}, {AskAbout::Value, "value"}}};
+    {AskAbout::Scale, "scale"}, {AskAbout::Grade, "grade"}, {AskAbout::Spot, "spot"}, {AskAbout::Amount, "value"}}};
 
 /// Why a question is asked; the sentence for it is in app/words.
 enum class Doubt {

@@ -44,7 +44,7 @@ public:
         if (m_values.empty() && m_common.painFrom)
             m_values.push_back({0, {}, {}, m_common.painFrom});
         if (m_values.empty())
-            askAboutMovement(Doubt::ValueMissing, AskAbout::Value, stretchOf(name));
+            askAboutMovement(Doubt::ValueMissing, AskAbout::Amount, stretchOf(name));
         for (Value &value : m_values)
             checkValue(value);
         if (m_issues.any())
@@ -62,7 +62,7 @@ private:
             m_values.push_back({mark.number, stretchOf(mark), {}, {}});
             m_order += 'n';
             if (mark.upTo)
-                m_issues.ask(AskAbout::Value, Doubt::GradeRange, stretchOf(mark)).choices
+                m_issues.ask(AskAbout::Amount, Doubt::GradeRange, stretchOf(mark)).choices
                     = {{inDigits(mark.number), {}}, {inDigits(*mark.upTo), {}}};
             return;
         case MarkKind::Unit: m_units.push_back(mark); return;
@@ -80,7 +80,7 @@ private:
                 return;
             }
             [[fallthrough]];
-        default: m_issues.fault(AskAbout::Value, LineFault::NotOfMovement, stretchOf(mark));
+        default: m_issues.fault(AskAbout::Amount, LineFault::NotOfMovement, stretchOf(mark));
         }
     }
 
@@ -94,7 +94,7 @@ private:
     void askMovement(const Mark &name)
     {
         const bool isJointMissing = name.movements.empty();
-        LineQuestion &question = m_issues.ask(isJointMissing ? AskAbout::Structure : AskAbout::Value,
+        LineQuestion &question = m_issues.ask(isJointMissing ? AskAbout::Structure : AskAbout::Amount,
             isJointMissing ? Doubt::JointMissing : Doubt::MovementOfSeveral, stretchOf(name));
         const std::string typed = m_issues.textOf(stretchOf(name));
         for (std::size_t i = 0; i < m_words.list().movements.size(); ++i) {
@@ -114,7 +114,7 @@ private:
         for (const Mark &unit : m_units) {
             const bool isDegrees = unit.word == LineWord::Degrees;
             if (isDegrees != (m_movement->unit == MoveUnit::Degrees)) {
-                askAboutMovement(Doubt::UnitUnlike, AskAbout::Value, stretchOf(unit));
+                askAboutMovement(Doubt::UnitUnlike, AskAbout::Amount, stretchOf(unit));
                 return;
             }
         }
@@ -123,7 +123,7 @@ private:
         if (unit != m_units.end() && unit->word == LineWord::Centimetres)
             value.number *= 10;
         if (value.number < m_movement->least || value.number > m_movement->most)
-            askAboutMovement(Doubt::ValueBeyond, AskAbout::Value, *value.at);
+            askAboutMovement(Doubt::ValueBeyond, AskAbout::Amount, *value.at);
     }
 
     void placeSides()
@@ -156,7 +156,7 @@ private:
             if (side.side != SideWord::Midline)
                 askAboutMovement(Doubt::OnlyMidline, AskAbout::Side, stretchOf(side));
         if (m_values.size() > 1)
-            askAboutMovement(Doubt::ValueMissing, AskAbout::Value, spanOf(*m_values.front().at, *m_values.back().at));
+            askAboutMovement(Doubt::ValueMissing, AskAbout::Amount, spanOf(*m_values.front().at, *m_values.back().at));
     }
 
     bool isRow() const

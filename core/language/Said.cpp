@@ -93,7 +93,7 @@ private:
             return;
         case MarkKind::Unable:
             if (mark.text.empty())
-                m_issues.ask(AskAbout::Value, Doubt::ReasonMissing, at);
+                m_issues.ask(AskAbout::Amount, Doubt::ReasonMissing, at);
             m_said.what.unable = mark.text;
             return;
         case MarkKind::Familiar: m_said.what.familiar = mark.word == LineWord::Familiar; return;
@@ -173,7 +173,7 @@ private:
     template <class T> void set(std::optional<T> &grade, int value, Stretch at)
     {
         if (grade && grade->grade != value)
-            m_issues.fault(AskAbout::Value, LineFault::GradeTwice, at);
+            m_issues.fault(AskAbout::Amount, LineFault::GradeTwice, at);
         grade = T{value};
     }
 
@@ -253,9 +253,9 @@ void checkSense(const Said &said, Stretch at, Issues &issues)
         && (what.restrictionGrade() > 0 || (what.play && what.play->grade != JointPlay::normal));
     const bool isUnableAndFound = what.isUnable() && (what.saysAnything() || said.certain || !said.refersTo.empty());
     if (isTenderAndClear || isStiffAndClear || isUnableAndFound)
-        issues.fault(AskAbout::Value, LineFault::Contradiction, at);
+        issues.fault(AskAbout::Amount, LineFault::Contradiction, at);
     else if (said.certain && !what.saysOfMotion() && !said.isSame)
-        issues.ask(AskAbout::Value, Doubt::NothingSaid, *said.certain);
+        issues.ask(AskAbout::Amount, Doubt::NothingSaid, *said.certain);
 }
 
 bool addTo(Finding &finding, const Finding &more)

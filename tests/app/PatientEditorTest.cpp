@@ -169,6 +169,8 @@ TEST_F(EditorTest, WritesEveryFieldByKeys)
     fill("Other name 1", "Zoe Oersted");
     fill("Other name 2", "Zoe Hill");
     fill("Birth date", "5.3.1980");
+    fill("Sex", "f");
+    fill("Height in centimetres", "168");
     fill("Mark", "scar on the left eyebrow");
     fill("Language", "Danish");
     fill("Interpreter", "her son");
@@ -218,6 +220,8 @@ TEST_F(EditorTest, WritesEveryFieldByKeys)
     expected.name = "Zoe Orsted";
     expected.otherNames = {"Zoe Oersted", "Zoe Hill"};
     expected.born = "1980-03-05";
+    expected.sex = Sex::Female;
+    expected.height = 168;
     expected.mark = "scar on the left eyebrow";
     expected.language = "Danish";
     expected.interpreter = "her son";
@@ -321,6 +325,8 @@ TEST_F(EditorTest, RefusesEachMistakeBesideItsField)
     };
     const std::vector<Case> cases{{person, "Name", "", "Write the name"}, {person, "Name", "   ", "Write the name"},
         {person, "Birth date", "31.4.1980", "no day of the calendar"},
+        {person, "Sex", "x", "female or male"}, {person, "Height in centimetres", "30", "number from 40 to 260"},
+        {person, "Height in centimetres", "tall", "number from 40 to 260"},
         {health, "Add a standing condition", "zzz", "No further condition has this"},
         {health, "Add a standing condition", "fever", "Enter takes 'fever or infection'"},
         {health, "Week of pregnancy", "43", "number from 1 to 42"}, {health, "Week of pregnancy", "0", "number from 1 to 42"},

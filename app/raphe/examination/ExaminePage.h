@@ -4,6 +4,8 @@
 
 #include "app/raphe/VisitSession.h"
 
+#include <QWidget>
+
 #include <functional>
 #include <optional>
 #include <vector>

@@ -4,6 +4,8 @@
 
 #include "app/raphe/VisitSession.h"
 
+#include <QWidget>
+
 class QComboBox;
 class QPushButton;
 class QVBoxLayout;

@@ -6,6 +6,8 @@
 #include "app/raphe/VisitSession.h"
 #include "core/language/LineReading.h"
 
+#include <QWidget>
+
 #include <functional>
 
 class QLineEdit;

@@ -16,7 +16,7 @@ namespace raphe {
 
 namespace {
 
-enum Motion { Clear, Stiff };
+enum Motion { MovesFreely, IsStiff };
 
 } // namespace
 
@@ -97,9 +97,9 @@ void SegmentRow::take(const Cell &cell)
     f.unable.reset();
     const auto play = cell.play->value();
     f.play = play ? std::optional(JointPlay{*play}) : std::nullopt;
-    const bool isClear = cell.motion->value() == Clear && (!f.play || f.play->grade == JointPlay::normal);
+    const bool isClear = cell.motion->value() == MovesFreely && (!f.play || f.play->grade == JointPlay::normal);
     f.clear.motion = isClear;
-    f.stiff = cell.motion->value() == Stiff && !(f.restriction && f.restriction->grade > 0);
+    f.stiff = cell.motion->value() == IsStiff && !(f.restriction && f.restriction->grade > 0);
     if (isClear || (f.stiff && f.restriction))
         f.restriction.reset();
     const int feel = cell.endFeel->currentIndex();
@@ -117,8 +117,8 @@ void SegmentRow::refresh()
         const bool isThere = f && !f->isUnable();
         cell.play->give(isThere && f->play ? std::optional(f->play->grade) : std::nullopt);
         cell.motion->give(!isThere          ? std::nullopt
-                : f->clear.motion           ? std::optional<int>(Clear)
-                : f->restrictionGrade() > 0 ? std::optional<int>(Stiff)
+                : f->clear.motion           ? std::optional<int>(MovesFreely)
+                : f->restrictionGrade() > 0 ? std::optional<int>(IsStiff)
                                             : std::nullopt);
         cell.endFeel->setCurrentIndex(isThere && f->endFeel ? static_cast<int>(*f->endFeel) + 1 : 0);
         const bool saysOfMotion = isThere && f->saysOfMotion();

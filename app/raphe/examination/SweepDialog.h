@@ -2,6 +2,7 @@
 // attaches to each; one mark a step as the finger goes. Digits mark and go on, C is clear, arrows go back and forth.
 #pragma once
 
+#include "app/paint/Theme.h"
 #include "app/raphe/VisitSession.h"
 #include "core/examination/Sweep.h"
 

@@ -4,6 +4,7 @@
 #include "core/document/VisitMap.h"
 #include "core/examination/RecordWords.h"
 
+#include <QLabel>
 #include <QListWidget>
 #include <QVBoxLayout>
 

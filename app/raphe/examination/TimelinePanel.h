@@ -3,6 +3,8 @@
 
 #include "app/raphe/VisitSession.h"
 
+#include <QWidget>
+
 class QListWidget;
 
 namespace raphe {

@@ -12,6 +12,7 @@
 #include "app/raphe/record/OptionalDateEdit.h"
 #include "app/raphe/record/PregnancyEdit.h"
 #include "app/raphe/record/RecordPage.h"
+#include "app/raphe/record/ReferenceEdit.h"
 #include "app/raphe/record/TextField.h"
 #include "app/raphe/record/TextLine.h"
 #include "core/safety/Day.h"
@@ -111,6 +112,7 @@ RecordPage *PatientEditor::makePersonPage()
     }));
     page->add(tr("Birth date"), m_born = new OptionalDateEdit(tr("Birth date"), birthWords));
     m_otherBorn = addKept(page, tr("Other birth dates"), m_given.otherBorn, dayWords);
+    page->add(tr("Sex, height"), m_reference = new ReferenceEdit);
     page->add(tr("Mark"), m_mark = new TextField(tr("Mark")));
     m_mark->line().setPlaceholderText(tr("What you recognise the person by, as 'walks with a stick'"));
     page->add(tr("Language"), m_language = new TextField(tr("Language")));
@@ -242,6 +244,7 @@ void PatientEditor::fill()
     m_name->give(m_given.name);
     m_otherNames->give(m_given.otherNames);
     m_born->give(m_given.born);
+    m_reference->give(m_given.sex, m_given.height);
     m_mark->give(m_given.mark);
     m_language->give(m_given.language);
     m_interpreter->give(m_given.interpreter);
@@ -269,6 +272,8 @@ PatientRecord PatientEditor::record() const
     r.otherNames = m_otherNames->value();
     r.born = m_born->value();
     r.otherBorn = keptOf(m_otherBorn, m_given.otherBorn);
+    r.sex = m_reference->sex();
+    r.height = m_reference->height();
     r.mark = m_mark->value();
     r.language = m_language->value();
     r.interpreter = m_interpreter->value();

@@ -27,6 +27,7 @@ class ImplantRow;
 class KeptList;
 class OptionalDateEdit;
 class PregnancyEdit;
+class ReferenceEdit;
 class RecordPage;
 class SurgeryRow;
 class TextBlockField;
@@ -91,6 +92,7 @@ private:
     RowsOf<TextRow> *m_otherNames = nullptr;
     OptionalDateEdit *m_born = nullptr;
     KeptList *m_otherBorn = nullptr;
+    ReferenceEdit *m_reference = nullptr;
     TextField *m_mark = nullptr;
     TextField *m_language = nullptr;
     TextField *m_interpreter = nullptr;

@@ -1,0 +1,281 @@
+// The sheet in the window: what is answered is recorded at once on its side, undone in order, stands in the timeline, and is
+// greyed with the reason where a caution bars it.
+#include "app/raphe/WrappedLabel.h"
+#include "app/raphe/examination/TimelinePanel.h"
+#include "app/raphe/intake/ChoiceRow.h"
+#include "tests/app/InNext.h"
+#include "tests/app/Window.h"
+
+#include <QComboBox>
+#include <QLineEdit>
+#include <QTabWidget>
+
+namespace raphe::test {
+
+namespace {
+
+class ExamineTest : public WindowTest {
+protected:
+    void SetUp() override
+    {
+        WindowTest::SetUp();
+        session().setClock([] { return QTime(9, 4, 10); });
+        window().showMiddle(MainWindow::Middle::Examine);
+        window().examine().showSheet("low-back-pelvis");
+        QCoreApplication::processEvents();
+    }
+
+    template <class T> T *named(const QString &name)
+    {
+        for (auto *widget : window().examine().findChildren<T *>())
+            if (widget->accessibleName() == name)
+                return widget;
+        ADD_FAILURE() << "nothing is called " << name.toStdString();
+        return nullptr;
+    }
+    void part(int index) { window().examine().findChild<QTabWidget *>()->setCurrentIndex(index); }
+    void write(const QString &line, const QString &text)
+    {
+        auto *edit = named<QLineEdit>(line);
+        ASSERT_NE(edit, nullptr);
+        edit->setFocus();
+        edit->selectAll();
+        QTest::keyClicks(edit, text);
+        QTest::keyClick(edit, Qt::Key_Return);
+    }
+    void choose(const QString &row, int index)
+    {
+        auto *found = named<ChoiceRow>(row);
+        ASSERT_NE(found, nullptr);
+        QTest::mouseClick(found->button(index), Qt::LeftButton);
+    }
+    const Visit &visit() { return session().visit(); }
+};
+
+} // namespace
+
+TEST_F(ExamineTest, AMovementIsRecordedOnItsSideWithHowItWasMeasured)
+{
+    write("RIGHT trunk side bending: how far, degrees", "18");
+    ASSERT_EQ(visit().measures.size(), 1U);
+    const Measure &m = visit().measures[0];
+    EXPECT_EQ(m.movement, "trunk-side-bending");
+    EXPECT_EQ(m.side, Side::Right);
+    EXPECT_EQ(m.value, 18);
+    EXPECT_EQ(m.mode, MoveMode::Active);
+    choose("RIGHT trunk side bending: pain", 1);
+    EXPECT_TRUE(visit().measures[0].familiar);
+    EXPECT_EQ(visit().measures.size(), 1U);
+    EXPECT_EQ(stored().measures, visit().measures) << "it is on disk";
+    session().undoStack().undo();
+    session().undoStack().undo();
+    EXPECT_TRUE(visit().measures.empty());
+    EXPECT_TRUE(visit().timeline.empty()) << "what was taken back has no time";
+    EXPECT_EQ(named<QLineEdit>("RIGHT trunk side bending: how far, degrees")->text(), "");
+}
+
+TEST_F(ExamineTest, LettersInTheFieldSayWhatIsNotANumber)
+{
+    auto *edit = named<QLineEdit>("trunk flexion: how far, degrees");
+    ASSERT_NE(edit, nullptr);
+    edit->setFocus();
+    QTest::keyClicks(edit, "40");
+    QTest::keyClick(edit, Qt::Key_F);
+    ASSERT_EQ(visit().measures.size(), 1U);
+    EXPECT_EQ(visit().measures[0].value, 40);
+    EXPECT_TRUE(visit().measures[0].familiar);
+    QTest::keyClick(edit, Qt::Key_P);
+    EXPECT_TRUE(visit().measures[0].hurts);
+    EXPECT_FALSE(visit().measures[0].familiar);
+    QTest::keyClick(edit, Qt::Key_R);
+    EXPECT_EQ(visit().retest, (RetestMark{MomentKind::Movement, "trunk-flexion", Side::Midline}));
+    EXPECT_EQ(edit->text(), "40") << "letters are not typed";
+    QTest::keyClick(edit, Qt::Key_R);
+    EXPECT_FALSE(visit().retest);
+}
+
+TEST_F(ExamineTest, WhatCannotBeIsShownAndNotRecorded)
+{
+    for (const char *wrong : {"1000", "-400", "4x"}) {
+        auto *edit = named<QLineEdit>("trunk flexion: how far, degrees");
+        edit->clear();
+        edit->insert(QString::fromUtf8(wrong));
+        QTest::keyClick(edit, Qt::Key_Return);
+        EXPECT_TRUE(edit->property("wrong").toBool()) << wrong;
+        EXPECT_TRUE(visit().measures.empty()) << wrong;
+    }
+    write("trunk flexion: how far, degrees", "45");
+    EXPECT_FALSE(named<QLineEdit>("trunk flexion: how far, degrees")->property("wrong").toBool());
+    EXPECT_EQ(visit().measures.size(), 1U);
+}
+
+TEST_F(ExamineTest, SidesAreComparedInWordsWithTheErrorOrThatItIsUnknown)
+{
+    window().examine().showSheet("shoulder");
+    auto *device = named<QComboBox>("Measured with");
+    device->setCurrentIndex(static_cast<int>(Device::Inclinometer) + 1);
+    Q_EMIT device->activated(device->currentIndex());
+    write("RIGHT shoulder abduction: how far, degrees", "120");
+    write("LEFT shoulder abduction: how far, degrees", "150");
+    const auto says = [&](const QString &part) {
+        for (const auto *label : window().examine().findChildren<WrappedLabel *>())
+            if (label->isVisible() && label->text().contains(part))
+                return true;
+        return false;
+    };
+    EXPECT_TRUE(says("RIGHT 30 degrees less than LEFT: more than the error of measuring"));
+    device->setCurrentIndex(static_cast<int>(Device::Phone) + 1);
+    Q_EMIT device->activated(device->currentIndex());
+    write("RIGHT shoulder extension: how far, degrees", "30");
+    write("LEFT shoulder extension: how far, degrees", "50");
+    EXPECT_TRUE(says("RIGHT 20 degrees less than LEFT: error of measuring unknown"));
+}
+
+TEST_F(ExamineTest, ActiveAndPassiveAreKeptApart)
+{
+    write("trunk flexion: how far, degrees", "40");
+    auto *mode = named<QComboBox>("Who moves");
+    mode->setCurrentIndex(1);
+    Q_EMIT mode->activated(1);
+    EXPECT_EQ(named<QLineEdit>("trunk flexion: how far, degrees")->text(), "") << "nothing was measured passively";
+    write("trunk flexion: how far, degrees", "50");
+    ASSERT_EQ(visit().measures.size(), 2U);
+    EXPECT_EQ(visit().measures[1].mode, MoveMode::Passive);
+    mode->setCurrentIndex(0);
+    Q_EMIT mode->activated(0);
+    EXPECT_EQ(named<QLineEdit>("trunk flexion: how far, degrees")->text(), "40");
+}
+
+TEST_F(ExamineTest, AJointKeepsWhatHandsFoundThereOtherwise)
+{
+    Finding sore;
+    sore.place = {StructureId{"l4-l5"}, Side::Right};
+    sore.tenderness = Tenderness{2};
+    session().record(sore);
+    part(1);
+    choose("right L4-L5 segment: joint play", 2);
+    const Finding *f = session().findingAt(sore.place);
+    ASSERT_NE(f, nullptr);
+    EXPECT_EQ(f->play, JointPlay{2});
+    EXPECT_EQ(f->tenderness, Tenderness{2});
+    choose("right L4-L5 segment: motion", 0);
+    EXPECT_FALSE(session().findingAt(sore.place)->clear.motion) << "play 2 is not clear of motion";
+    choose("right L4-L5 segment: joint play", 3);
+    choose("right L4-L5 segment: motion", 0);
+    EXPECT_TRUE(session().findingAt(sore.place)->clear.motion);
+    EXPECT_EQ(session().findingAt({StructureId{"l4-l5"}, Side::Left}), nullptr) << "nothing was said of the left";
+}
+
+TEST_F(ExamineTest, TestsAreCountedAndTheCountStandsAboveThem)
+{
+    part(2);
+    choose("sacroiliac distraction", 2);
+    choose("RIGHT thigh thrust", 2);
+    choose("LEFT thigh thrust", 1);
+    choose("RIGHT one hip bent, the other hung back (Gaenslen)", 2);
+    const auto *counts = [&]() -> WrappedLabel * {
+        for (auto *label : window().examine().findChildren<WrappedLabel *>())
+            if (label->text().contains("of 6 reproduced"))
+                return label;
+        return nullptr;
+    }();
+    ASSERT_NE(counts, nullptr);
+    EXPECT_TRUE(counts->text().contains("3 of 6 reproduced the familiar pain")) << counts->text().toStdString();
+    EXPECT_TRUE(counts->text().contains("15 of 22 such patients")) << counts->text().toStdString();
+    EXPECT_EQ(visit().tests.size(), 4U);
+    choose("RIGHT thigh thrust", 2); // pressed again: taken back
+    EXPECT_EQ(visit().tests.size(), 3U);
+    EXPECT_TRUE(counts->text().contains("2 of 6")) << counts->text().toStdString();
+}
+
+TEST_F(ExamineTest, CouldNotBeDoneKeepsTheReason)
+{
+    part(2);
+    inNext<QDialog>([](QDialog &dialog) {
+        QTest::keyClicks(dialog.findChild<QLineEdit *>(), "hip replaced");
+        QTest::keyClick(dialog.findChild<QLineEdit *>(), Qt::Key_Return);
+    });
+    QTest::mouseClick(named<QPushButton>("LEFT thigh thrust: could not be done, with the reason"), Qt::LeftButton);
+    ASSERT_EQ(visit().tests.size(), 1U);
+    EXPECT_EQ(visit().tests[0].unable, "hip replaced");
+    EXPECT_EQ(visit().tests[0].side, Side::Left);
+}
+
+TEST_F(ExamineTest, ABarredTestIsGreyOnItsSideWithTheReason)
+{
+    Visit visit = session().visit();
+    WarningAnswer clot;
+    clot.sign = "leg-clot-suspicion";
+    clot.isThere = true;
+    clot.asked = visit.date;
+    clot.at = {{StructureId{"sural-region-medial"}, Side::Right}};
+    clot.decided = Decision::CareSameDay;
+    clot.why = "swollen calf";
+    ASSERT_TRUE(session().answerWarning(clot).ok());
+    window().examine().showSheet("knee");
+    EXPECT_FALSE(named<QLineEdit>("RIGHT knee flexion: how far, degrees")->isEnabled());
+    EXPECT_TRUE(named<QLineEdit>("LEFT knee flexion: how far, degrees")->isEnabled());
+    bool isSaid = false;
+    for (const auto *label : window().examine().findChildren<QLabel *>())
+        isSaid = isSaid || (!label->isHidden() && label->text().startsWith("Leave it:") && label->text().contains("clot"));
+    EXPECT_TRUE(isSaid);
+}
+
+TEST_F(ExamineTest, TheTimelineTellsInOrderAndLeadsBack)
+{
+    write("trunk flexion: how far, degrees", "40");
+    session().setClock([] { return QTime(9, 6, 0); });
+    part(2);
+    choose("sacroiliac distraction", 0);
+    Finding sore;
+    sore.place = {StructureId{"gluteus-medius"}, Side::Left};
+    sore.tenderness = Tenderness{2};
+    session().record(sore);
+    ASSERT_EQ(visit().timeline.size(), 3U);
+    auto *list = window().findChild<TimelinePanel *>()->findChild<QListWidget *>();
+    ASSERT_EQ(list->count(), 3);
+    EXPECT_TRUE(list->item(0)->text().startsWith("09:04")) << list->item(0)->text().toStdString();
+    EXPECT_TRUE(list->item(0)->text().contains("trunk flexion, active: 40 degrees"));
+    EXPECT_TRUE(list->item(1)->text().contains("sacroiliac distraction: no pain"));
+    EXPECT_TRUE(list->item(2)->text().contains("left gluteus medius: tenderness 2"));
+    list->setCurrentRow(2);
+    Q_EMIT list->itemActivated(list->item(2));
+    EXPECT_EQ(window().middle(), MainWindow::Middle::Body);
+    EXPECT_EQ(session().aim()->place, sore.place);
+    list->setCurrentRow(1);
+    Q_EMIT list->itemActivated(list->item(1));
+    EXPECT_EQ(window().middle(), MainWindow::Middle::Examine);
+}
+
+TEST_F(ExamineTest, TheSheetOfTheComplaintIsProposed)
+{
+    session().aimAt({{StructureId{"deltoid-region"}, Side::Left}, {}, {}});
+    session().toggleComplaint();
+    ASSERT_TRUE(session().saveNow().ok());
+    ASSERT_TRUE(session().open(session().visitId()).ok());
+    EXPECT_EQ(window().examine().sheet()->id, "shoulder");
+}
+
+TEST_F(ExamineTest, ASignedVisitTakesNothing)
+{
+    ASSERT_TRUE(session().sign("late").ok());
+    write("trunk flexion: how far, degrees", "40");
+    part(2);
+    choose("sacroiliac distraction", 2);
+    EXPECT_TRUE(visit().measures.empty());
+    EXPECT_TRUE(visit().tests.empty());
+}
+
+// A folder of sheets: every one can be shown, every widget on it is named.
+TEST_F(ExamineTest, EverySheetFillsAndNamesItsWidgets)
+{
+    for (const Sheet &sheet : session().examination().sheets) {
+        window().examine().showSheet(sheet.id);
+        for (const auto *widget : window().examine().findChildren<QWidget *>())
+            if (widget->focusPolicy() & Qt::TabFocus && qobject_cast<const QLineEdit *>(widget)) {
+                EXPECT_FALSE(widget->accessibleName().isEmpty()) << sheet.id;
+            }
+    }
+}
+
+} // namespace raphe::test

@@ -1,0 +1,112 @@
+// What else hands felt at a place, and the sweep along an edge, in the window.
+#include "app/raphe/examination/EdgeStrip.h"
+#include "app/raphe/examination/SweepDialog.h"
+#include "app/raphe/intake/ChoiceRow.h"
+#include "tests/app/InNext.h"
+#include "tests/app/Window.h"
+
+#include <QTabWidget>
+
+namespace raphe::test {
+
+namespace {
+
+class FeelTest : public WindowTest {
+protected:
+    void aim(const char *structure, Side side)
+    {
+        session().aimAt({{StructureId{structure}, side}, {}, {}});
+        key(Qt::Key_Y);
+        QCoreApplication::processEvents();
+    }
+    ChoiceRow *row(const QString &name)
+    {
+        for (auto *found : window().feel().findChildren<ChoiceRow *>())
+            if (found->accessibleName() == name)
+                return found;
+        return nullptr;
+    }
+};
+
+} // namespace
+
+TEST_F(FeelTest, TextureAndClearOfTouchAreRecordedAndUndone)
+{
+    aim("quadratus-lumborum", Side::Right);
+    QTest::mouseClick(button("Feels ropy"), Qt::LeftButton);
+    ASSERT_EQ(findings().size(), 1U);
+    EXPECT_EQ(findings()[0].texture, std::vector<std::string>{"ropy"});
+    QTest::mouseClick(button("Clear of touch: not tender; motion was not felt"), Qt::LeftButton);
+    EXPECT_TRUE(findings()[0].clear.tenderness);
+    EXPECT_FALSE(findings()[0].clear.motion);
+    EXPECT_EQ(findings()[0].texture.size(), 1U) << "texture stays";
+    QTest::mouseClick(button("Feels ropy"), Qt::LeftButton);
+    EXPECT_TRUE(findings()[0].texture.empty());
+    session().undoStack().undo();
+    session().undoStack().undo();
+    session().undoStack().undo();
+    EXPECT_TRUE(findings().empty());
+}
+
+TEST_F(FeelTest, WhereItIsFeltAsWellIsTheNextTouch)
+{
+    aim("piriformis", Side::Right);
+    session().setTenderness(2);
+    QTest::mouseClick(button("Pressing here is felt elsewhere: touch that place next"), Qt::LeftButton);
+    EXPECT_TRUE(window().feel().isPointing());
+    BodyView &back = window().bodyView(View::Back);
+    window().setLayer(Layer::Skin);
+    const Place thigh{StructureId{"posterior-region-of-thigh-medial"}, Side::Right};
+    QTest::mouseClick(&back, Qt::LeftButton, {}, pixelOf(back, thigh));
+    EXPECT_FALSE(window().feel().isPointing());
+    ASSERT_EQ(findings().size(), 1U);
+    EXPECT_EQ(findings()[0].refersTo, std::vector<Place>{thigh});
+    EXPECT_EQ(session().aim()->place.structure.value, "piriformis") << "the aim stays";
+    QTest::mouseClick(&back, Qt::LeftButton, {}, pixelOf(back, thigh));
+    EXPECT_EQ(session().aim()->place, thigh);
+}
+
+TEST_F(FeelTest, JointsHavePlayAndEndFeel)
+{
+    aim("hip-joint", Side::Left);
+    QTest::mouseClick(row("Joint play")->button(2), Qt::LeftButton);
+    QTest::mouseClick(row("End feel")->button(1), Qt::LeftButton);
+    QTest::mouseClick(button("Felt only after comparing with the other side"), Qt::LeftButton);
+    ASSERT_EQ(findings().size(), 1U);
+    EXPECT_EQ(findings()[0].play, JointPlay{2});
+    EXPECT_EQ(findings()[0].endFeel, EndFeel::Firm);
+    EXPECT_TRUE(findings()[0].afterComparing);
+    aim("gluteus-medius", Side::Left);
+    EXPECT_FALSE(row("Joint play")->isVisible());
+}
+
+TEST_F(FeelTest, ASweepMarksAsTheFingerGoes)
+{
+    aim("iliac-crest", Side::Right);
+    inNext<SweepDialog>([](SweepDialog &dialog) {
+        EdgeStrip &strip = dialog.strip();
+        strip.setFocus();
+        for (const auto k : {Qt::Key_0, Qt::Key_0, Qt::Key_2, Qt::Key_3})
+            QTest::keyClick(&strip, k);
+        EXPECT_EQ(strip.at(), 4U);
+        QTest::keyClick(&strip, Qt::Key_Left);
+        QTest::keyClick(&strip, Qt::Key_Delete);
+        EXPECT_FALSE(strip.marks()[3]);
+        QTest::mouseClick(&strip, Qt::LeftButton, {}, strip.field(5).center().toPoint());
+        QTest::mouseClick(&strip, Qt::LeftButton, {}, strip.field(5).center().toPoint());
+        EXPECT_EQ(strip.marks()[5], 1);
+        dialog.accept();
+    });
+    QTest::mouseClick(button("Sweep along this edge ..."), Qt::LeftButton);
+    ASSERT_FALSE(findings().empty());
+    for (const Finding &f : findings()) {
+        EXPECT_EQ(f.place.side, Side::Right);
+        if (f.tenderness) {
+            EXPECT_FALSE(f.note.empty());
+        }
+    }
+    session().undoStack().undo();
+    EXPECT_TRUE(findings().empty()) << "one step of undo";
+}
+
+} // namespace raphe::test

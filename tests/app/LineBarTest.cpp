@@ -1,0 +1,130 @@
+// The typed line in the window: read while it is typed, asked where it is open, recorded as one step, never with a side that was
+// not typed.
+#include "app/raphe/examination/LineHelp.h"
+#include "tests/app/InNext.h"
+#include "tests/app/Window.h"
+
+#include <QLabel>
+#include <QLineEdit>
+#include <QTextBrowser>
+
+namespace raphe::test {
+
+namespace {
+
+class LineBarTest : public WindowTest {
+protected:
+    QLineEdit &line() { return window().line().line(); }
+    void type(const char *text)
+    {
+        line().setFocus();
+        QTest::keyClicks(&line(), QString::fromUtf8(text));
+    }
+    void enter() { QTest::keyClick(&line(), Qt::Key_Return); }
+    QStringList chips(const QString &role)
+    {
+        QStringList out;
+        for (const auto *label : window().line().findChildren<QLabel *>())
+            if (label->property("chip").toString() == role)
+                out << label->text();
+        return out;
+    }
+    QPushButton *answer(const QString &part)
+    {
+        for (auto *button : window().line().findChildren<QPushButton *>())
+            if (button->property("chip").toString() == "answer" && button->text().contains(part))
+                return button;
+        return nullptr;
+    }
+};
+
+} // namespace
+
+TEST_F(LineBarTest, KeyLTakesTheLineAndEnterRecordsAllAsOneStep)
+{
+    window().bodyView(View::Back).setFocus();
+    key(Qt::Key_L);
+    EXPECT_TRUE(line().hasFocus());
+    type("r glute max origin tender 3 familiar, l l4/5 clear, hip ir 32 r 45 l");
+    EXPECT_TRUE(findings().empty()) << "nothing is recorded before Enter";
+    EXPECT_EQ(chips("read").size(), 4) << chips("read").join('|').toStdString();
+    enter();
+    ASSERT_EQ(findings().size(), 2U);
+    EXPECT_EQ(findings()[0].place, (Place{StructureId{"gluteus-maximus"}, Side::Right}));
+    EXPECT_EQ(findings()[0].spot, Spot::Origin);
+    EXPECT_TRUE(findings()[0].familiar);
+    EXPECT_EQ(findings()[1].place, (Place{StructureId{"l4-l5"}, Side::Left}));
+    ASSERT_EQ(session().visit().measures.size(), 2U);
+    EXPECT_EQ(session().visit().measures[0].side, Side::Right);
+    EXPECT_EQ(session().visit().measures[0].value, 32);
+    EXPECT_TRUE(session().visit().measures[0].mode) << "as the sheet measures";
+    EXPECT_EQ(line().text(), "");
+    session().undoStack().undo();
+    EXPECT_TRUE(findings().empty());
+    EXPECT_TRUE(session().visit().measures.empty());
+    QTest::keyClick(&line(), Qt::Key_Up);
+    EXPECT_TRUE(line().text().startsWith("r glute max")) << "the line before comes back";
+}
+
+TEST_F(LineBarTest, WhatIsOpenIsAskedAndAnsweredByAButton)
+{
+    type("glute med tender 2");
+    EXPECT_EQ(chips("ask").size(), 1);
+    enter();
+    EXPECT_TRUE(findings().empty());
+    auto *right = answer("right");
+    ASSERT_NE(right, nullptr);
+    QTest::mouseClick(right, Qt::LeftButton);
+    QCoreApplication::processEvents();
+    EXPECT_TRUE(chips("ask").isEmpty()) << line().text().toStdString();
+    enter();
+    ASSERT_EQ(findings().size(), 1U);
+    EXPECT_EQ(findings()[0].place, (Place{StructureId{"gluteus-medius"}, Side::Right}));
+}
+
+TEST_F(LineBarTest, AMistakeIsNamedAndNothingIsLost)
+{
+    type("r glute max tender 9");
+    EXPECT_EQ(chips("mistake").size(), 1);
+    enter();
+    EXPECT_TRUE(findings().empty());
+    EXPECT_EQ(line().text(), "r glute max tender 9");
+}
+
+TEST_F(LineBarTest, NamesAreOfferedAsTheyBegin)
+{
+    type("r piri");
+    QPushButton *offered = nullptr;
+    for (auto *button : window().line().findChildren<QPushButton *>())
+        if (button->property("chip").toString() == "offer" && button->text().contains("piriformis"))
+            offered = button;
+    ASSERT_NE(offered, nullptr);
+    QTest::keyClick(&line(), Qt::Key_Down);
+    EXPECT_EQ(QApplication::focusWidget()->property("chip").toString(), QStringLiteral("offer"));
+    QTest::mouseClick(offered, Qt::LeftButton);
+    QCoreApplication::processEvents();
+    EXPECT_TRUE(line().text().startsWith("r piriformis")) << line().text().toStdString();
+    EXPECT_TRUE(line().hasFocus());
+}
+
+TEST_F(LineBarTest, LaterWordsOfAPlaceStandBesideTheEarlierOnes)
+{
+    type("r piriformis tender 2");
+    enter();
+    type("r piriformis stuck 1 ropy");
+    enter();
+    ASSERT_EQ(findings().size(), 1U);
+    EXPECT_EQ(findings()[0].tenderness, Tenderness{2});
+    EXPECT_EQ(findings()[0].restriction, Restriction{1});
+    EXPECT_EQ(findings()[0].texture, std::vector<std::string>{"ropy"});
+}
+
+TEST_F(LineBarTest, ThePageOfHelpIsThere)
+{
+    LineHelp help;
+    const QString text = help.findChild<QTextBrowser *>()->toPlainText();
+    EXPECT_GT(text.size(), 600);
+    EXPECT_TRUE(text.contains("tender"));
+}
+
+} // namespace raphe::test
