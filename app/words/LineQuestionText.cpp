@@ -24,7 +24,8 @@ QString pattern(Doubt doubt)
     case Doubt::LetterAndNumber: return tr("What does '%1' mean here?");
     case Doubt::NumberWithoutScale: return tr("'%1' of what?");
     case Doubt::GradeRange: return tr("Which of the two in '%1'?");
-    case Doubt::NoSpotThere: return tr("'%1': only muscles, fasciae, ligaments and tendons have such a spot. Which place is meant?");
+    case Doubt::NoSpotThere:
+        return tr("'%1': only muscles, fasciae, ligaments and tendons have such a spot. Which place is meant?");
     case Doubt::NoSuchEnd: return tr("It does not attach at '%1'. At which end was it?");
     case Doubt::EitherEnd: return tr("It attaches at '%1' with both ends. Origin or insertion?");
     case Doubt::PlayOfBone: return tr("Joint play belongs to a joint. Which joint of '%1'?");

@@ -26,8 +26,7 @@ bool saysSomething(const Mark &mark)
 
 class Splitter {
 public:
-    Splitter(const std::vector<Mark> &marks, const LineWords &words, HeadSide head)
-        : m_marks(marks), m_words(words), m_head(head)
+    Splitter(const std::vector<Mark> &marks, const LineWords &words, HeadSide head) : m_marks(marks), m_words(words), m_head(head)
     {
         for (std::size_t i = 0; i < marks.size(); ++i)
             if (const auto subject = subjectAt(i)) {

@@ -11,6 +11,7 @@ using namespace language;
 namespace {
 
 constexpr std::size_t mostWords = 5; // of a name that is being typed
+constexpr std::size_t roomForPhrases = 3; // among the names
 
 bool isWordLike(const Token &token)
 {
@@ -38,8 +39,10 @@ public:
             const std::string typed = textFrom(from);
             if (typed.size() < 2)
                 continue;
-            addNames(typed, m_tokens[from].begin);
-            addPhrases(typed, m_tokens[from].begin);
+            const auto phrases = phrasesBeginning(typed);
+            addNames(typed, m_tokens[from].begin, std::min(phrases.size(), roomForPhrases));
+            for (const std::string &phrase : phrases)
+                add(phrase, m_tokens[from].begin, {});
         }
         return std::move(m_out);
     }
@@ -60,14 +63,15 @@ private:
             m_out.push_back({std::move(insert), begin, m_cursor, std::move(structure)});
     }
 
-    void addNames(const std::string &typed, std::size_t begin)
+    void addNames(const std::string &typed, std::size_t begin, std::size_t room)
     {
         const auto &structures = m_words.atlas().structures();
-        for (const NameIndex::Begun &begun : m_words.names().beginning(typed, m_most))
+        const std::size_t left = m_most - std::min(m_most, m_out.size() + room);
+        for (const NameIndex::Begun &begun : m_words.names().beginning(typed, left))
             add(begun.name, begin, structures[begun.structure].id);
     }
 
-    void addPhrases(const std::string &typed, std::size_t begin)
+    std::vector<std::string> phrasesBeginning(const std::string &typed) const
     {
         std::vector<std::string> found;
         for (const LineMovement &movement : m_words.list().movements)
@@ -83,8 +87,7 @@ private:
                 found.push_back(texture);
         std::sort(found.begin(), found.end(),
             [](const std::string &a, const std::string &b) { return std::pair(a.size(), a) < std::pair(b.size(), b); });
-        for (std::string &phrase : found)
-            add(std::move(phrase), begin, {});
+        return found;
     }
 
     const LineWords &m_words;
@@ -97,8 +100,7 @@ private:
 
 } // namespace
 
-std::vector<LineCompletion> completions(
-    std::string_view line, std::size_t cursor, const LineWords &words, std::size_t most)
+std::vector<LineCompletion> completions(std::string_view line, std::size_t cursor, const LineWords &words, std::size_t most)
 {
     return Completer(line, cursor, words, most).run();
 }

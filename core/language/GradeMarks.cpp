@@ -82,8 +82,8 @@ GradeFound gradeAfter(const std::vector<Token> &tokens, std::size_t at, Quality 
         out.end = at + 1;
     } else if (const auto number = numberAt(tokens, at)) {
         // The number of a name ('tender rib 5', '5th rib') is no grade.
-        if (isKind(tokens, number->end, TokenKind::Word, true) && !number->upTo && words.names().choose(
-                tokens[number->end].text, Freedom::Exact).hasExact && tokens[number->end].text.size() == 2)
+        if (isKind(tokens, number->end, TokenKind::Word, true) && !number->upTo
+            && words.names().choose(tokens[number->end].text, Freedom::Exact).hasExact && tokens[number->end].text.size() == 2)
             return out;
         out.said.value = number->value;
         out.said.upTo = number->upTo;

@@ -28,7 +28,6 @@ struct GradeFound {
     std::size_t end = 0; // token after it
 };
 /// What follows a grade word, from the token `at` on: a number, plus signs, or nothing.
-[[nodiscard]] GradeFound gradeAfter(
-    const std::vector<Token> &tokens, std::size_t at, Quality quality, const LineWords &words);
+[[nodiscard]] GradeFound gradeAfter(const std::vector<Token> &tokens, std::size_t at, Quality quality, const LineWords &words);
 
 } // namespace raphe::language

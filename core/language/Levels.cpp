@@ -43,9 +43,8 @@ std::vector<std::size_t> segmentsBetween(const std::string &upper, const std::st
     while (level != lower && out.size() < 30) {
         const std::string prefix = level + "-";
         const auto &all = words.atlas().structures();
-        const auto next = std::find_if(all.begin(), all.end(), [&](const Structure &s) {
-            return s.id.value.starts_with(prefix) && words.atlas().isSpinalSegment(s.id);
-        });
+        const auto next = std::find_if(all.begin(), all.end(),
+            [&](const Structure &s) { return s.id.value.starts_with(prefix) && words.atlas().isSpinalSegment(s.id); });
         if (next == all.end())
             return {};
         out.push_back(static_cast<std::size_t>(next - all.begin()));
@@ -92,8 +91,7 @@ std::optional<Level> levelAt(const std::vector<Token> &tokens, std::size_t at, c
             return {};
         return Level{2, one ? std::vector{*one} : std::vector<std::size_t>()};
     }
-    return Level{next - at + 1,
-        segmentsBetween(*letter + std::to_string(*first), *other + std::to_string(*second), words)};
+    return Level{next - at + 1, segmentsBetween(*letter + std::to_string(*first), *other + std::to_string(*second), words)};
 }
 
 std::vector<std::size_t> segmentsOf(const StructureId &vertebra, const LineWords &words)
@@ -120,8 +118,8 @@ bool isOfSpine(const Structure &structure, const Atlas &atlas)
             return true;
     const Joint *joint = atlas.findJoint(structure.id);
     return joint && atlas.isSpinalSegment(structure.id)
-        && std::any_of(joint->bones.begin(), joint->bones.end(),
-            [&](const StructureId &bone) { return isVertebra(atlas.at(bone)); });
+        && std::any_of(
+            joint->bones.begin(), joint->bones.end(), [&](const StructureId &bone) { return isVertebra(atlas.at(bone)); });
 }
 
 } // namespace raphe::language

@@ -34,8 +34,8 @@ constexpr Sign signs[] = {{"\u2013", TokenKind::Dash, "-"}, {"\u2014", TokenKind
 
 const Sign *signAt(std::string_view rest)
 {
-    const auto *found = std::find_if(
-        std::begin(signs), std::end(signs), [&](const Sign &sign) { return rest.starts_with(sign.bytes); });
+    const auto *found =
+        std::find_if(std::begin(signs), std::end(signs), [&](const Sign &sign) { return rest.starts_with(sign.bytes); });
     return found == std::end(signs) ? nullptr : found;
 }
 

@@ -34,7 +34,7 @@ enum class MarkKind {
     Pluses, // number
     Unit, // word
     Mode, // word
-    Device, // text
+    Device, // device
     PainFrom,
     Retest,
     Break,
@@ -68,6 +68,7 @@ struct Mark {
     std::vector<std::size_t> movements; // of WordList::movements
     GradeSaid grade;
     std::string text;
+    Device device{};
     double number = 0;
     std::optional<double> upTo;
     bool bindsLeft = false; // belongs to the structure before it, whatever follows

@@ -57,20 +57,21 @@ private:
     void take(const Mark &mark)
     {
         switch (mark.kind) {
-        case MarkKind::Side: m_sides.push_back(mark); m_order += 's'; return;
+        case MarkKind::Side:
+            m_sides.push_back(mark);
+            m_order += 's';
+            return;
         case MarkKind::Number:
             m_values.push_back({mark.number, stretchOf(mark), {}, {}});
             m_order += 'n';
             if (mark.upTo)
-                m_issues.ask(AskAbout::Amount, Doubt::GradeRange, stretchOf(mark)).choices
-                    = {{inDigits(mark.number), {}}, {inDigits(*mark.upTo), {}}};
+                m_issues.ask(AskAbout::Amount, Doubt::GradeRange, stretchOf(mark)).choices = {
+                    {inDigits(mark.number), {}}, {inDigits(*mark.upTo), {}}};
             return;
         case MarkKind::Unit: m_units.push_back(mark); return;
         case MarkKind::Mode: m_common.mode = mark.word == LineWord::Active ? MoveMode::Active : MoveMode::Passive; return;
-        case MarkKind::Device: m_common.device = fromWord(deviceWords, mark.text); return;
-        case MarkKind::PainFrom:
-            (m_values.empty() ? m_common.painFrom : m_values.back().painFrom) = mark.number;
-            return;
+        case MarkKind::Device: m_common.device = mark.device; return;
+        case MarkKind::PainFrom: (m_values.empty() ? m_common.painFrom : m_values.back().painFrom) = mark.number; return;
         case MarkKind::Familiar: m_common.familiar = mark.word == LineWord::Familiar; return;
         case MarkKind::Retest:
         case MarkKind::And: return;
@@ -191,8 +192,8 @@ private:
             question.choices = {{left + typed, {}}, {right + typed, {}}};
             return;
         }
-        LineQuestion &question
-            = askAboutMovement(Doubt::SideMissing, AskAbout::Side, spanOf(*m_values.front().at, *m_values.back().at));
+        LineQuestion &question =
+            askAboutMovement(Doubt::SideMissing, AskAbout::Side, spanOf(*m_values.front().at, *m_values.back().at));
         if (m_sides.empty() && m_values.size() == 2) {
             const std::string first = m_issues.textOf(*m_values[0].at);
             const std::string second = m_issues.textOf(*m_values[1].at);
@@ -237,8 +238,7 @@ private:
 
 } // namespace
 
-std::vector<Measure> measuresOf(
-    const Clause &clause, const std::optional<SideSaid> &head, const LineWords &words, Issues &issues)
+std::vector<Measure> measuresOf(const Clause &clause, const std::optional<SideSaid> &head, const LineWords &words, Issues &issues)
 {
     return MoveReader(clause, head, words, issues).run();
 }

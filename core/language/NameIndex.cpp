@@ -93,30 +93,34 @@ void NameIndex::add(std::size_t structure, const std::string &text, int rank)
 
 void NameIndex::index(const WordList &list)
 {
-    std::set<std::string> all;
+    std::vector<std::string_view> all;
     for (const auto &words : m_typed)
-        all.insert(words.begin(), words.end());
+        all.insert(all.end(), words.begin(), words.end());
+    std::sort(all.begin(), all.end());
+    all.erase(std::unique(all.begin(), all.end()), all.end());
     m_words.assign(all.begin(), all.end());
-    m_namesOf.resize(m_words.size());
-    for (const std::string &word : m_words) {
-        m_letters.push_back(lettersOf(word));
-        m_mayLeaveOut.push_back(std::find(list.leftOut.begin(), list.leftOut.end(), word) != list.leftOut.end());
+    std::unordered_map<std::string_view, std::size_t> places;
+    for (std::size_t i = 0; i < m_words.size(); ++i) {
+        places.emplace(m_words[i], i);
+        m_letters.push_back(lettersOf(m_words[i]));
+        m_mayLeaveOut.push_back(std::find(list.leftOut.begin(), list.leftOut.end(), m_words[i]) != list.leftOut.end());
     }
+    m_namesOf.resize(m_words.size());
+    m_whole.reserve(m_names.size());
     for (std::size_t name = 0; name < m_names.size(); ++name) {
+        std::string text;
         for (const std::string &word : m_typed[name]) {
-            const auto at = static_cast<std::size_t>(std::lower_bound(m_words.begin(), m_words.end(), word) - m_words.begin());
+            const std::size_t at = places.at(word);
             m_names[name].words.push_back(at);
             if (m_namesOf[at].empty() || m_namesOf[at].back() != name)
                 m_namesOf[at].push_back(name);
+            text.append(text.empty() ? "" : " ").append(word);
         }
         m_whole[keyOf(m_typed[name])].push_back(name);
-        if (m_names[name].rank < 2) {
-            std::string folded;
-            for (const std::string &word : m_typed[name])
-                folded.append(folded.empty() ? "" : " ").append(word);
-            m_byText.emplace(std::move(folded), name);
-        }
+        if (m_names[name].rank < 2)
+            m_byText.emplace_back(std::move(text), name);
     }
+    std::sort(m_byText.begin(), m_byText.end());
     m_typed.clear();
 }
 
@@ -287,10 +291,11 @@ std::vector<NameIndex::Begun> NameIndex::beginning(std::string_view folded, std:
 {
     std::vector<Begun> out;
     std::set<std::size_t> seen;
-    for (auto it = m_byText.lower_bound(std::string(folded)); it != m_byText.end() && it->first.starts_with(folded); ++it)
+    const auto from = std::lower_bound(
+        m_byText.begin(), m_byText.end(), folded, [](const auto &entry, std::string_view text) { return entry.first < text; });
+    for (auto it = from; it != m_byText.end() && it->first.starts_with(folded); ++it)
         out.push_back({m_names[it->second].structure, m_names[it->second].text});
-    std::stable_sort(
-        out.begin(), out.end(), [](const Begun &a, const Begun &b) { return a.name.size() < b.name.size(); });
+    std::stable_sort(out.begin(), out.end(), [](const Begun &a, const Begun &b) { return a.name.size() < b.name.size(); });
     std::erase_if(out, [&](const Begun &b) { return !seen.insert(b.structure).second; });
     if (out.size() > most)
         out.erase(out.begin() + static_cast<std::ptrdiff_t>(most), out.end());

@@ -6,7 +6,6 @@
 
 #include <cstddef>
 #include <cstdint>
-#include <map>
 #include <string>
 #include <string_view>
 #include <unordered_map>
@@ -80,7 +79,7 @@ private:
     std::vector<std::vector<std::string>> m_typed; // words of each name, until they are indexed
     std::unordered_map<std::string, std::vector<std::size_t>> m_whole; // key of a name -> names
     std::vector<std::string> m_joiners;
-    std::map<std::string, std::size_t> m_byText; // words of a name -> name
+    std::vector<std::pair<std::string, std::size_t>> m_byText; // words of a name, and the name; sorted
 };
 
 } // namespace raphe::language

@@ -9,6 +9,7 @@ namespace {
 
 constexpr std::size_t mostWords = 8; // in a typed name
 constexpr std::size_t mostChoices = 12; // in a question; there are twelve ribs
+constexpr std::size_t leastAlone = 6; // letters of the only word of a longer name that was typed
 constexpr double clearlyNearer = 0.05; // in units of a typing error
 
 using Kind = LineWords::Kind;
@@ -140,8 +141,7 @@ std::optional<NameFound> NameReader::shortened(const Window &window, std::size_t
     for (std::size_t n = window.tokens.size(); n > 0 && window.ends[n - 1] > longerThan; --n) {
         std::vector<const WordChoice *> choices;
         for (std::size_t i = 0; i < n; ++i)
-            choices.push_back(
-                &choice(window.tokens[i], mayBeCut(window.tokens[i], window) ? Freedom::Cut : Freedom::Exact));
+            choices.push_back(&choice(window.tokens[i], mayBeCut(window.tokens[i], window) ? Freedom::Cut : Freedom::Exact));
         if (std::any_of(choices.begin(), choices.end(), [](const WordChoice *c) { return c->none(); }))
             continue;
         const auto fits = m_words.names().fits(choices);
@@ -151,8 +151,8 @@ std::optional<NameFound> NameReader::shortened(const Window &window, std::size_t
         for (const NameFit &fit : fits)
             if (fit.missing == 0 && !fit.leftOut && found.structures.size() < mostChoices)
                 found.structures.push_back(fit.structure);
-        found.isSure = found.structures.size() == 1
-            || (fits[1].cost - fits[0].cost > clearlyNearer && fits[1].word == fits[0].word);
+        found.isSure =
+            found.structures.size() == 1 || (fits[1].cost - fits[0].cost > clearlyNearer && fits[1].word == fits[0].word);
         // One cut word that begins other words of names too ('occip') names none of them.
         if (n == 1)
             for (const NameFit &fit : fits)
@@ -216,8 +216,7 @@ std::optional<NameFound> NameReader::begun(const Window &window) const
     for (std::size_t n = window.tokens.size(); n > 0; --n) {
         std::vector<const WordChoice *> choices;
         for (std::size_t i = 0; i < n; ++i)
-            choices.push_back(
-                &choice(window.tokens[i], mayBeCut(window.tokens[i], window) ? Freedom::Cut : Freedom::Exact));
+            choices.push_back(&choice(window.tokens[i], mayBeCut(window.tokens[i], window) ? Freedom::Cut : Freedom::Exact));
         if (std::any_of(choices.begin(), choices.end(), [](const WordChoice *c) { return c->none(); }))
             continue;
         const auto fits = m_words.names().fits(choices);
@@ -236,10 +235,11 @@ std::optional<NameFound> NameReader::begun(const Window &window) const
         }
         const bool isOne = fits.size() == 1 || fits[1].missing > least;
         if (least == 0)
-            found.isSure
-                = isOne && (others == 0 || m_words.atlas().structures()[fits.front().structure].kind == raphe::Kind::Joint);
+            found.isSure =
+                isOne && (others == 0 || m_words.atlas().structures()[fits.front().structure].kind == raphe::Kind::Joint);
         else
-            found.isSure = fits.size() == 1 && least == 1 && fits.front().fromStart;
+            found.isSure = n == 1 && fits.size() == 1 && least == 1 && fits.front().fromStart
+                && m_tokens[window.tokens.front()].text.size() >= leastAlone;
         if (found.isSure)
             found.structures.resize(1);
         return found;

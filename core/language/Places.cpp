@@ -27,8 +27,7 @@ bool isOneSide(const std::optional<SideSaid> &side)
 }
 
 // The clause may leave one structure of several: by a side that only it has, or by an end that only it has.
-std::vector<std::size_t> narrowed(
-    const Mark &name, const std::optional<SideSaid> &side, const Said &said, const LineWords &words)
+std::vector<std::size_t> narrowed(const Mark &name, const std::optional<SideSaid> &side, const Said &said, const LineWords &words)
 {
     std::vector<std::size_t> left = name.structures;
     const auto keep = [&](auto fits) {
@@ -69,7 +68,8 @@ const std::string &phraseOf(SideWord side, const LineWords &words)
                                                  : LineWord::Midline;
     for (const auto &[w, says] : words.list().words)
         if (w == word)
-            return *std::max_element(says.begin(), says.begin() + static_cast<std::ptrdiff_t>(std::min<std::size_t>(says.size(), 3)),
+            return *std::max_element(says.begin(),
+                says.begin() + static_cast<std::ptrdiff_t>(std::min<std::size_t>(says.size(), 3)),
                 [](const std::string &a, const std::string &b) { return a.size() < b.size(); });
     static const std::string none;
     return none;
@@ -109,8 +109,8 @@ std::vector<Side> sidesOf(
             askVertebra(structure, name, *side, words, issues);
         } else if (side->at) {
             const Stretch at = spanOf(*side->at, stretchOf(name));
-            issues.ask(AskAbout::Side, Doubt::OnlyMidline, at).choices
-                = {{words.names().sureName(words.atlas(), structure), s.id}};
+            issues.ask(AskAbout::Side, Doubt::OnlyMidline, at).choices = {
+                {words.names().sureName(words.atlas(), structure), s.id}};
         } else {
             return {Side::Midline}; // a heading's side is of what has sides
         }
@@ -180,8 +180,7 @@ void checkJoint(std::size_t structure, const Mark &name, const Said &said, const
         if (std::any_of(joint.bones.begin(), joint.bones.end(),
                 [&](const StructureId &bone) { return std::find(bones.begin(), bones.end(), bone) != bones.end(); }))
             if (const Structure *found = words.atlas().find(joint.id); found && question.choices.size() < 12)
-                question.choices.push_back(
-                    choiceOf(static_cast<std::size_t>(found - words.atlas().structures().data()), words));
+                question.choices.push_back(choiceOf(static_cast<std::size_t>(found - words.atlas().structures().data()), words));
 }
 
 std::vector<Place> targetsOf(const Said &said, const LineWords &words, Issues &issues)

@@ -139,10 +139,7 @@ private:
         }
     }
 
-    void addUnknown(Stretch at)
-    {
-        m_unknown = m_unknown ? spanOf(*m_unknown, at) : at;
-    }
+    void addUnknown(Stretch at) { m_unknown = m_unknown ? spanOf(*m_unknown, at) : at; }
 
     void readGrade(const Mark &mark)
     {
@@ -206,8 +203,8 @@ private:
             choices.push_back({grade + " " + number, {}});
         }
         if (const auto level = vertebra(mark.text, static_cast<int>(mark.number), m_words))
-            choices.push_back({", " + m_words.names().sureName(m_words.atlas(), *level),
-                m_words.atlas().structures()[*level].id});
+            choices.push_back(
+                {", " + m_words.names().sureName(m_words.atlas(), *level), m_words.atlas().structures()[*level].id});
         const AskAbout about = couldBeSide ? AskAbout::Side : AskAbout::Scale;
         m_issues.ask(about, Doubt::LetterAndNumber, stretchOf(mark)).choices = std::move(choices);
     }
@@ -249,8 +246,8 @@ void checkSense(const Said &said, Stretch at, Issues &issues)
 {
     const Finding &what = said.what;
     const bool isTenderAndClear = what.clear.tenderness && what.tendernessGrade() > 0;
-    const bool isStiffAndClear = what.clear.motion
-        && (what.restrictionGrade() > 0 || (what.play && what.play->grade != JointPlay::normal));
+    const bool isStiffAndClear =
+        what.clear.motion && (what.restrictionGrade() > 0 || (what.play && what.play->grade != JointPlay::normal));
     const bool isUnableAndFound = what.isUnable() && (what.saysAnything() || said.certain || !said.refersTo.empty());
     if (isTenderAndClear || isStiffAndClear || isUnableAndFound)
         issues.fault(AskAbout::Amount, LineFault::Contradiction, at);
@@ -262,7 +259,8 @@ bool addTo(Finding &finding, const Finding &more)
 {
     const auto goesWith = [](const auto &a, const auto &b) { return !a || !b || *a == *b; };
     if (!goesWith(finding.tenderness, more.tenderness) || !goesWith(finding.restriction, more.restriction)
-        || !goesWith(finding.play, more.play) || !goesWith(finding.endFeel, more.endFeel) || finding.isUnable() || more.isUnable())
+        || !goesWith(finding.play, more.play) || !goesWith(finding.endFeel, more.endFeel) || finding.isUnable()
+        || more.isUnable())
         return false;
     const auto take = [](auto &into, const auto &from) {
         if (from)

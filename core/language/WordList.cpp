@@ -50,7 +50,7 @@ public:
             readMovement(at);
         for (const JsonReader &at : m_root.field("devices").items()) {
             at.expectObject({"device", "says"});
-            m_out.devices.push_back({at.string("device"), phrases(at.field("says"), "device")});
+            m_out.devices.push_back({readWord(deviceWords, at.field("device")), phrases(at.field("says"), "device")});
         }
         return std::move(m_out);
     }

@@ -4,6 +4,7 @@
 
 #include "core/anatomy/Atlas.h"
 #include "core/base/Result.h"
+#include "core/record/Measure.h"
 
 #include <optional>
 #include <string>
@@ -14,27 +15,61 @@ namespace raphe {
 
 /// What a word of the trade does in a line.
 enum class LineWord {
-    Left, Right, Both, Midline,
-    Tender, Stiff, Play, Normal,
-    Clear, ClearOfTenderness, ClearOfMotion, Unable,
-    Familiar, NotFamiliar, Certain, NotCertain, AfterComparing, RefersTo, At, And, Same,
-    Belly, Origin, Insertion, Border, Junction,
-    EndFeelSoft, EndFeelFirm, EndFeelHard, EndFeelSpringy, EndFeelEmpty, EndFeelSpasm,
-    Active, Passive, PainFrom, Retest, Degrees, Millimetres, Centimetres,
-    SuperficialFasciaOf, Filler
+    Left,
+    Right,
+    Both,
+    Midline,
+    Tender,
+    Stiff,
+    Play,
+    Normal,
+    Clear,
+    ClearOfTenderness,
+    ClearOfMotion,
+    Unable,
+    Familiar,
+    NotFamiliar,
+    Certain,
+    NotCertain,
+    AfterComparing,
+    RefersTo,
+    At,
+    And,
+    Same,
+    Belly,
+    Origin,
+    Insertion,
+    Border,
+    Junction,
+    EndFeelSoft,
+    EndFeelFirm,
+    EndFeelHard,
+    EndFeelSpringy,
+    EndFeelEmpty,
+    EndFeelSpasm,
+    Active,
+    Passive,
+    PainFrom,
+    Retest,
+    Degrees,
+    Millimetres,
+    Centimetres,
+    SuperficialFasciaOf,
+    Filler
 };
-inline constexpr WordTable<LineWord, 41> lineWordWords{{{LineWord::Left, "left"}, {LineWord::Right, "right"}, {LineWord::Both, "both"},
-    {LineWord::Midline, "midline"}, {LineWord::Tender, "tender"}, {LineWord::Stiff, "stiff"}, {LineWord::Play, "play"},
-    {LineWord::Normal, "normal"}, {LineWord::Clear, "clear"}, {LineWord::ClearOfTenderness, "clear-of-tenderness"},
-    {LineWord::ClearOfMotion, "clear-of-motion"}, {LineWord::Unable, "unable"}, {LineWord::Familiar, "familiar"},
-    {LineWord::NotFamiliar, "not-familiar"}, {LineWord::Certain, "certain"}, {LineWord::NotCertain, "not-certain"},
-    {LineWord::AfterComparing, "after-comparing"}, {LineWord::RefersTo, "refers-to"}, {LineWord::At, "at"}, {LineWord::And, "and"},
-    {LineWord::Same, "same"}, {LineWord::Belly, "belly"}, {LineWord::Origin, "origin"}, {LineWord::Insertion, "insertion"},
-    {LineWord::Border, "border"}, {LineWord::Junction, "junction"}, {LineWord::EndFeelSoft, "end-feel-soft"},
-    {LineWord::EndFeelFirm, "end-feel-firm"}, {LineWord::EndFeelHard, "end-feel-hard"}, {LineWord::EndFeelSpringy, "end-feel-springy"},
+inline constexpr WordTable<LineWord, 41> lineWordWords{{{LineWord::Left, "left"}, {LineWord::Right, "right"},
+    {LineWord::Both, "both"}, {LineWord::Midline, "midline"}, {LineWord::Tender, "tender"}, {LineWord::Stiff, "stiff"},
+    {LineWord::Play, "play"}, {LineWord::Normal, "normal"}, {LineWord::Clear, "clear"},
+    {LineWord::ClearOfTenderness, "clear-of-tenderness"}, {LineWord::ClearOfMotion, "clear-of-motion"},
+    {LineWord::Unable, "unable"}, {LineWord::Familiar, "familiar"}, {LineWord::NotFamiliar, "not-familiar"},
+    {LineWord::Certain, "certain"}, {LineWord::NotCertain, "not-certain"}, {LineWord::AfterComparing, "after-comparing"},
+    {LineWord::RefersTo, "refers-to"}, {LineWord::At, "at"}, {LineWord::And, "and"}, {LineWord::Same, "same"},
+    {LineWord::Belly, "belly"}, {LineWord::Origin, "origin"}, {LineWord::Insertion, "insertion"}, {LineWord::Border, "border"},
+    {LineWord::Junction, "junction"}, {LineWord::EndFeelSoft, "end-feel-soft"}, {LineWord::EndFeelFirm, "end-feel-firm"},
+    {LineWord::EndFeelHard, "end-feel-hard"}, {LineWord::EndFeelSpringy, "end-feel-springy"},
     {LineWord::EndFeelEmpty, "end-feel-empty"}, {LineWord::EndFeelSpasm, "end-feel-spasm"}, {LineWord::Active, "active"},
-    {LineWord::Passive, "passive"}, {LineWord::PainFrom, "pain-from"}, {LineWord::Retest, "retest"}, {LineWord::Degrees, "degrees"},
-    {LineWord::Millimetres, "millimetres"}, {LineWord::Centimetres, "centimetres"},
+    {LineWord::Passive, "passive"}, {LineWord::PainFrom, "pain-from"}, {LineWord::Retest, "retest"},
+    {LineWord::Degrees, "degrees"}, {LineWord::Millimetres, "millimetres"}, {LineWord::Centimetres, "centimetres"},
     {LineWord::SuperficialFasciaOf, "superficial-fascia-of"}, {LineWord::Filler, "filler"}}};
 
 enum class MoveUnit { Degrees, Millimetres };
@@ -86,11 +121,11 @@ struct WordList {
     std::vector<SpineLetter> spine;
     std::vector<MoveRegion> regions;
     std::vector<LineMovement> movements;
-    struct Device {
-        std::string device;
+    struct DeviceName {
+        Device device{};
         std::vector<std::string> says;
     };
-    std::vector<Device> devices;
+    std::vector<DeviceName> devices;
 };
 
 /// Fails with file and JSON pointer for unknown fields, words and ids, an empty list, and a phrase said twice with two meanings.

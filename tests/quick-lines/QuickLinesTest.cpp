@@ -1,9 +1,7 @@
 // Five hundred typed lines with what they mean (lines.json), written before the reader of them and by someone who had not seen
 // it. A line is right when everything in it is read exactly as intended, or asked about where a question is due. A finding or
 // value on a side that was not meant is the worst fault and is counted by itself.
-#include "tests/support/Content.h"
-
-#include "core/language/LineReading.h"
+#include "tests/core/language/EnglishWords.h"
 
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
@@ -25,17 +23,6 @@ json lines()
 {
     std::ifstream file(RAPHE_SOURCE_DIR "/tests/quick-lines/lines.json");
     return json::parse(file).at("lines");
-}
-
-const LineWords &words()
-{
-    static const LineWords made = [] {
-        auto list = readEmbeddedWordList("en", test::atlas());
-        if (!list)
-            throw std::runtime_error(test::inWords(list.error()));
-        return LineWords(test::atlas(), std::move(list).value());
-    }();
-    return made;
 }
 
 // The reading in the form of the file, without what is not said.
@@ -71,9 +58,9 @@ json formOf(const Finding &f)
 
 json formOf(const Measure &m)
 {
-    const auto &movements = words().list().movements;
-    const auto movement
-        = std::find_if(movements.begin(), movements.end(), [&](const LineMovement &known) { return known.id == m.movement; });
+    const auto &movements = test::englishWords().list().movements;
+    const auto movement =
+        std::find_if(movements.begin(), movements.end(), [&](const LineMovement &known) { return known.id == m.movement; });
     const char *unit = movement->unit == MoveUnit::Degrees ? "degrees" : "millimetres";
     json out{{"motion", m.movement}, {"side", wordOf(sideWords, m.side)}, {unit, m.value.value_or(-9999)}};
     return out;
@@ -105,7 +92,9 @@ std::vector<std::string> sorted(const json &meant, bool asNumbers)
 // Whether the line asks, or says what is wrong, about these words where they stand as words.
 bool asks(const LineReading &reading, const std::string &line, const std::string &about)
 {
-    const auto isInWord = [&](std::size_t at) { return at < line.size() && std::isalpha(static_cast<unsigned char>(line[at])) != 0; };
+    const auto isInWord = [&](std::size_t at) {
+        return at < line.size() && std::isalpha(static_cast<unsigned char>(line[at])) != 0;
+    };
     for (std::size_t begin = line.find(about); begin != std::string::npos; begin = line.find(about, begin + 1)) {
         const std::size_t end = begin + about.size();
         if ((begin > 0 && isInWord(begin - 1)) || isInWord(end))
@@ -129,7 +118,7 @@ Verdict judge(const json &entry)
 {
     const std::string line = entry.at("line");
     const json &expect = entry.at("expect");
-    const LineReading reading = readLine(line, words());
+    const LineReading reading = test::read(line);
     const auto findings = sorted(reading.findings());
     const auto measures = sorted(reading.measures());
     Verdict out;

@@ -1,0 +1,158 @@
+#include "core/language/LineReader.h"
+
+#include "core/language/Marker.h"
+#include "core/language/Moves.h"
+
+#include <algorithm>
+
+namespace raphe::language {
+
+LineReading LineReader::run()
+{
+    std::vector<Mark> part;
+    for (Mark &mark : marksOf(m_line, m_words)) {
+        if (mark.kind == MarkKind::Break) {
+            readPart(part);
+            part.clear();
+        } else if (mark.kind == MarkKind::Colon) {
+            if (!takeHeading(part))
+                readPart(part);
+            part.clear();
+        } else {
+            part.push_back(std::move(mark));
+        }
+    }
+    readPart(part);
+    std::stable_sort(
+        m_out.chips.begin(), m_out.chips.end(), [](const LineChip &a, const LineChip &b) { return a.begin < b.begin; });
+    return std::move(m_out);
+}
+
+bool LineReader::takeHeading(const std::vector<Mark> &part)
+{
+    const bool isHeading = !part.empty() && std::all_of(part.begin(), part.end(), [](const Mark &m) {
+        return m.kind == MarkKind::Side || m.kind == MarkKind::Name || m.kind == MarkKind::Region || m.kind == MarkKind::And;
+    });
+    if (!isHeading)
+        return false;
+    const bool hasName = std::any_of(part.begin(), part.end(), [](const Mark &m) { return m.kind == MarkKind::Name; });
+    const bool hasRegion = std::any_of(part.begin(), part.end(), [](const Mark &m) { return m.kind == MarkKind::Region; });
+    m_head.reset();
+    for (const Mark &mark : part)
+        if (mark.kind == MarkKind::Side)
+            m_head = SideSaid{mark.side, stretchOf(mark)};
+    if (!hasName && !hasRegion) {
+        m_headSide = m_head->side;
+        m_head.reset();
+        return true;
+    }
+    m_headSide.reset();
+    m_last = {};
+    for (const Mark &mark : part)
+        if (mark.kind == MarkKind::Name)
+            m_last.names.push_back(mark);
+    m_last.headSide = m_head;
+    return true;
+}
+
+void LineReader::readPart(const std::vector<Mark> &part)
+{
+    std::vector<Mark> marks;
+    for (std::size_t i = 0; i < part.size(); ++i) {
+        const bool isAnd = part[i].kind == MarkKind::And;
+        const bool isList = isAnd && i > 0 && i + 1 < part.size() && isPlace(part[i - 1]) && isPlace(part[i + 1]);
+        const bool isEnd = isAnd && !isList && i + 1 < part.size()
+            && (isPlace(part[i + 1]) || part[i + 1].kind == MarkKind::Side || part[i + 1].kind == MarkKind::Move
+                || part[i + 1].kind == MarkKind::Spot);
+        if (isEnd) {
+            readMarks(marks);
+            marks.clear();
+        } else if (!isAnd || isList) {
+            marks.push_back(part[i]);
+        }
+    }
+    readMarks(marks);
+}
+
+bool LineReader::isPlace(const Mark &mark)
+{
+    return mark.kind == MarkKind::Name || mark.kind == MarkKind::Region || mark.kind == MarkKind::NoLevel;
+}
+
+void LineReader::readMarks(const std::vector<Mark> &marks)
+{
+    if (marks.empty())
+        return;
+    for (Clause &clause : clausesOf(marks, m_words, m_headSide ? HeadSide::Yes : HeadSide::No))
+        readClause(clause);
+}
+
+Stretch LineReader::stretchOfClause(const Clause &clause)
+{
+    std::optional<Stretch> all;
+    const auto take = [&](const Mark &mark) { all = all ? spanOf(*all, stretchOf(mark)) : stretchOf(mark); };
+    for (const Mark &mark : clause.names)
+        take(mark);
+    for (const Mark &mark : clause.marks)
+        take(mark);
+    if (clause.movement)
+        take(*clause.movement);
+    return all.value_or(Stretch{});
+}
+
+void LineReader::readClause(Clause &clause)
+{
+    const Stretch at = stretchOfClause(clause);
+    if (clause.contested) {
+        askContested(*clause.contested, at);
+        m_last = {};
+        m_last.names = clause.names;
+        m_last.isPending = true;
+        return;
+    }
+    switch (clause.of) {
+    case Clause::Of::Movement: return readMovement(clause, at);
+    case Clause::Of::Names: return readNames(clause, at);
+    case Clause::Of::Nothing: return readContinued(clause, at);
+    }
+}
+
+void LineReader::askContested(const Mark &side, Stretch at)
+{
+    for (const LineChip &chip : m_out.chips)
+        if (const auto *question = std::get_if<LineQuestion>(&chip.is); question && question->begin == side.begin)
+            return;
+    Issues issues(m_line);
+    LineQuestion &question = issues.ask(AskAbout::Side, Doubt::SideOfEither, stretchOf(side));
+    const std::string typed = issues.textOf(stretchOf(side));
+    question.choices = {{typed + ",", {}}, {", " + typed, {}}};
+    add(issues, at);
+}
+
+void LineReader::add(const Issues &issues, Stretch at)
+{
+    for (const LineMistake &mistake : issues.mistakes())
+        m_out.chips.push_back({at.begin, at.end, mistake});
+    if (issues.mistakes().empty() && !issues.questions().empty())
+        m_out.chips.push_back({at.begin, at.end, issues.questions().front()});
+}
+
+void LineReader::readMovement(const Clause &clause, Stretch at)
+{
+    Issues issues(m_line);
+    std::optional<SideSaid> head;
+    if (m_headSide)
+        head = SideSaid{*m_headSide, {}};
+    if (!head && m_last.headSide)
+        head = m_last.headSide;
+    const auto measures = measuresOf(clause, head, m_words, issues);
+    add(issues, at);
+    for (const Measure &measure : measures)
+        m_out.chips.push_back({at.begin, at.end, measure});
+    m_last.movement = clause.movement;
+    m_last.names.clear();
+    m_last.findings.clear();
+    m_last.isPending = issues.any();
+}
+
+} // namespace raphe::language
