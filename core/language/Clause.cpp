@@ -319,14 +319,12 @@ std::vector<SidePart> sideParts(const Clause &clause)
                 out.back().marks.push_back(mark);
             continue;
         }
-        if (!isSideLast && !out.empty() && out.back().marks.empty())
-            return {};
         out.push_back({mark, std::move(waiting)});
         waiting.clear();
-        if (isSideLast && out.back().marks.empty())
-            return {};
     }
-    if (isSideLast && !waiting.empty())
+    const bool isOneEmpty
+        = out.size() > 1 && std::any_of(out.begin(), out.end(), [](const SidePart &part) { return part.marks.empty(); });
+    if (isOneEmpty || (isSideLast && !waiting.empty()))
         return {};
     return out;
 }

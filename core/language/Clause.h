@@ -31,8 +31,8 @@ enum class HeadSide { No, Yes };
 enum class Sidedness { Paired, Segment, Midline };
 [[nodiscard]] Sidedness sidednessOf(const Mark &name, const LineWords &words);
 
-/// The parts of a clause that has several side words, each with its side and its own marks; none when the side words stand
-/// side by side.
+/// The parts of a clause that has several side words, each with its side and its own marks; none when a side word has no marks
+/// of its own.
 struct SidePart {
     Mark side;
     std::vector<Mark> marks;

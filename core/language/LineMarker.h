@@ -56,6 +56,7 @@ private:
     void addAfterComparing(std::size_t end);
     // Parts are marked by going on as usual and taking the marks back.
     void addRefersTo(std::size_t end);
+    [[nodiscard]] bool isSpot(std::size_t token) const;
     [[nodiscard]] bool isAnd(std::size_t token) const;
     void takeTarget(std::size_t into);
     void addAt(std::size_t end);

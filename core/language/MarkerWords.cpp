@@ -169,6 +169,14 @@ void LineMarker::addRefersTo(std::size_t end)
     m_hasName = hasName;
 }
 
+bool LineMarker::isSpot(std::size_t token) const
+{
+    const Meaning *word = token < m_tokens.size() ? meaningOf(m_reader.phraseAt(token), Kind::Word) : nullptr;
+    const auto is = word ? static_cast<LineWord>(word->index) : LineWord::Filler;
+    return is == LineWord::Belly || is == LineWord::Origin || is == LineWord::Insertion || is == LineWord::Border
+        || is == LineWord::Junction;
+}
+
 bool LineMarker::isAnd(std::size_t token) const
 {
     const Meaning *word = meaningOf(m_reader.phraseAt(token), Kind::Word);
@@ -205,6 +213,10 @@ void LineMarker::addAt(std::size_t end)
 {
     while (end < m_tokens.size() && isFiller(end) && !m_reader.nameAt(end))
         ++end;
+    if (isSpot(end)) { // 'at the origin'
+        m_at = end;
+        return;
+    }
     const Before before = m_before;
     const Before structure = m_lineStructure;
     const bool hasName = m_hasName;

@@ -78,6 +78,11 @@ NameReader::Window NameReader::windowAt(std::size_t token) const
         const bool isLooseNumber = t.kind == TokenKind::Number && !t.glued && i > token && m_tokens[i - 1].text.size() == 1;
         if (isLooseNumber && (hasKind(m_phrases[i - 1], Kind::Word) || m_tokens[i - 1].kind == TokenKind::Number))
             break;
+        // Two levels side by side ('t2 t3') are no segment.
+        const bool isNextLevel = t.kind == TokenKind::Word && !t.glued && i > token && m_tokens[i - 1].kind == TokenKind::Number
+            && i + 1 < m_tokens.size() && m_tokens[i + 1].kind == TokenKind::Number && m_tokens[i + 1].glued;
+        if (isNextLevel)
+            break;
         window.tokens.push_back(i);
         window.ends.push_back(i + 1);
     }
