@@ -2,10 +2,14 @@
 
 #include <algorithm>
 #include <array>
+#include <map>
 
 namespace raphe::language {
 
 namespace {
+
+// Marks before a name that may belong to it; our choice, beyond what is typed before a name.
+constexpr std::size_t mostBefore = 8;
 
 // What a clause is about: a name, a list of names, or a joint with its movement.
 struct Subject {
@@ -186,29 +190,88 @@ private:
         return false;
     }
 
-    // Where each clause starts: of all ways that give every structure its side, the one that leaves none without words; marks go
-    // to the structure before them where both will do. A side word that no way can place is contested.
+    // Where each clause starts: of all ways that give every structure its side, the one that leaves fewest without words; marks
+    // go to the structure before them where both will do. A side word that two ways place differently, or none, is contested.
     void chooseStarts(std::vector<std::size_t> &starts)
     {
         m_contested.assign(m_subjects.size(), {});
-        m_count = 0;
-        std::vector<std::size_t> trial(m_subjects.size(), 0);
-        tryFrom(1, trial, {});
-        if (m_count > 0) {
-            starts = m_best;
-            for (const std::size_t other : m_othersAt) // two ways that differ in a side
-                contest(other);
-            return;
+        const auto ways = waysFromEnd();
+        if (!ways.front().begin()->second)
+            return splitAsTyped(starts);
+        for (std::size_t i = 0; i + 1 < m_subjects.size(); ++i) {
+            std::optional<std::size_t> chosen;
+            for (auto next = ways[i + 1].rbegin(); next != ways[i + 1].rend(); ++next) {
+                if (sumOf(rankOf(i, starts[i], next->first), next->second) != ways[i].at(starts[i]))
+                    continue;
+                if (!chosen)
+                    chosen = next->first;
+                else
+                    contestBetween(next->first, *chosen);
+            }
+            starts[i + 1] = *chosen;
         }
+    }
+
+    // Of each clause and each mark it could start with, the best rank from there to the end of the line; nothing: no way.
+    using Rank = std::optional<std::pair<int, int>>;
+    using Ways = std::map<std::size_t, Rank>;
+    std::vector<Ways> waysFromEnd() const
+    {
+        std::vector<Ways> ways(m_subjects.size());
+        for (std::size_t i = m_subjects.size(); i-- > 0;)
+            for (const std::size_t start : startsOf(i)) {
+                Rank best;
+                if (i + 1 == m_subjects.size())
+                    best = rankOf(i, start, m_marks.size());
+                else
+                    for (const auto &[next, rest] : ways[i + 1])
+                        if (const Rank rank = sumOf(rankOf(i, start, next), rest); rank && (!best || *rank < *best))
+                            best = rank;
+                ways[i].emplace(start, best);
+            }
+        return ways;
+    }
+
+    std::vector<std::size_t> startsOf(std::size_t i) const
+    {
+        if (i == 0)
+            return {0};
+        std::vector<std::size_t> out;
+        for (std::size_t start = m_subjects[i - 1].last + 1; start <= m_subjects[i].first; ++start)
+            if (start + mostBefore >= m_subjects[i].first)
+                out.push_back(start);
+        return out;
+    }
+
+    Rank rankOf(std::size_t i, std::size_t from, std::size_t to) const
+    {
+        const auto score = scoreOf(from, to, m_subjects[i]);
+        return score ? Rank(std::pair(score->empty, score->severalSides)) : Rank();
+    }
+
+    static Rank sumOf(const Rank &a, const Rank &b)
+    {
+        return a && b ? Rank(std::pair(a->first + b->first, a->second + b->second)) : Rank();
+    }
+
+    // No way fits: a side word directly before a name opens its clause, all else stays with the name before.
+    void splitAsTyped(std::vector<std::size_t> &starts)
+    {
         for (std::size_t i = 1; i < m_subjects.size(); ++i) {
-            const std::size_t from = m_subjects[i - 1].last + 1;
             std::size_t start = m_subjects[i].first;
-            if (start > from && m_marks[start - 1].kind == MarkKind::Side)
+            if (start > m_subjects[i - 1].last + 1 && m_marks[start - 1].kind == MarkKind::Side)
                 --start;
             starts[i] = start;
         }
         for (std::size_t i = 1; i < m_subjects.size(); ++i)
             contestIfNeeded(i, starts);
+    }
+
+    void contestBetween(std::size_t from, std::size_t to)
+    {
+        for (std::size_t at = from; at < to; ++at)
+            if (m_marks[at].kind == MarkKind::Side)
+                contest(at);
     }
 
     void contestIfNeeded(std::size_t i, const std::vector<std::size_t> &starts)
@@ -233,101 +296,14 @@ private:
             }
     }
 
-    void tryFrom(std::size_t i, std::vector<std::size_t> &trial, Score sum)
-    {
-        if (m_tries > 20000) // a line that long is no line
-            return;
-        ++m_tries;
-        if (i == m_subjects.size()) {
-            if (const auto score = scoreOf(trial[i - 1], m_marks.size(), m_subjects[i - 1]))
-                keep(trial, {sum.severalSides + score->severalSides, sum.empty + score->empty});
-            return;
-        }
-        for (std::size_t start = m_subjects[i].first + 1; start-- > m_subjects[i - 1].last + 1;)
-            if (const auto score = scoreOf(trial[i - 1], start, m_subjects[i - 1])) {
-                trial[i] = start;
-                tryFrom(i + 1, trial, {sum.severalSides + score->severalSides, sum.empty + score->empty});
-            }
-    }
-
-    void keep(const std::vector<std::size_t> &trial, Score score)
-    {
-        const auto rank = std::pair(score.empty, score.severalSides);
-        if (m_count > 0 && rank > m_bestRank)
-            return;
-        if (m_count > 0 && rank == m_bestRank) {
-            noteOther(trial);
-            return;
-        }
-        m_count = 1;
-        m_best = trial;
-        m_bestRank = rank;
-        m_othersAt.clear();
-    }
-
-    void noteOther(const std::vector<std::size_t> &trial)
-    {
-        for (std::size_t i = 1; i < trial.size(); ++i)
-            for (std::size_t at = std::min(trial[i], m_best[i]); at < std::max(trial[i], m_best[i]); ++at)
-                if (m_marks[at].kind == MarkKind::Side)
-                    m_othersAt.push_back(at);
-    }
-
     const std::vector<Mark> &m_marks;
     const LineWords &m_words;
     HeadSide m_head;
     std::vector<Subject> m_subjects;
     std::vector<std::optional<std::size_t>> m_contested;
-    std::vector<std::size_t> m_best;
-    std::pair<int, int> m_bestRank;
-    std::vector<std::size_t> m_othersAt;
-    int m_count = 0;
-    mutable int m_tries = 0;
 };
 
 } // namespace
-
-Sidedness sidednessOf(const Mark &name, const LineWords &words)
-{
-    bool hasMidline = false;
-    for (const std::size_t index : name.structures) {
-        const Structure &s = words.atlas().structures()[index];
-        if (s.paired)
-            return Sidedness::Paired;
-        if (words.atlas().isSpinalSegment(s.id))
-            return Sidedness::Segment;
-        hasMidline = true;
-    }
-    return hasMidline ? Sidedness::Midline : Sidedness::Segment;
-}
-
-std::vector<SidePart> sideParts(const Clause &clause)
-{
-    std::vector<SidePart> out;
-    // Side first ('r t3 l t2') or side last ('t3 r t2 l'), seen from what stands behind the names.
-    std::size_t from = clause.firstSaid.value_or(0);
-    const bool isSideBeforeName = std::any_of(clause.marks.begin(), clause.marks.begin() + static_cast<std::ptrdiff_t>(from),
-        [](const Mark &m) { return m.kind == MarkKind::Side; });
-    const bool isSideLast = !isSideBeforeName && from < clause.marks.size() && clause.marks[from].kind != MarkKind::Side;
-    std::vector<Mark> waiting;
-    for (std::size_t i = 0; i < clause.marks.size(); ++i) {
-        const Mark &mark = clause.marks[i];
-        if (mark.kind != MarkKind::Side) {
-            if (out.empty() || isSideLast)
-                waiting.push_back(mark);
-            else
-                out.back().marks.push_back(mark);
-            continue;
-        }
-        out.push_back({mark, std::move(waiting)});
-        waiting.clear();
-    }
-    const bool isOneEmpty
-        = out.size() > 1 && std::any_of(out.begin(), out.end(), [](const SidePart &part) { return part.marks.empty(); });
-    if (isOneEmpty || (isSideLast && !waiting.empty()))
-        return {};
-    return out;
-}
 
 std::vector<Clause> clausesOf(const std::vector<Mark> &marks, const LineWords &words, HeadSide head)
 {
