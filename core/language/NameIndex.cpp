@@ -243,7 +243,7 @@ std::vector<NameFit> NameIndex::fits(const std::vector<const WordChoice *> &word
             for (const std::size_t name : m_namesOf[slip.word])
                 use(name);
     };
-    const WordChoice *rarest = nullptr;
+    const WordChoice *rarest = words.front();
     std::size_t fewest = std::numeric_limits<std::size_t>::max();
     for (const WordChoice *choice : words) {
         std::size_t count = 0;
