@@ -200,7 +200,9 @@ private:
             if (!isGrade && m_hasSide)
                 continue;
             couldBeSide = couldBeSide || !isGrade;
-            choices.push_back({grade + " " + number, {}});
+            std::string insert = grade;
+            insert.append(" ").append(number);
+            choices.push_back({std::move(insert), {}});
         }
         if (const auto level = vertebra(mark.text, static_cast<int>(mark.number), m_words))
             choices.push_back(
