@@ -7,6 +7,7 @@
 #include "tests/app/Window.h"
 
 #include <QComboBox>
+#include <QDialog>
 #include <QLineEdit>
 #include <QTabWidget>
 
@@ -25,25 +26,25 @@ protected:
         QCoreApplication::processEvents();
     }
 
-    template <class T> T *named(const QString &name)
+    template <class T> T *named(const char *name)
     {
         for (auto *widget : window().examine().findChildren<T *>())
-            if (widget->accessibleName() == name)
+            if (widget->accessibleName() == QString::fromUtf8(name))
                 return widget;
-        ADD_FAILURE() << "nothing is called " << name.toStdString();
+        ADD_FAILURE() << "nothing is called " << name;
         return nullptr;
     }
     void part(int index) { window().examine().findChild<QTabWidget *>()->setCurrentIndex(index); }
-    void write(const QString &line, const QString &text)
+    void write(const char *line, const char *text)
     {
         auto *edit = named<QLineEdit>(line);
         ASSERT_NE(edit, nullptr);
         edit->setFocus();
         edit->selectAll();
-        QTest::keyClicks(edit, text);
+        QTest::keyClicks(edit, QString::fromUtf8(text));
         QTest::keyClick(edit, Qt::Key_Return);
     }
-    void choose(const QString &row, int index)
+    void choose(const char *row, int index)
     {
         auto *found = named<ChoiceRow>(row);
         ASSERT_NE(found, nullptr);
@@ -71,7 +72,7 @@ TEST_F(ExamineTest, AMovementIsRecordedOnItsSideWithHowItWasMeasured)
     session().undoStack().undo();
     EXPECT_TRUE(visit().measures.empty());
     EXPECT_TRUE(visit().timeline.empty()) << "what was taken back has no time";
-    EXPECT_EQ(named<QLineEdit>("RIGHT trunk side bending: how far, degrees")->text(), "");
+    EXPECT_EQ(named<QLineEdit>("RIGHT trunk side bending: how far, degrees")->text(), QStringLiteral(""));
 }
 
 TEST_F(ExamineTest, LettersInTheFieldSayWhatIsNotANumber)
@@ -79,7 +80,7 @@ TEST_F(ExamineTest, LettersInTheFieldSayWhatIsNotANumber)
     auto *edit = named<QLineEdit>("trunk flexion: how far, degrees");
     ASSERT_NE(edit, nullptr);
     edit->setFocus();
-    QTest::keyClicks(edit, "40");
+    QTest::keyClicks(edit, QStringLiteral("40"));
     QTest::keyClick(edit, Qt::Key_F);
     ASSERT_EQ(visit().measures.size(), 1U);
     EXPECT_EQ(visit().measures[0].value, 40);
@@ -89,7 +90,7 @@ TEST_F(ExamineTest, LettersInTheFieldSayWhatIsNotANumber)
     EXPECT_FALSE(visit().measures[0].familiar);
     QTest::keyClick(edit, Qt::Key_R);
     EXPECT_EQ(visit().retest, (RetestMark{MomentKind::Movement, "trunk-flexion", Side::Midline}));
-    EXPECT_EQ(edit->text(), "40") << "letters are not typed";
+    EXPECT_EQ(edit->text(), QStringLiteral("40")) << "letters are not typed";
     QTest::keyClick(edit, Qt::Key_R);
     EXPECT_FALSE(visit().retest);
 }
@@ -117,9 +118,9 @@ TEST_F(ExamineTest, SidesAreComparedInWordsWithTheErrorOrThatItIsUnknown)
     Q_EMIT device->activated(device->currentIndex());
     write("RIGHT shoulder abduction: how far, degrees", "120");
     write("LEFT shoulder abduction: how far, degrees", "150");
-    const auto says = [&](const QString &part) {
+    const auto says = [&](const char *part) {
         for (const auto *label : window().examine().findChildren<WrappedLabel *>())
-            if (label->isVisible() && label->text().contains(part))
+            if (label->isVisible() && label->text().contains(QString::fromUtf8(part)))
                 return true;
         return false;
     };
@@ -137,13 +138,14 @@ TEST_F(ExamineTest, ActiveAndPassiveAreKeptApart)
     auto *mode = named<QComboBox>("Who moves");
     mode->setCurrentIndex(1);
     Q_EMIT mode->activated(1);
-    EXPECT_EQ(named<QLineEdit>("trunk flexion: how far, degrees")->text(), "") << "nothing was measured passively";
+    EXPECT_EQ(named<QLineEdit>("trunk flexion: how far, degrees")->text(), QStringLiteral(""))
+        << "nothing was measured passively";
     write("trunk flexion: how far, degrees", "50");
     ASSERT_EQ(visit().measures.size(), 2U);
     EXPECT_EQ(visit().measures[1].mode, MoveMode::Passive);
     mode->setCurrentIndex(0);
     Q_EMIT mode->activated(0);
-    EXPECT_EQ(named<QLineEdit>("trunk flexion: how far, degrees")->text(), "40");
+    EXPECT_EQ(named<QLineEdit>("trunk flexion: how far, degrees")->text(), QStringLiteral("40"));
 }
 
 TEST_F(ExamineTest, AJointKeepsWhatHandsFoundThereOtherwise)
@@ -175,24 +177,24 @@ TEST_F(ExamineTest, TestsAreCountedAndTheCountStandsAboveThem)
     choose("RIGHT one hip bent, the other hung back (Gaenslen)", 2);
     const auto *counts = [&]() -> WrappedLabel * {
         for (auto *label : window().examine().findChildren<WrappedLabel *>())
-            if (label->text().contains("of 6 reproduced"))
+            if (label->text().contains(QStringLiteral("of 6 reproduced")))
                 return label;
         return nullptr;
     }();
     ASSERT_NE(counts, nullptr);
-    EXPECT_TRUE(counts->text().contains("3 of 6 reproduced the familiar pain")) << counts->text().toStdString();
-    EXPECT_TRUE(counts->text().contains("15 of 22 such patients")) << counts->text().toStdString();
+    EXPECT_TRUE(counts->text().contains(QStringLiteral("3 of 6 reproduced the familiar pain"))) << counts->text().toStdString();
+    EXPECT_TRUE(counts->text().contains(QStringLiteral("15 of 22 such patients"))) << counts->text().toStdString();
     EXPECT_EQ(visit().tests.size(), 4U);
     choose("RIGHT thigh thrust", 2); // pressed again: taken back
     EXPECT_EQ(visit().tests.size(), 3U);
-    EXPECT_TRUE(counts->text().contains("2 of 6")) << counts->text().toStdString();
+    EXPECT_TRUE(counts->text().contains(QStringLiteral("2 of 6"))) << counts->text().toStdString();
 }
 
 TEST_F(ExamineTest, CouldNotBeDoneKeepsTheReason)
 {
     part(2);
     inNext<QDialog>([](QDialog &dialog) {
-        QTest::keyClicks(dialog.findChild<QLineEdit *>(), "hip replaced");
+        QTest::keyClicks(dialog.findChild<QLineEdit *>(), QStringLiteral("hip replaced"));
         QTest::keyClick(dialog.findChild<QLineEdit *>(), Qt::Key_Return);
     });
     QTest::mouseClick(named<QPushButton>("LEFT thigh thrust: could not be done, with the reason"), Qt::LeftButton);
@@ -217,7 +219,9 @@ TEST_F(ExamineTest, ABarredTestIsGreyOnItsSideWithTheReason)
     EXPECT_TRUE(named<QLineEdit>("LEFT knee flexion: how far, degrees")->isEnabled());
     bool isSaid = false;
     for (const auto *label : window().examine().findChildren<QLabel *>())
-        isSaid = isSaid || (!label->isHidden() && label->text().startsWith("Leave it:") && label->text().contains("clot"));
+        isSaid = isSaid
+            || (!label->isHidden() && label->text().startsWith(QStringLiteral("Leave it:"))
+                && label->text().contains(QStringLiteral("clot")));
     EXPECT_TRUE(isSaid);
 }
 
@@ -234,10 +238,10 @@ TEST_F(ExamineTest, TheTimelineTellsInOrderAndLeadsBack)
     ASSERT_EQ(visit().timeline.size(), 3U);
     auto *list = window().findChild<TimelinePanel *>()->findChild<QListWidget *>();
     ASSERT_EQ(list->count(), 3);
-    EXPECT_TRUE(list->item(0)->text().startsWith("09:04")) << list->item(0)->text().toStdString();
-    EXPECT_TRUE(list->item(0)->text().contains("trunk flexion, active: 40 degrees"));
-    EXPECT_TRUE(list->item(1)->text().contains("sacroiliac distraction: no pain"));
-    EXPECT_TRUE(list->item(2)->text().contains("left gluteus medius: tenderness 2"));
+    EXPECT_TRUE(list->item(0)->text().startsWith(QStringLiteral("09:04"))) << list->item(0)->text().toStdString();
+    EXPECT_TRUE(list->item(0)->text().contains(QStringLiteral("trunk flexion, active: 40 degrees")));
+    EXPECT_TRUE(list->item(1)->text().contains(QStringLiteral("sacroiliac distraction: no pain")));
+    EXPECT_TRUE(list->item(2)->text().contains(QStringLiteral("left gluteus medius: tenderness 2")));
     list->setCurrentRow(2);
     Q_EMIT list->itemActivated(list->item(2));
     EXPECT_EQ(window().middle(), MainWindow::Middle::Body);

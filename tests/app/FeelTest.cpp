@@ -33,14 +33,14 @@ protected:
 TEST_F(FeelTest, TextureAndClearOfTouchAreRecordedAndUndone)
 {
     aim("quadratus-lumborum", Side::Right);
-    QTest::mouseClick(button("Feels ropy"), Qt::LeftButton);
+    QTest::mouseClick(button(QStringLiteral("Feels ropy")), Qt::LeftButton);
     ASSERT_EQ(findings().size(), 1U);
     EXPECT_EQ(findings()[0].texture, std::vector<std::string>{"ropy"});
-    QTest::mouseClick(button("Clear of touch: not tender; motion was not felt"), Qt::LeftButton);
+    QTest::mouseClick(button(QStringLiteral("Clear of touch: not tender; motion was not felt")), Qt::LeftButton);
     EXPECT_TRUE(findings()[0].clear.tenderness);
     EXPECT_FALSE(findings()[0].clear.motion);
     EXPECT_EQ(findings()[0].texture.size(), 1U) << "texture stays";
-    QTest::mouseClick(button("Feels ropy"), Qt::LeftButton);
+    QTest::mouseClick(button(QStringLiteral("Feels ropy")), Qt::LeftButton);
     EXPECT_TRUE(findings()[0].texture.empty());
     session().undoStack().undo();
     session().undoStack().undo();
@@ -52,7 +52,7 @@ TEST_F(FeelTest, WhereItIsFeltAsWellIsTheNextTouch)
 {
     aim("piriformis", Side::Right);
     session().setTenderness(2);
-    QTest::mouseClick(button("Pressing here is felt elsewhere: touch that place next"), Qt::LeftButton);
+    QTest::mouseClick(button(QStringLiteral("Pressing here is felt elsewhere: touch that place next")), Qt::LeftButton);
     EXPECT_TRUE(window().feel().isPointing());
     BodyView &back = window().bodyView(View::Back);
     window().setLayer(Layer::Skin);
@@ -69,15 +69,15 @@ TEST_F(FeelTest, WhereItIsFeltAsWellIsTheNextTouch)
 TEST_F(FeelTest, JointsHavePlayAndEndFeel)
 {
     aim("hip-joint", Side::Left);
-    QTest::mouseClick(row("Joint play")->button(2), Qt::LeftButton);
-    QTest::mouseClick(row("End feel")->button(1), Qt::LeftButton);
-    QTest::mouseClick(button("Felt only after comparing with the other side"), Qt::LeftButton);
+    QTest::mouseClick(row(QStringLiteral("Joint play"))->button(2), Qt::LeftButton);
+    QTest::mouseClick(row(QStringLiteral("End feel"))->button(1), Qt::LeftButton);
+    QTest::mouseClick(button(QStringLiteral("Felt only after comparing with the other side")), Qt::LeftButton);
     ASSERT_EQ(findings().size(), 1U);
     EXPECT_EQ(findings()[0].play, JointPlay{2});
     EXPECT_EQ(findings()[0].endFeel, EndFeel::Firm);
     EXPECT_TRUE(findings()[0].afterComparing);
     aim("gluteus-medius", Side::Left);
-    EXPECT_FALSE(row("Joint play")->isVisible());
+    EXPECT_FALSE(row(QStringLiteral("Joint play"))->isVisible());
 }
 
 TEST_F(FeelTest, ASweepMarksAsTheFingerGoes)
@@ -97,7 +97,7 @@ TEST_F(FeelTest, ASweepMarksAsTheFingerGoes)
         EXPECT_EQ(strip.marks()[5], 1);
         dialog.accept();
     });
-    QTest::mouseClick(button("Sweep along this edge ..."), Qt::LeftButton);
+    QTest::mouseClick(button(QStringLiteral("Sweep along this edge ...")), Qt::LeftButton);
     ASSERT_FALSE(findings().empty());
     for (const Finding &f : findings()) {
         EXPECT_EQ(f.place.side, Side::Right);

@@ -32,7 +32,7 @@ protected:
     QPushButton *answer(const QString &part)
     {
         for (auto *button : window().line().findChildren<QPushButton *>())
-            if (button->property("chip").toString() == "answer" && button->text().contains(part))
+            if (button->property("chip").toString() == QStringLiteral("answer") && button->text().contains(part))
                 return button;
         return nullptr;
     }
@@ -47,7 +47,7 @@ TEST_F(LineBarTest, KeyLTakesTheLineAndEnterRecordsAllAsOneStep)
     EXPECT_TRUE(line().hasFocus());
     type("r glute max origin tender 3 familiar, l l4/5 clear, hip ir 32 r 45 l");
     EXPECT_TRUE(findings().empty()) << "nothing is recorded before Enter";
-    EXPECT_EQ(chips("read").size(), 4) << chips("read").join('|').toStdString();
+    EXPECT_EQ(chips(QStringLiteral("read")).size(), 4) << chips(QStringLiteral("read")).join(QLatin1Char('|')).toStdString();
     enter();
     ASSERT_EQ(findings().size(), 2U);
     EXPECT_EQ(findings()[0].place, (Place{StructureId{"gluteus-maximus"}, Side::Right}));
@@ -58,25 +58,25 @@ TEST_F(LineBarTest, KeyLTakesTheLineAndEnterRecordsAllAsOneStep)
     EXPECT_EQ(session().visit().measures[0].side, Side::Right);
     EXPECT_EQ(session().visit().measures[0].value, 32);
     EXPECT_TRUE(session().visit().measures[0].mode) << "as the sheet measures";
-    EXPECT_EQ(line().text(), "");
+    EXPECT_EQ(line().text(), QStringLiteral(""));
     session().undoStack().undo();
     EXPECT_TRUE(findings().empty());
     EXPECT_TRUE(session().visit().measures.empty());
     QTest::keyClick(&line(), Qt::Key_Up);
-    EXPECT_TRUE(line().text().startsWith("r glute max")) << "the line before comes back";
+    EXPECT_TRUE(line().text().startsWith(QStringLiteral("r glute max"))) << "the line before comes back";
 }
 
 TEST_F(LineBarTest, WhatIsOpenIsAskedAndAnsweredByAButton)
 {
     type("glute med tender 2");
-    EXPECT_EQ(chips("ask").size(), 1);
+    EXPECT_EQ(chips(QStringLiteral("ask")).size(), 1);
     enter();
     EXPECT_TRUE(findings().empty());
-    auto *right = answer("right");
+    auto *right = answer(QStringLiteral("right"));
     ASSERT_NE(right, nullptr);
     QTest::mouseClick(right, Qt::LeftButton);
     QCoreApplication::processEvents();
-    EXPECT_TRUE(chips("ask").isEmpty()) << line().text().toStdString();
+    EXPECT_TRUE(chips(QStringLiteral("ask")).isEmpty()) << line().text().toStdString();
     enter();
     ASSERT_EQ(findings().size(), 1U);
     EXPECT_EQ(findings()[0].place, (Place{StructureId{"gluteus-medius"}, Side::Right}));
@@ -85,10 +85,10 @@ TEST_F(LineBarTest, WhatIsOpenIsAskedAndAnsweredByAButton)
 TEST_F(LineBarTest, AMistakeIsNamedAndNothingIsLost)
 {
     type("r glute max tender 9");
-    EXPECT_EQ(chips("mistake").size(), 1);
+    EXPECT_EQ(chips(QStringLiteral("mistake")).size(), 1);
     enter();
     EXPECT_TRUE(findings().empty());
-    EXPECT_EQ(line().text(), "r glute max tender 9");
+    EXPECT_EQ(line().text(), QStringLiteral("r glute max tender 9"));
 }
 
 TEST_F(LineBarTest, NamesAreOfferedAsTheyBegin)
@@ -96,14 +96,15 @@ TEST_F(LineBarTest, NamesAreOfferedAsTheyBegin)
     type("r piri");
     QPushButton *offered = nullptr;
     for (auto *button : window().line().findChildren<QPushButton *>())
-        if (button->property("chip").toString() == "offer" && button->text().contains("piriformis"))
+        if (button->property("chip").toString() == QStringLiteral("offer")
+            && button->text().contains(QStringLiteral("piriformis")))
             offered = button;
     ASSERT_NE(offered, nullptr);
     QTest::keyClick(&line(), Qt::Key_Down);
     EXPECT_EQ(QApplication::focusWidget()->property("chip").toString(), QStringLiteral("offer"));
     QTest::mouseClick(offered, Qt::LeftButton);
     QCoreApplication::processEvents();
-    EXPECT_TRUE(line().text().startsWith("r piriformis")) << line().text().toStdString();
+    EXPECT_TRUE(line().text().startsWith(QStringLiteral("r piriformis"))) << line().text().toStdString();
     EXPECT_TRUE(line().hasFocus());
 }
 
@@ -124,7 +125,7 @@ TEST_F(LineBarTest, ThePageOfHelpIsThere)
     LineHelp help;
     const QString text = help.findChild<QTextBrowser *>()->toPlainText();
     EXPECT_GT(text.size(), 600);
-    EXPECT_TRUE(text.contains("tender"));
+    EXPECT_TRUE(text.contains(QStringLiteral("tender")));
 }
 
 } // namespace raphe::test

@@ -397,7 +397,7 @@ TEST_F(Misuse, Mis44AnOldBackUp)
     ASSERT_TRUE(old.ok());
     ASSERT_TRUE(old.value()->noteRestored(gap.value().endsAt).ok());
     EXPECT_EQ(old.value()->accesses().value().back().kind, EntryKind::Restored) << "in the history for good";
-    VisitSession restoredSession(knowledge(), adviser(), std::move(old).value());
+    VisitSession restoredSession(learned(), std::move(old).value());
     MainWindow opened(restoredSession);
     opened.remindOfRestore();
     EXPECT_TRUE(opened.statusBar()->currentMessage().contains(QStringLiteral("Restored from a back-up")));

@@ -78,14 +78,14 @@ TEST_F(PassDialogTest, TwentyPlacesByPedalsAlone)
         EXPECT_EQ(f->familiar, i == 6) << i;
     }
     const QStringList &said = m_dialog->said();
-    EXPECT_TRUE(said.front().startsWith("RIGHT, ")) << said.front().toStdString();
+    EXPECT_TRUE(said.front().startsWith(QStringLiteral("RIGHT, "))) << said.front().toStdString();
     for (std::size_t i = 0; i < 20; ++i) {
         const QString name = QString::fromStdString(saidInPass(*knowledge().atlas, places[i]));
         const QString echo = name + (grades[i] > 0 ? QStringLiteral(", sore %1").arg(grades[i]) : QStringLiteral(", clear"));
         EXPECT_TRUE(std::any_of(said.begin(), said.end(), [&](const QString &words) { return words.startsWith(echo); }))
             << echo.toStdString();
     }
-    EXPECT_TRUE(said.back().contains("End of the pass")) << said.back().toStdString();
+    EXPECT_TRUE(said.back().contains(QStringLiteral("End of the pass"))) << said.back().toStdString();
     if (qEnvironmentVariableIsSet("RAPHE_PASS_FILM"))
         std::cout << said.join(QLatin1Char('\n')).toStdString() << '\n';
 }
@@ -141,16 +141,16 @@ TEST_F(PassDialogTest, PedalsAreLearnedAndMustDiffer)
     PedalsDialog dialog(m_settings);
     QPushButton *fields[2] = {};
     for (auto *button : dialog.findChildren<QPushButton *>()) {
-        if (button->accessibleName() == "Clear pedal")
+        if (button->accessibleName() == QStringLiteral("Clear pedal"))
             fields[0] = button;
-        if (button->accessibleName() == "Sore pedal")
+        if (button->accessibleName() == QStringLiteral("Sore pedal"))
             fields[1] = button;
     }
     ASSERT_TRUE(fields[0] && fields[1]);
     QTest::keyClick(fields[0], Qt::Key_B);
     QTest::keyClick(fields[1], Qt::Key_B);
     for (const auto *button : dialog.findChildren<QPushButton *>())
-        if (button->text() == "Save") {
+        if (button->text() == QStringLiteral("Save")) {
             EXPECT_FALSE(button->isEnabled());
         }
     QTest::keyClick(fields[1], Qt::Key_N);

@@ -526,7 +526,7 @@ TEST_F(ReasonLists, AVisitFromThePracticeFileShowsTheSameRows)
 
     auto file = Practice::open(practice(), session().practice().keys());
     ASSERT_TRUE(file.ok());
-    VisitSession restored(knowledge(), adviser(), std::move(file).value());
+    VisitSession restored(learned(), std::move(file).value());
     MainWindow another(restored);
     another.visitPanel().openPatient(session().patientId());
     EXPECT_EQ(restored.visit(), session().visit());

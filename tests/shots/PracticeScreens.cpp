@@ -143,8 +143,12 @@ private:
         Visit visit;
         visit.patient = Patient{first.name, first.born};
         visit.date = "2026-11-02";
-        visit.findings.push_back(
-            {{StructureId{"levator-scapulae"}, Side::Left}, {}, {}, Tenderness{3}, Restriction{2}, {}, true, false, {}, {}, {}});
+        Finding sore;
+        sore.place = {StructureId{"levator-scapulae"}, Side::Left};
+        sore.tenderness = Tenderness{3};
+        sore.restriction = Restriction{2};
+        sore.familiar = true;
+        visit.findings = {sore};
         m_visit = m_practice->addVisit(m_first, writeVisit(visit)).value();
         static_cast<void>(m_practice->noteOpened(m_first));
         static_cast<void>(m_practice->sign(m_visit));

@@ -1,5 +1,7 @@
 #include "tests/shots/VisitFilm.h"
 
+#include "tests/shots/ExaminationScreens.h"
+
 #include "core/record/VisitJson.h"
 #include "core/store/Practice.h"
 #include "tests/shots/PatientScreens.h"
@@ -128,7 +130,8 @@ private:
         again.followUp();
         tell(again, "follow-up", way);
         if (by == VisitHands::By::Mouse && size.width() == 1280)
-            m_isGood = photographPatientMode(session, window, m_theme, m_name) && m_isGood;
+            m_isGood = photographPatientMode(session, window, m_theme, m_name)
+                && photographExamination(session, window, m_theme, m_name) && m_isGood;
     }
 
     void tell(const VisitHands &hands, const char *what, const QString &way)

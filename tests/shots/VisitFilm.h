@@ -1,4 +1,5 @@
-// Intake and examination filmed in steps: a new patient and a follow-up, by mouse and by keys, each screen at a laptop's and a desk's size.
+// Intake and examination filmed in steps: a new patient and a follow-up, by mouse and by keys, each screen at a laptop's and a
+// desk's size.
 #pragma once
 
 #include "app/paint/Theme.h"

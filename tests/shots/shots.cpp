@@ -6,8 +6,8 @@
 #include "app/words/ErrorText.h"
 #include "core/anatomy/MarkPoint.h"
 #include "core/record/VisitJson.h"
-#include "tests/shots/VisitFilm.h"
 #include "tests/shots/PracticeScreens.h"
+#include "tests/shots/VisitFilm.h"
 
 #include <CLI/CLI.hpp>
 
