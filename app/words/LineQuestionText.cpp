@@ -17,6 +17,7 @@ QString pattern(Doubt doubt)
     switch (doubt) {
     case Doubt::NameOfSeveral: return tr("Which structure is '%1'?");
     case Doubt::SideMissing: return tr("Which side is '%1'?");
+    case Doubt::NamesSideBySide: return tr("'%1' stands directly behind another name. Part the two by a comma, or say 'and'.");
     case Doubt::SideOfEither: return tr("Does '%1' belong to what stands before it, or to what follows?");
     case Doubt::OnlyMidline: return tr("'%1': this is recorded in the midline only. Is the midline meant?");
     case Doubt::SideOfVertebra: return tr("'%1': a vertebra is in the midline. Which segment, or which part of it, is meant?");

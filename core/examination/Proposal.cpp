@@ -72,7 +72,9 @@ std::vector<const Sheet *> proposedSheets(const Examination &examination, const 
         if (count > 0)
             ranked.emplace_back(count, &sheet);
     }
-    std::stable_sort(ranked.begin(), ranked.end(), [](const auto &a, const auto &b) { return a.first > b.first; });
+    std::stable_sort(ranked.begin(), ranked.end(), [](const auto &a, const auto &b) {
+        return a.first != b.first ? a.first > b.first : a.second->regions.size() < b.second->regions.size();
+    });
     std::vector<const Sheet *> out;
     out.reserve(ranked.size());
     for (const auto &[count, sheet] : ranked)

@@ -8,8 +8,8 @@
 
 namespace raphe {
 
-/// The sheets of the regions in which it hurts, the one with the most of them first; nothing where nobody said where it hurts.
-/// Places that are no surface region count by the regions over them.
+/// The sheets of the regions in which it hurts, the one with the most of them first, of equal ones that of fewer regions; nothing
+/// where nobody said where it hurts. Places that are no surface region count by the regions over them.
 [[nodiscard]] std::vector<const Sheet *> proposedSheets(
     const Examination &examination, const Regions &regions, const Visit &visit);
 

@@ -26,6 +26,22 @@ struct Felt {
     bool isWhole = true; // every step was felt
 };
 
+// The heads and fascicles of one structure that meet or overlap are one stretch.
+std::vector<Stretch> joined(const std::vector<Stretch> &stretches)
+{
+    std::vector<Stretch> out; // by their start, as given
+    for (const Stretch &stretch : stretches) {
+        const auto before = std::find_if(out.begin(), out.end(), [&](const Stretch &s) {
+            return s.structure == stretch.structure && s.origin == stretch.origin && stretch.along.from <= s.along.to;
+        });
+        if (before == out.end())
+            out.push_back(stretch);
+        else
+            before->along.to = std::max(before->along.to, stretch.along.to);
+    }
+    return out;
+}
+
 } // namespace
 
 std::optional<Sweep> sweepOf(const Atlas &atlas, const Place &place, Millimetres stature)
@@ -33,9 +49,13 @@ std::optional<Sweep> sweepOf(const Atlas &atlas, const Place &place, Millimetres
     auto edge = edgeOf(atlas, place.structure);
     if (!edge)
         return std::nullopt;
+    edge->stretches = joined(edge->stretches);
     const Millimetres length = lengthOf(edge->border, 0, 1, stature);
     const int count = stepsOver(length);
-    Sweep out{place, std::move(*edge), length, {}};
+    Sweep out{place, std::move(*edge), length, {}, {}};
+    for (const Stretch &stretch : out.edge.stretches)
+        if (!atlas.at(stretch.structure).paired)
+            out.midline.push_back(stretch.structure);
     const double step = 1.0 / count; // of the edge
     for (int i = 0; i < count; ++i) {
         const double from = i * step;
@@ -102,7 +122,7 @@ std::vector<Finding> findingsOf(const Sweep &sweep, const Marks &marks)
             if (one.worst == 0 && !one.isWhole)
                 continue;
             Finding finding;
-            finding.place = {what.first, sweep.place.side};
+            finding.place = {what.first, sweep.isMidline(what.first) ? Side::Midline : sweep.place.side};
             finding.spot = what.second ? Spot::Origin : Spot::Insertion;
             finding.at = sweep.place.structure;
             add(std::move(finding), one.worst);

@@ -5,6 +5,7 @@
 #include "core/anatomy/Edge.h"
 #include "core/record/Visit.h"
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <vector>
@@ -22,6 +23,11 @@ struct Sweep {
     Edge edge;
     Millimetres length;
     std::vector<SweepStep> steps;
+    std::vector<StructureId> midline; // what attaches and exists in the midline only
+    [[nodiscard]] bool isMidline(const StructureId &id) const
+    {
+        return std::find(midline.begin(), midline.end(), id) != midline.end();
+    }
 };
 
 /// Nothing when the structure is no edge. Steps are of one length, the last one included.

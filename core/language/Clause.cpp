@@ -48,6 +48,8 @@ public:
         std::vector<Clause> out;
         for (std::size_t i = 0; i < m_subjects.size(); ++i) {
             out.push_back(clauseOf(starts[i], i + 1 < starts.size() ? starts[i + 1] : m_marks.size(), &m_subjects[i]));
+            out.back().isBeside = i > 0 && isBeside(m_subjects[i - 1], m_subjects[i])
+                && std::none_of(out[i - 1].marks.begin(), out[i - 1].marks.end(), saysSomething);
             if (m_contested[i])
                 out.back().contested = m_marks[*m_contested[i]];
         }
@@ -55,6 +57,11 @@ public:
     }
 
 private:
+    static bool isBeside(const Subject &before, const Subject &after)
+    {
+        return !before.isMovement && !after.isMovement && after.first == before.last + 1;
+    }
+
     std::optional<Subject> subjectAt(std::size_t at) const
     {
         const Mark &mark = m_marks[at];

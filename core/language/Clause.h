@@ -18,6 +18,7 @@ struct Clause {
     std::vector<Mark> sides;
     std::vector<Mark> marks; // the sides among them, the names and the movement left out
     std::optional<std::size_t> firstSaid; // of marks: the first one behind the names
+    bool isBeside = false; // directly behind a name of which nothing was said
     std::optional<Mark> contested; // a side word that could be its own or its neighbour's
 };
 

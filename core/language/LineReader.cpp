@@ -103,8 +103,11 @@ Stretch LineReader::stretchOfClause(const Clause &clause)
 void LineReader::readClause(Clause &clause)
 {
     const Stretch at = stretchOfClause(clause);
-    if (clause.contested) {
-        askContested(*clause.contested, at);
+    if (clause.contested || clause.isBeside) {
+        if (clause.contested)
+            askContested(*clause.contested, at);
+        else
+            askBeside(clause.names.front(), at);
         m_last = {};
         m_last.names = clause.names;
         m_last.isPending = true;
@@ -126,6 +129,15 @@ void LineReader::askContested(const Mark &side, Stretch at)
     LineQuestion &question = issues.ask(AskAbout::Side, Doubt::SideOfEither, stretchOf(side));
     const std::string typed = issues.textOf(stretchOf(side));
     question.choices = {{typed + ",", {}}, {", " + typed, {}}};
+    add(issues, at);
+}
+
+// What follows may be said of both, or the two may be one name.
+void LineReader::askBeside(const Mark &name, Stretch at)
+{
+    Issues issues(m_line);
+    LineQuestion &question = issues.ask(AskAbout::Structure, Doubt::NamesSideBySide, stretchOf(name));
+    question.choices = {{"and " + issues.textOf(stretchOf(name)), {}}};
     add(issues, at);
 }
 

@@ -26,6 +26,7 @@ private:
     void readMarks(const std::vector<Mark> &marks);
     [[nodiscard]] static Stretch stretchOfClause(const Clause &clause);
     void readClause(Clause &clause);
+    void askBeside(const Mark &name, Stretch at);
     void askContested(const Mark &side, Stretch at);
     // Mistakes first: what makes no sense need not be asked about. Of questions the first; the answer may settle the others.
     void add(const Issues &issues, Stretch at);

@@ -23,6 +23,7 @@ inline constexpr WordTable<AskAbout, 6> askAboutWords{{{AskAbout::Structure, "st
 enum class Doubt {
     NameOfSeveral, // the words fit several structures, or only the beginning of one
     SideMissing,
+    NamesSideBySide, // 'erector t7': nothing parts them, and of the first nothing is said
     SideOfEither, // the side word could close one finding or open the next
     OnlyMidline, // a side of what exists in the midline only
     SideOfVertebra, // the vertebra is in the midline; its segments and parts have sides

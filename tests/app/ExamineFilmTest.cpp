@@ -40,7 +40,8 @@ protected:
         EXPECT_EQ(session().resultOf("gaenslen", Side::Right)->pain, TestPain::Familiar);
         EXPECT_EQ(visit.tests.size(), 7U);
         EXPECT_NE(session().findingAt({StructureId{"gluteus-maximus"}, Side::Right}, Spot::Origin), nullptr);
-        EXPECT_EQ(session().findingAt({StructureId{"quadratus-lumborum"}, Side::Right})->texture, std::vector<std::string>{"ropy"});
+        EXPECT_EQ(
+            session().findingAt({StructureId{"quadratus-lumborum"}, Side::Right})->texture, std::vector<std::string>{"ropy"});
         EXPECT_TRUE(session().findingAt({StructureId{"l4-l5"}, Side::Left})->clear.tenderness);
         EXPECT_EQ(visit, session().visit()) << "all of it is on disk";
         while (session().undoStack().canUndo())

@@ -155,15 +155,15 @@ TEST_F(ExamineTest, AJointKeepsWhatHandsFoundThereOtherwise)
     sore.tenderness = Tenderness{2};
     session().record(sore);
     part(1);
-    choose("right L4-L5 segment: joint play", 2);
+    choose("right L4/L5 segment: joint play", 2);
     const Finding *f = session().findingAt(sore.place);
     ASSERT_NE(f, nullptr);
     EXPECT_EQ(f->play, JointPlay{2});
     EXPECT_EQ(f->tenderness, Tenderness{2});
-    choose("right L4-L5 segment: motion", 0);
+    choose("right L4/L5 segment: motion", 0);
     EXPECT_FALSE(session().findingAt(sore.place)->clear.motion) << "play 2 is not clear of motion";
-    choose("right L4-L5 segment: joint play", 3);
-    choose("right L4-L5 segment: motion", 0);
+    choose("right L4/L5 segment: joint play", 3);
+    choose("right L4/L5 segment: motion", 0);
     EXPECT_TRUE(session().findingAt(sore.place)->clear.motion);
     EXPECT_EQ(session().findingAt({StructureId{"l4-l5"}, Side::Left}), nullptr) << "nothing was said of the left";
 }

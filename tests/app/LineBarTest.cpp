@@ -19,6 +19,7 @@ protected:
     {
         line().setFocus();
         QTest::keyClicks(&line(), QString::fromUtf8(text));
+        QCoreApplication::processEvents(); // what was read is shown
     }
     void enter() { QTest::keyClick(&line(), Qt::Key_Return); }
     QStringList chips(const QString &role)

@@ -324,8 +324,8 @@ TEST_F(EditorTest, RefusesEachMistakeBesideItsField)
         const char *words;
     };
     const std::vector<Case> cases{{person, "Name", "", "Write the name"}, {person, "Name", "   ", "Write the name"},
-        {person, "Birth date", "31.4.1980", "no day of the calendar"},
-        {person, "Sex", "x", "female or male"}, {person, "Height in centimetres", "30", "number from 40 to 260"},
+        {person, "Birth date", "31.4.1980", "no day of the calendar"}, {person, "Sex", "x", "female or male"},
+        {person, "Height in centimetres", "30", "number from 40 to 260"},
         {person, "Height in centimetres", "tall", "number from 40 to 260"},
         {health, "Add a standing condition", "zzz", "No further condition has this"},
         {health, "Add a standing condition", "fever", "Enter takes 'fever or infection'"},

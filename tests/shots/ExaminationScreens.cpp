@@ -6,7 +6,7 @@
 #include "app/raphe/examination/PedalsDialog.h"
 #include "app/raphe/examination/SweepDialog.h"
 
-#include <QTabWidget>
+#include <QApplication>
 #include <QTest>
 
 namespace raphe {
@@ -71,7 +71,7 @@ bool photographExamination(VisitSession &session, MainWindow &window, const Them
 
     window.showMiddle(MainWindow::Middle::Body);
     session.aimAt({{StructureId{"l4-l5"}, Side::Right}, {}, {}});
-    QTest::keyClick(&window, Qt::Key_Y);
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Y);
     isGood = save(window, name, "feel") && isGood;
 
     WarningAnswer clot;

@@ -262,7 +262,8 @@ void VisitHands::followUp()
 
 void VisitHands::examine()
 {
-    open(&m_window, QStringLiteral("Movements, joints and tests"), Qt::Key_M, Qt::AltModifier);
+    if (m_window.middle() != MainWindow::Middle::Examine)
+        open(&m_window, QStringLiteral("Movements, joints and tests"), Qt::Key_M, Qt::AltModifier);
     ExaminePage &page = m_window.examine();
     const auto value = [&](const char *movement, const char *text) {
         type(field(&page, QStringLiteral("%1: how far, degrees").arg(QString::fromUtf8(movement))), QString::fromUtf8(text));
@@ -277,8 +278,8 @@ void VisitHands::examine()
     press(&page, QStringLiteral("trunk flexion: today's retest"));
     see(m_window, "movements");
     part(page, 1);
-    choose(&page, QStringLiteral("right L4-L5 segment: joint play"), 2);
-    choose(&page, QStringLiteral("left L4-L5 segment: joint play"), 3);
+    choose(&page, QStringLiteral("right L4/L5 segment: joint play"), 2);
+    choose(&page, QStringLiteral("left L4/L5 segment: joint play"), 3);
     choose(&page, QStringLiteral("right sacroiliac joint: motion"), 1);
     press(&page, QStringLiteral("right sacroiliac joint: felt only after comparing"));
     see(m_window, "joints");
@@ -293,7 +294,8 @@ void VisitHands::examine()
     choose(&page, QStringLiteral("sacroiliac compression"), none);
     choose(&page, QStringLiteral("sacral thrust"), none);
     see(m_window, "tests");
-    open(&m_window, QStringLiteral("Line of findings"), Qt::Key_L, Qt::AltModifier);
+    if (m_by == By::Keys)
+        key(Qt::Key_L, Qt::AltModifier);
     type(field(&m_window, QStringLiteral("Findings in trade talk")),
         QStringLiteral("r glute max origin tender 3 familiar, r ql tender 2 ropy, l l4/5 clear"));
     see(m_window, "line");

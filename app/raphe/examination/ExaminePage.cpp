@@ -42,6 +42,7 @@ QGridLayout *newGrid(QScrollArea *area)
     column->addLayout(grid);
     column->addStretch(1);
     area->setWidget(page);
+    page->show(); // an area that is seen already does not show it
     QLabel *right = heading(ExaminePage::tr("RIGHT"));
     QLabel *left = heading(ExaminePage::tr("LEFT"));
     grid->addWidget(right, 0, 1);
@@ -58,6 +59,7 @@ ExaminePage::ExaminePage(VisitSession &session, QWidget *parent)
       m_mode(new QComboBox),
       m_device(new QComboBox),
       m_parts(new QTabWidget),
+      m_throughout(new WrappedLabel),
       m_retest(hint()),
       m_counts(new WrappedLabel),
       m_worth(pushButton(tr("What the count is worth")))
@@ -66,6 +68,9 @@ ExaminePage::ExaminePage(VisitSession &session, QWidget *parent)
     column->setContentsMargins(10, 8, 10, 10);
     column->setSpacing(6);
     column->addWidget(makeHead());
+    m_throughout->setProperty("role", QStringLiteral("warning"));
+    m_throughout->setTextFormat(Qt::PlainText);
+    column->addWidget(m_throughout);
     for (const QString &title : {tr("Movements"), tr("Joint by joint"), tr("Tests")}) {
         QScrollArea *area = scrolled(new QWidget);
         m_areas.push_back(area);
@@ -107,6 +112,7 @@ QWidget *ExaminePage::makeHead()
     row->addWidget(heading(tr("Examination")));
     m_sheets->setAccessibleName(tr("Sheet"));
     m_sheets->setMinimumHeight(touchTarget);
+    m_sheets->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     row->addWidget(m_sheets);
     connect(m_sheets, &QComboBox::activated, this,
         [this](int index) { showSheet(m_sheets->itemData(index).toString().toStdString()); });
@@ -252,12 +258,37 @@ void ExaminePage::fillTests()
 void ExaminePage::refresh()
 {
     const Cautions cautions = m_session.cautions();
+    const std::set<std::string> throughout = tellThroughout(cautions);
     for (SheetRow *row : m_rows) {
         row->refresh();
+        row->setThroughout(throughout);
         row->bar(cautions);
     }
     tellRetest();
     tellCounts();
+}
+
+// Rules to adapt that hold for the whole patient and bear on testing; their ids.
+std::set<std::string> ExaminePage::tellThroughout(const Cautions &cautions)
+{
+    constexpr std::size_t saidAtMost = 2;
+    std::set<std::string> ids;
+    QStringList said;
+    for (const CautionVerdict &v : cautions.general()) {
+        const bool isOfTests = v.concernsAll() || std::any_of(v.actions.begin(), v.actions.end(), [&](const std::string &id) {
+            const HandsAction *action = m_session.adviser().rules().findAction(id);
+            return action && action->kind == ActionKind::Test;
+        });
+        if (v.verdict != Verdict::Adapt || !isOfTests || !ids.insert(v.rule).second)
+            continue;
+        if (ids.size() <= saidAtMost)
+            said << QString::fromStdString(v.reason);
+    }
+    if (ids.size() > saidAtMost)
+        said << tr("And %n more under 'What it means'.", "", static_cast<int>(ids.size() - saidAtMost));
+    m_throughout->setVisible(!said.isEmpty());
+    m_throughout->say(tr("Adapt throughout: %1").arg(said.join(QLatin1Char(' '))));
+    return ids;
 }
 
 void ExaminePage::tellRetest()

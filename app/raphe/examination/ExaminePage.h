@@ -6,8 +6,9 @@
 
 #include <QWidget>
 
-#include <functional>
 #include <optional>
+#include <set>
+#include <string>
 #include <vector>
 
 class QComboBox;
@@ -52,6 +53,7 @@ private:
     void fillSegments();
     void fillTests();
     void refresh();
+    [[nodiscard]] std::set<std::string> tellThroughout(const Cautions &cautions);
     void tellRetest();
     void tellCounts();
     void showStudies();
@@ -63,6 +65,7 @@ private:
     QComboBox *m_device;
     QTabWidget *m_parts;
     std::vector<QScrollArea *> m_areas; // movements, joints, tests
+    WrappedLabel *m_throughout; // what to adapt on the whole sheet
     WrappedLabel *m_retest;
     WrappedLabel *m_counts;
     QPushButton *m_worth; // what the counts are worth

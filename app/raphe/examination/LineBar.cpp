@@ -91,8 +91,7 @@ void LineBar::offer()
 {
     const bool hadFocus = m_read->isAncestorOf(focusWidget());
     while (QLayoutItem *item = m_chips->takeAt(0)) {
-        if (item->widget())
-            item->widget()->deleteLater();
+        delete item->widget(); // none of them is at work: their clicks come by the queue
         delete item;
     }
     for (const LineChip &chip : m_reading.chips)

@@ -50,9 +50,12 @@ MovementRow::Cell MovementRow::makeCell(Side side)
     Cell cell;
     cell.side = side;
     cell.box = new QWidget;
-    auto *row = new QHBoxLayout(cell.box);
-    row->setContentsMargins(0, 4, 6, 0);
-    row->setSpacing(4);
+    auto *lines = new QVBoxLayout(cell.box);
+    lines->setContentsMargins(0, 4, 6, 4);
+    lines->setSpacing(4);
+    auto *numbers = new QHBoxLayout;
+    numbers->setSpacing(4);
+    lines->addLayout(numbers);
     const auto addLine = [&](const QString &about, const QString &placeholder) {
         auto *line = new QLineEdit;
         line->setAccessibleName(tr("%1: %2", "a movement with its side, what is measured").arg(name, about));
@@ -62,13 +65,17 @@ MovementRow::Cell MovementRow::makeCell(Side side)
         line->setMaximumWidth(92);
         line->setMaxLength(8);
         line->installEventFilter(this);
-        row->addWidget(line, 1);
+        numbers->addWidget(line, 1);
         return line;
     };
     cell.value = addLine(tr("how far, %1").arg(unit), unit);
     cell.value->setToolTip(tr("How far. Letters: P hurts, F familiar, R today's retest"));
     cell.painFrom = addLine(tr("pain from, %1").arg(unit), tr("pain from"));
     cell.painFrom->setToolTip(tr("Where pain starts"));
+    numbers->addStretch(1);
+    auto *row = new QHBoxLayout;
+    row->setSpacing(4);
+    lines->addLayout(row);
     cell.pain = new ChoiceRow(tr("%1: pain").arg(name), {tr("Hurts"), tr("Familiar")});
     row->addWidget(cell.pain);
     cell.retest = new QPushButton(tr("Retest"));
@@ -79,7 +86,7 @@ MovementRow::Cell MovementRow::makeCell(Side side)
     cell.retest->setToolTip(tr("Done again before the patient leaves (R in the field of the value)"));
     cell.retest->setStyleSheet(QStringLiteral("padding-left: 6px; padding-right: 6px;"));
     row->addWidget(cell.retest);
-    row->addStretch(0);
+    row->addStretch(1);
     return cell;
 }
 
@@ -150,6 +157,8 @@ void MovementRow::take(const Cell &cell)
     const bool isRead = read(cell.value, measure.value);
     if (!read(cell.painFrom, measure.painFrom) || !isRead)
         return;
+    for (QLineEdit *line : {cell.value, cell.painFrom})
+        line->setModified(false);
     if (measure.value != before || !measure.device)
         measure.device = measure.value ? device() : std::nullopt;
     const auto pain = cell.pain->value();

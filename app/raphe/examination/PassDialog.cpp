@@ -108,7 +108,7 @@ QPushButton *PassDialog::makeButton(const QString &text, const QString &about, P
     QPushButton *button = pushButton(text);
     button->setAccessibleName(about);
     button->setToolTip(about);
-    button->setMinimumHeight(2 * touchTarget);
+    button->setFixedHeight(2 * touchTarget);
     setSize(button, nearSize);
     connect(button, &QPushButton::pressed, this, [this, pedal] { down(pedal); });
     connect(button, &QPushButton::released, this, [this, pedal] { up(pedal); });

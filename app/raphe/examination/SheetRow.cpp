@@ -50,8 +50,9 @@ void SheetRow::sayBarred(std::vector<CautionVerdict> verdicts)
 {
     std::stable_sort(
         verdicts.begin(), verdicts.end(), [](const CautionVerdict &a, const CautionVerdict &b) { return a.verdict > b.verdict; });
-    const auto grave = std::find_if(verdicts.begin(), verdicts.end(),
-        [](const CautionVerdict &v) { return v.verdict != Verdict::Ask && !v.condition.empty(); });
+    const auto grave = std::find_if(verdicts.begin(), verdicts.end(), [this](const CautionVerdict &v) {
+        return v.verdict == Verdict::Adapt && !v.condition.empty() && !m_throughout.contains(v.rule);
+    });
     const CautionVerdict *said = stopAmong(verdicts) ? stopAmong(verdicts) : grave == verdicts.end() ? nullptr : &*grave;
     m_barred->setVisible(said != nullptr);
     if (!said)

@@ -6,6 +6,8 @@
 
 #include <QWidget>
 
+#include <set>
+#include <string>
 #include <vector>
 
 class QGridLayout;
@@ -25,8 +27,9 @@ public:
     virtual void addTo(QGridLayout &grid) = 0;
     /// Shows what the visit says now.
     virtual void refresh() = 0;
-    /// Greys what must not be done, with the reason.
+    /// Greys what must not be done, with the reason. Rules to adapt that hold throughout are said once, elsewhere.
     virtual void bar(const Cautions &cautions) = 0;
+    void setThroughout(const std::set<std::string> &rules) { m_throughout = rules; }
 
 protected:
     /// Right and left, or the midline alone.
@@ -43,6 +46,7 @@ protected:
     VisitSession &m_session;
 
 private:
+    std::set<std::string> m_throughout;
     WrappedLabel *m_barred = nullptr;
 };
 

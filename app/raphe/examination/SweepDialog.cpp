@@ -34,8 +34,7 @@ SweepDialog::SweepDialog(VisitSession &session, const Sweep &sweep, bool isHeigh
                                .arg(step)
                                .arg(std::lround(sweep.length.value))
                                .arg(QString::fromStdString(sweep.edge.border.from), QString::fromStdString(sweep.edge.border.to),
-                                   isHeightKnown ? tr("Reckoned from this patient's height; where the figure comes from: %1")
-                                                       .arg(QString::fromStdString(sweep.edge.border.note))
+                                   isHeightKnown ? tr("Reckoned from this patient's height; the card of the edge says how.")
                                                  : tr("The record has no height: reckoned for 170 cm."))));
     column->addWidget(m_strip);
     m_at->setProperty("role", QStringLiteral("head"));

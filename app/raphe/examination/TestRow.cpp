@@ -13,6 +13,7 @@
 #include <QLineEdit>
 #include <QMessageBox>
 #include <QPushButton>
+#include <QVBoxLayout>
 
 #include <algorithm>
 
@@ -58,9 +59,12 @@ TestRow::Cell TestRow::makeCell(Side side)
     Cell cell;
     cell.side = side;
     cell.box = new QWidget;
-    auto *row = new QHBoxLayout(cell.box);
-    row->setContentsMargins(0, 4, 6, 4);
+    auto *lines = new QVBoxLayout(cell.box);
+    lines->setContentsMargins(0, 4, 6, 4);
+    lines->setSpacing(4);
+    auto *row = new QHBoxLayout;
     row->setSpacing(6);
+    lines->addLayout(row);
     if ((cell.answer = makeAnswer(name)))
         row->addWidget(cell.answer);
     if (m_test.vital)
@@ -76,6 +80,10 @@ TestRow::Cell TestRow::makeCell(Side side)
         }
     if (m_test.vital)
         row->addWidget(new QLabel(QString::fromStdString(m_test.vital->unit)));
+    row->addStretch(1);
+    auto *below = new QHBoxLayout;
+    below->setSpacing(6);
+    lines->addLayout(below);
     const auto addButton = [&](const QString &text, const QString &about) {
         auto *button = new QPushButton(text);
         button->setCheckable(true);
@@ -84,13 +92,13 @@ TestRow::Cell TestRow::makeCell(Side side)
         button->setAccessibleName(tr("%1: %2", "a test with its side, what is said of it").arg(name, about));
         button->setToolTip(about);
         button->setStyleSheet(QStringLiteral("padding-left: 6px; padding-right: 6px;"));
-        row->addWidget(button);
+        below->addWidget(button);
         return button;
     };
     if (m_test.kind == TestKind::Nerve)
         cell.changes = addButton(tr("Changes"), tr("moving a distant part changes what is felt"));
     cell.unable = addButton(tr("Could not"), tr("could not be done, with the reason"));
-    row->addStretch(1);
+    below->addStretch(1);
     return cell;
 }
 

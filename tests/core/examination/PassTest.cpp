@@ -73,7 +73,7 @@ TEST(PassTest, OnePedalIsClearTheOtherSoreAndOnceMoreForEachGrade)
 {
     Pass pass(test::atlas(), fourPlaces());
     Feet feet(pass);
-    EXPECT_EQ(pass.prompt(), "RIGHT, L4-L5 segment");
+    EXPECT_EQ(pass.prompt(), "RIGHT, L4/L5 segment");
     feet.clear();
     feet.sore();
     feet.sore();
@@ -83,8 +83,8 @@ TEST(PassTest, OnePedalIsClearTheOtherSoreAndOnceMoreForEachGrade)
     feet.clear(); // on
     feet.clear();
     EXPECT_TRUE(pass.isDone());
-    const std::vector<std::string> said{"RIGHT, L4-L5 segment, clear. LEFT, L4-L5 segment", "LEFT, L4-L5 segment, sore 1",
-        "LEFT, L4-L5 segment, sore 2", "LEFT, L4-L5 segment, sore 2, familiar", "RIGHT, gluteus medius",
+    const std::vector<std::string> said{"RIGHT, L4/L5 segment, clear. LEFT, L4/L5 segment", "LEFT, L4/L5 segment, sore 1",
+        "LEFT, L4/L5 segment, sore 2", "LEFT, L4/L5 segment, sore 2, familiar", "RIGHT, gluteus medius",
         "RIGHT, gluteus medius, sore 1", "sacrum", "sacrum, clear. End of the pass"};
     EXPECT_EQ(feet.said, said);
     EXPECT_EQ(feet.recorded.at(0), (PassEntry{true, 0, false}));

@@ -1,5 +1,6 @@
 // Sheets proposed by where it hurts, and when nerves and cord are tested.
 #include "core/examination/Proposal.h"
+#include "core/anatomy/MarkPoint.h"
 #include "tests/core/examination/Exam.h"
 
 #include <gtest/gtest.h>
@@ -45,7 +46,7 @@ TEST(ProposalTest, TheSheetIsThatOfThePlace)
     EXPECT_EQ(firstFor(hurtingAt({skin("thumb", Side::Right)})), "elbow-wrist-hand");
     EXPECT_EQ(firstFor(hurtingAt({skin("parotideomasseteric-region", Side::Right)})), "jaw");
     EXPECT_EQ(firstFor(hurtingAt({{StructureId{"gluteus-medius"}, Side::Right}})), "hip")
-        << "a muscle counts by the skin over it";
+        << "a muscle counts by the skin over it, and the sheet of fewer regions comes first";
     EXPECT_EQ(firstFor({}), "none");
 }
 
@@ -69,7 +70,9 @@ TEST(ProposalTest, NervesAndCordAreCalledByWhatIsFelt)
     PainPatch patch;
     patch.view = View::Front;
     patch.quality = PainQuality::Tingling;
-    patch.strokes = {BrushStroke{{{-225, 505}}, 14}};
+    const auto hand = markPointIn(test::atlas(), test::body().of(View::Front), skin("palm", Side::Right));
+    ASSERT_TRUE(hand);
+    patch.strokes = {BrushStroke{{*hand}, 14}};
     tingling.pain = {patch};
     EXPECT_TRUE(calls(tingling).nerves);
     EXPECT_FALSE(calls(tingling).cord);

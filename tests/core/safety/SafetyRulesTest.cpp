@@ -212,11 +212,9 @@ TEST(SafetyRules, ARuleThatGoesByAPlaceNeedsConditionsThatHaveOne)
 TEST(SafetyRules, AConditionThatNoRuleUsesIsRefused)
 {
     Files f;
-    f.rules["rules"].erase(f.indexOf("diabetes-ask"));
-    std::size_t i = 0;
-    while (f.conditions["conditions"].at(i)["id"] != "diabetes")
-        ++i;
-    expectRefused(f, ErrorCode::MissingField, "safety/conditions.json#/conditions/" + std::to_string(i), "diabetes");
+    const std::size_t i = f.conditions["conditions"].size();
+    f.conditions["conditions"].push_back({{"id", "green-hair"}, {"name", "green hair"}, {"place", "none"}});
+    expectRefused(f, ErrorCode::MissingField, "safety/conditions.json#/conditions/" + std::to_string(i), "green-hair");
 }
 
 TEST(SafetyRules, TextThatIsNotJsonIsRefusedWithItsLine)
