@@ -408,6 +408,11 @@ void MainWindow::makeShortcuts()
     for (const int held : {0, static_cast<int>(Qt::ALT)}) {
         on(QKeySequence(held | Qt::Key_A), [this] { m_banner->ask(); });
         on(QKeySequence(held | Qt::Key_E), [this] { showIntake(!isIntake()); });
+        on(QKeySequence(held | Qt::Key_L), [this] {
+            if (isIntake())
+                showMiddle(Middle::Body);
+            m_line->begin();
+        });
         on(QKeySequence(held | Qt::Key_M), [this] { showMiddle(middle() == Middle::Examine ? Middle::Body : Middle::Examine); });
     }
     on(QKeySequence(Qt::Key_G),

@@ -27,10 +27,8 @@ namespace {
 enum Part { Movements, Joints, Tests, PartCount };
 
 // A page of a tab: a grid of four columns, names, right, left, and what else.
-QGridLayout *newGrid(QScrollArea *area)
+QGridLayout *gridOn(QWidget *page)
 {
-    delete area->takeWidget();
-    auto *page = new QWidget;
     auto *column = new QVBoxLayout(page);
     column->setContentsMargins(2, 4, 4, 8);
     auto *grid = new QGridLayout;
@@ -41,13 +39,17 @@ QGridLayout *newGrid(QScrollArea *area)
     grid->setColumnStretch(2, 2);
     column->addLayout(grid);
     column->addStretch(1);
+    grid->addWidget(heading(ExaminePage::tr("RIGHT")), 0, 1);
+    grid->addWidget(heading(ExaminePage::tr("LEFT")), 0, 2);
+    return grid;
+}
+
+// Once the page is whole, so that it is shown whole.
+void put(QScrollArea *area, QWidget *page)
+{
+    delete area->takeWidget();
     area->setWidget(page);
     page->show(); // an area that is seen already does not show it
-    QLabel *right = heading(ExaminePage::tr("RIGHT"));
-    QLabel *left = heading(ExaminePage::tr("LEFT"));
-    grid->addWidget(right, 0, 1);
-    grid->addWidget(left, 0, 2);
-    return grid;
 }
 
 } // namespace
@@ -217,7 +219,8 @@ void ExaminePage::fill()
 
 void ExaminePage::fillMovements()
 {
-    QGridLayout *grid = newGrid(m_areas[Movements]);
+    auto *page = new QWidget;
+    QGridLayout *grid = gridOn(page);
     for (const std::string &id : m_sheet->movements) {
         auto *row = new MovementRow(m_session, *m_session.examination().findMovement(id), [this] {
             return Measuring{mode(), device()};
@@ -225,22 +228,26 @@ void ExaminePage::fillMovements()
         row->addTo(*grid);
         m_rows.push_back(row);
     }
+    put(m_areas[Movements], page);
 }
 
 void ExaminePage::fillSegments()
 {
-    QGridLayout *grid = newGrid(m_areas[Joints]);
+    auto *page = new QWidget;
+    QGridLayout *grid = gridOn(page);
     for (const StructureId &joint : m_sheet->segments) {
         auto *row = new SegmentRow(m_session, joint);
         row->addTo(*grid);
         m_rows.push_back(row);
     }
+    put(m_areas[Joints], page);
 }
 
 // Under the words of how the patient lies, so that they turn seldom.
 void ExaminePage::fillTests()
 {
-    QGridLayout *grid = newGrid(m_areas[Tests]);
+    auto *page = new QWidget;
+    QGridLayout *grid = gridOn(page);
     std::string position;
     const Calls calls = callsOf(*m_session.knowledge().regions, m_session.visit());
     for (const ExamTest *test : testsOf(m_session.examination(), *m_sheet, calls, m_session.visit())) {
@@ -253,6 +260,7 @@ void ExaminePage::fillTests()
         row->addTo(*grid);
         m_rows.push_back(row);
     }
+    put(m_areas[Tests], page);
 }
 
 void ExaminePage::refresh()
