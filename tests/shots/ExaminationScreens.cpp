@@ -71,7 +71,8 @@ bool photographExamination(VisitSession &session, MainWindow &window, const Them
 
     window.showMiddle(MainWindow::Middle::Body);
     session.aimAt({{StructureId{"l4-l5"}, Side::Right}, {}, {}});
-    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Y);
+    QApplication::setActiveWindow(&window);
+    QTest::keyClick(&window.bodyView(View::Back), Qt::Key_Y);
     isGood = save(window, name, "feel") && isGood;
 
     WarningAnswer clot;

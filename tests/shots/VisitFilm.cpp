@@ -119,16 +119,17 @@ private:
         first.firstVisit();
         tell(first, "new patient", way);
         step = 0;
-        VisitHands examining(window, by);
-        examining.onScreen(show(QStringLiteral("examine")));
-        examining.examine();
-        tell(examining, "examination", way);
-        step = 0;
         window.visitPanel().openPatient(patient.value());
         VisitHands again(window, by);
         again.onScreen(show(QStringLiteral("follow-up")));
         again.followUp();
         tell(again, "follow-up", way);
+        window.examine().showSheet("low-back-pelvis");
+        step = 0;
+        VisitHands examining(window, by);
+        examining.onScreen(show(QStringLiteral("examine")));
+        examining.examine();
+        tell(examining, "examination", way);
         if (by == VisitHands::By::Mouse && size.width() == 1280)
             m_isGood = photographPatientMode(session, window, m_theme, m_name)
                 && photographExamination(session, window, m_theme, m_name) && m_isGood;

@@ -17,8 +17,8 @@ constexpr int leastField = 40;
 
 } // namespace
 
-EdgeStrip::EdgeStrip(const Atlas &atlas, const Sweep &sweep, Theme theme, QWidget *parent)
-    : QWidget(parent), m_atlas(atlas), m_sweep(sweep), m_theme(std::move(theme)), m_marks(sweep.steps.size())
+EdgeStrip::EdgeStrip(const Atlas &atlas, const Sweep &sweep, const Theme &theme, QWidget *parent)
+    : QWidget(parent), m_atlas(atlas), m_sweep(sweep), m_theme(theme), m_marks(sweep.steps.size())
 {
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("Steps along the edge"));

@@ -18,7 +18,7 @@ class EdgeStrip : public QWidget {
 
 public:
     /// Keeps references to the atlas and the sweep.
-    EdgeStrip(const Atlas &atlas, const Sweep &sweep, Theme theme, QWidget *parent = nullptr);
+    EdgeStrip(const Atlas &atlas, const Sweep &sweep, const Theme &theme, QWidget *parent = nullptr);
 
     [[nodiscard]] const std::vector<std::optional<int>> &marks() const { return m_marks; }
     [[nodiscard]] std::size_t at() const { return m_at; }

@@ -27,14 +27,14 @@ namespace {
 enum Part { Movements, Joints, Tests, PartCount };
 
 // A page of a tab: a grid of four columns, names, right, left, and what else.
-QGridLayout *gridOn(QWidget *page)
+QGridLayout *gridOn(QWidget *page, int stretchOfNames)
 {
     auto *column = new QVBoxLayout(page);
     column->setContentsMargins(2, 4, 4, 8);
     auto *grid = new QGridLayout;
     grid->setHorizontalSpacing(10);
     grid->setVerticalSpacing(2);
-    grid->setColumnStretch(0, 3);
+    grid->setColumnStretch(0, stretchOfNames);
     grid->setColumnStretch(1, 2);
     grid->setColumnStretch(2, 2);
     column->addLayout(grid);
@@ -220,7 +220,7 @@ void ExaminePage::fill()
 void ExaminePage::fillMovements()
 {
     auto *page = new QWidget;
-    QGridLayout *grid = gridOn(page);
+    QGridLayout *grid = gridOn(page, 3);
     for (const std::string &id : m_sheet->movements) {
         auto *row = new MovementRow(m_session, *m_session.examination().findMovement(id), [this] {
             return Measuring{mode(), device()};
@@ -234,7 +234,7 @@ void ExaminePage::fillMovements()
 void ExaminePage::fillSegments()
 {
     auto *page = new QWidget;
-    QGridLayout *grid = gridOn(page);
+    QGridLayout *grid = gridOn(page, 1);
     for (const StructureId &joint : m_sheet->segments) {
         auto *row = new SegmentRow(m_session, joint);
         row->addTo(*grid);
@@ -247,7 +247,7 @@ void ExaminePage::fillSegments()
 void ExaminePage::fillTests()
 {
     auto *page = new QWidget;
-    QGridLayout *grid = gridOn(page);
+    QGridLayout *grid = gridOn(page, 3);
     std::string position;
     const Calls calls = callsOf(*m_session.knowledge().regions, m_session.visit());
     for (const ExamTest *test : testsOf(m_session.examination(), *m_sheet, calls, m_session.visit())) {

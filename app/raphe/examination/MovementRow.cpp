@@ -61,8 +61,7 @@ MovementRow::Cell MovementRow::makeCell(Side side)
         line->setAccessibleName(tr("%1: %2", "a movement with its side, what is measured").arg(name, about));
         line->setPlaceholderText(placeholder);
         line->setMinimumHeight(touchTarget);
-        line->setMinimumWidth(64);
-        line->setMaximumWidth(92);
+        line->setFixedWidth(92);
         line->setMaxLength(8);
         line->installEventFilter(this);
         numbers->addWidget(line, 1);
@@ -99,7 +98,8 @@ void MovementRow::addTo(QGridLayout &grid)
         m_cells.push_back(makeCell(side));
     for (std::size_t i = 0; i < m_cells.size(); ++i) {
         const Cell &cell = m_cells[i];
-        grid.addWidget(cell.box, line, static_cast<int>(i) + 1, 1, isPaired ? 1 : 2, Qt::AlignLeft | Qt::AlignTop);
+        grid.addWidget(cell.box, line, static_cast<int>(i) + 1, 1, isPaired ? 1 : 2,
+            (isPaired ? Qt::AlignLeft : Qt::AlignHCenter) | Qt::AlignTop);
         m_norms.push_back(hint());
         grid.addWidget(m_norms.back(), line + 1, static_cast<int>(i) + 1, 1, isPaired ? 1 : 2);
         for (QLineEdit *edit : {cell.value, cell.painFrom})
@@ -202,7 +202,7 @@ bool MovementRow::eventFilter(QObject *watched, QEvent *event)
 QString MovementRow::compared(const Cell &cell) const
 {
     const Measure *measure = m_session.measureOf(m_movement.id, cell.side, m_measuring().mode);
-    if (!measure || !measure->value)
+    if (!measure || !measure->value || m_movement.norms.empty())
         return {};
     return capitalised(
         QString::fromStdString(inWords(m_movement, comparedWithNorm(m_movement, *measure, m_session.reference()))));

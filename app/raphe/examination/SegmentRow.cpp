@@ -77,7 +77,8 @@ void SegmentRow::addTo(QGridLayout &grid)
         m_cells.push_back(makeCell({m_joint, side}));
     for (std::size_t i = 0; i < m_cells.size(); ++i) {
         const Cell &cell = m_cells[i];
-        grid.addWidget(cell.box, line, static_cast<int>(i) + 1, 1, isPaired ? 1 : 2, Qt::AlignLeft | Qt::AlignTop);
+        grid.addWidget(cell.box, line, static_cast<int>(i) + 1, 1, isPaired ? 1 : 2,
+            (isPaired ? Qt::AlignLeft : Qt::AlignHCenter) | Qt::AlignTop);
         const auto hear = [this, i] { take(m_cells[i]); };
         connect(cell.play, &ChoiceRow::chosen, this, hear);
         connect(cell.motion, &ChoiceRow::chosen, this, hear);

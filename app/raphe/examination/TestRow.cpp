@@ -113,7 +113,8 @@ void TestRow::addTo(QGridLayout &grid)
         m_cells.push_back(makeCell(side));
     for (std::size_t i = 0; i < m_cells.size(); ++i) {
         const Cell &cell = m_cells[i];
-        grid.addWidget(cell.box, line, static_cast<int>(i) + 1, 1, m_test.isPaired ? 1 : 2, Qt::AlignLeft | Qt::AlignTop);
+        grid.addWidget(cell.box, line, static_cast<int>(i) + 1, 1, m_test.isPaired ? 1 : 2,
+            (m_test.isPaired ? Qt::AlignLeft : Qt::AlignHCenter) | Qt::AlignTop);
         if (cell.answer)
             connect(cell.answer, &ChoiceRow::chosen, this, [this, i] { takeAnswer(m_cells[i]); });
         for (QLineEdit *edit : cell.values)
