@@ -344,7 +344,7 @@ void MainWindow::makeToolBar()
     bar->addWidget(space);
 
     makePracticeMenu(addButton(tr("Practice"), tr("Lock, back-up, settings, who opened what"), [] {}));
-    auto *look = addButton(tr("Light or dark"), tr("Light, dark or as the system has it"), [] {});
+    auto *look = addButton(tr("Look"), tr("Light, dark or as the system has it"), [] {});
     auto *menu = new QMenu(look);
     menu->addAction(tr("As the system"), this, [this] { tellTheme(Appearance::System); });
     menu->addAction(tr("Light"), this, [this] { tellTheme(Appearance::Light); });

@@ -220,7 +220,7 @@ TEST_F(ExamineTest, ABarredTestIsGreyOnItsSideWithTheReason)
     bool isSaid = false;
     for (const auto *label : window().examine().findChildren<QLabel *>())
         isSaid = isSaid
-            || (!label->isHidden() && label->text().startsWith(QStringLiteral("Leave it:"))
+            || (!label->isHidden() && label->text().startsWith(QStringLiteral("Leave the RIGHT:"))
                 && label->text().contains(QStringLiteral("clot")));
     EXPECT_TRUE(isSaid);
 }

@@ -56,6 +56,8 @@ MovementRow::Cell MovementRow::makeCell(Side side)
     auto *numbers = new QHBoxLayout;
     numbers->setSpacing(4);
     lines->addLayout(numbers);
+    if (side == Side::Midline)
+        numbers->addWidget(hint(tr("MIDLINE")));
     const auto addLine = [&](const QString &about, const QString &placeholder) {
         auto *line = new QLineEdit;
         line->setAccessibleName(tr("%1: %2", "a movement with its side, what is measured").arg(name, about));
@@ -98,8 +100,7 @@ void MovementRow::addTo(QGridLayout &grid)
         m_cells.push_back(makeCell(side));
     for (std::size_t i = 0; i < m_cells.size(); ++i) {
         const Cell &cell = m_cells[i];
-        grid.addWidget(cell.box, line, static_cast<int>(i) + 1, 1, isPaired ? 1 : 2,
-            (isPaired ? Qt::AlignLeft : Qt::AlignHCenter) | Qt::AlignTop);
+        grid.addWidget(cell.box, line, static_cast<int>(i) + 1, 1, isPaired ? 1 : 2, Qt::AlignLeft | Qt::AlignTop);
         m_norms.push_back(hint());
         grid.addWidget(m_norms.back(), line + 1, static_cast<int>(i) + 1, 1, isPaired ? 1 : 2);
         for (QLineEdit *edit : {cell.value, cell.painFrom})
@@ -232,13 +233,13 @@ void MovementRow::refresh()
 
 void MovementRow::bar(const Cautions &cautions)
 {
-    std::vector<CautionVerdict> all;
+    std::vector<SideVerdicts> all;
     for (const Cell &cell : m_cells) {
         const auto verdicts = verdictsOn(*m_session.knowledge().atlas, cautions, m_movement, cell.side);
         cell.box->setEnabled(!stopAmong(verdicts));
-        all.insert(all.end(), verdicts.begin(), verdicts.end());
+        all.push_back({cell.side, verdicts});
     }
-    sayBarred(std::move(all));
+    sayBarred(all);
 }
 
 } // namespace raphe

@@ -3,6 +3,7 @@
 #include "app/raphe/Style.h"
 #include "app/raphe/WrappedLabel.h"
 #include "app/raphe/intake/ChoiceRow.h"
+#include "app/raphe/practice/FormParts.h"
 
 #include <QComboBox>
 #include <QGridLayout>
@@ -33,6 +34,8 @@ SegmentRow::Cell SegmentRow::makeCell(const Place &place)
     lines->setSpacing(4);
     auto *first = new QHBoxLayout;
     first->setSpacing(6);
+    if (place.side == Side::Midline)
+        first->addWidget(hint(tr("MIDLINE")));
     cell.play = ChoiceRow::ofNumbers(tr("%1: joint play").arg(name), JointPlay::highest);
     cell.play->setTips({tr("0: fused"), tr("1: considerably too little"), tr("2: slightly too little"), tr("3: normal"),
         tr("4: slightly too much"), tr("5: considerably too much"), tr("6: unstable")});
@@ -77,8 +80,7 @@ void SegmentRow::addTo(QGridLayout &grid)
         m_cells.push_back(makeCell({m_joint, side}));
     for (std::size_t i = 0; i < m_cells.size(); ++i) {
         const Cell &cell = m_cells[i];
-        grid.addWidget(cell.box, line, static_cast<int>(i) + 1, 1, isPaired ? 1 : 2,
-            (isPaired ? Qt::AlignLeft : Qt::AlignHCenter) | Qt::AlignTop);
+        grid.addWidget(cell.box, line, static_cast<int>(i) + 1, 1, isPaired ? 1 : 2, Qt::AlignLeft | Qt::AlignTop);
         const auto hear = [this, i] { take(m_cells[i]); };
         connect(cell.play, &ChoiceRow::chosen, this, hear);
         connect(cell.motion, &ChoiceRow::chosen, this, hear);
@@ -132,13 +134,13 @@ void SegmentRow::refresh()
 
 void SegmentRow::bar(const Cautions &cautions)
 {
-    std::vector<CautionVerdict> all;
+    std::vector<SideVerdicts> all;
     for (const Cell &cell : m_cells) {
         const auto verdicts = verdictsOnPlay(*m_session.knowledge().atlas, cautions, m_joint, cell.place.side);
         cell.box->setEnabled(!stopAmong(verdicts));
-        all.insert(all.end(), verdicts.begin(), verdicts.end());
+        all.push_back({cell.place.side, verdicts});
     }
-    sayBarred(std::move(all));
+    sayBarred(all);
 }
 
 } // namespace raphe

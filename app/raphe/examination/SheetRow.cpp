@@ -46,19 +46,29 @@ QWidget *SheetRow::makeName(const QString &name, const QString &quiet)
     return box;
 }
 
-void SheetRow::sayBarred(std::vector<CautionVerdict> verdicts)
+void SheetRow::sayBarred(const std::vector<SideVerdicts> &sides)
 {
-    std::stable_sort(
-        verdicts.begin(), verdicts.end(), [](const CautionVerdict &a, const CautionVerdict &b) { return a.verdict > b.verdict; });
-    const auto grave = std::find_if(verdicts.begin(), verdicts.end(), [this](const CautionVerdict &v) {
-        return v.verdict == Verdict::Adapt && !v.condition.empty() && !m_throughout.contains(v.rule);
-    });
-    const CautionVerdict *said = stopAmong(verdicts) ? stopAmong(verdicts) : grave == verdicts.end() ? nullptr : &*grave;
-    m_barred->setVisible(said != nullptr);
-    if (!said)
-        return;
-    const QString reason = QString::fromStdString(said->reason);
-    m_barred->say(said->verdict == Verdict::Stop ? tr("Leave it: %1").arg(reason) : tr("Adapt: %1").arg(reason));
+    const CautionVerdict *stop = nullptr;
+    const CautionVerdict *adapt = nullptr;
+    QStringList stopped; // sides
+    for (const SideVerdicts &one : sides) {
+        if (const CautionVerdict *here = stopAmong(one.verdicts)) {
+            stop = stop ? stop : here;
+            stopped << loud(one.side);
+        }
+        const auto grave = std::find_if(one.verdicts.begin(), one.verdicts.end(), [this](const CautionVerdict &v) {
+            return v.verdict == Verdict::Adapt && !v.condition.empty() && !m_throughout.contains(v.rule);
+        });
+        if (!adapt && grave != one.verdicts.end())
+            adapt = &*grave;
+    }
+    m_barred->setVisible(stop || adapt);
+    if (stop && stopped.size() < static_cast<qsizetype>(sides.size()))
+        m_barred->say(tr("Leave the %1: %2", "a side, the reason").arg(stopped.front(), QString::fromStdString(stop->reason)));
+    else if (stop)
+        m_barred->say(tr("Leave it: %1").arg(QString::fromStdString(stop->reason)));
+    else if (adapt)
+        m_barred->say(tr("Adapt: %1").arg(QString::fromStdString(adapt->reason)));
 }
 
 void SheetRow::setWrong(QLineEdit *line, bool isWrong)

@@ -38,8 +38,13 @@ protected:
     [[nodiscard]] static QString loud(Side side);
     /// The name with what stands under it in quiet words.
     [[nodiscard]] QWidget *makeName(const QString &name, const QString &quiet);
-    /// Says under the name why something is barred or to be adapted; empty: nothing.
-    void sayBarred(std::vector<CautionVerdict> verdicts);
+    /// What cautions say of one side.
+    struct SideVerdicts {
+        Side side{};
+        std::vector<CautionVerdict> verdicts;
+    };
+    /// Says under the name why something is barred, on which side, or to be adapted.
+    void sayBarred(const std::vector<SideVerdicts> &sides);
     /// What cannot be is shown in the line, and is not recorded.
     static void setWrong(QLineEdit *line, bool isWrong);
 

@@ -27,7 +27,6 @@ SweepDialog::SweepDialog(VisitSession &session, const Sweep &sweep, bool isHeigh
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(16, 16, 16, 16);
     column->setSpacing(10);
-    column->addWidget(heading(edge));
     const int step = static_cast<int>(std::lround(sweep.length.value / static_cast<double>(sweep.steps.size())));
     column->addWidget(hint(tr("%1 steps of %2 mm, %3 mm in all, from the %4 to the %5. %6")
                                .arg(sweep.steps.size())
@@ -36,6 +35,7 @@ SweepDialog::SweepDialog(VisitSession &session, const Sweep &sweep, bool isHeigh
                                .arg(QString::fromStdString(sweep.edge.border.from), QString::fromStdString(sweep.edge.border.to),
                                    isHeightKnown ? tr("Reckoned from this patient's height; the card of the edge says how.")
                                                  : tr("The record has no height: reckoned for 170 cm."))));
+    column->addWidget(heading(edge));
     column->addWidget(m_strip);
     m_at->setProperty("role", QStringLiteral("head"));
     column->addWidget(m_at);
@@ -44,6 +44,7 @@ SweepDialog::SweepDialog(VisitSession &session, const Sweep &sweep, bool isHeigh
         hint(tr("Digits 0 to 4 mark how tender a step is and go on, C is clear, Delete takes back, arrows go back and "
                 "forth; or press a step, once more for each grade. Steps of 25 mm are a custom of the trade, without a "
                 "published source.")));
+    column->addStretch(1);
     auto *row = new QHBoxLayout;
     row->addStretch(1);
     QPushButton *leave = pushButton(tr("Leave"));

@@ -65,6 +65,8 @@ TestRow::Cell TestRow::makeCell(Side side)
     auto *row = new QHBoxLayout;
     row->setSpacing(6);
     lines->addLayout(row);
+    if (side == Side::Midline)
+        row->addWidget(hint(tr("MIDLINE")));
     if ((cell.answer = makeAnswer(name)))
         row->addWidget(cell.answer);
     if (m_test.vital)
@@ -113,8 +115,7 @@ void TestRow::addTo(QGridLayout &grid)
         m_cells.push_back(makeCell(side));
     for (std::size_t i = 0; i < m_cells.size(); ++i) {
         const Cell &cell = m_cells[i];
-        grid.addWidget(cell.box, line, static_cast<int>(i) + 1, 1, m_test.isPaired ? 1 : 2,
-            (m_test.isPaired ? Qt::AlignLeft : Qt::AlignHCenter) | Qt::AlignTop);
+        grid.addWidget(cell.box, line, static_cast<int>(i) + 1, 1, m_test.isPaired ? 1 : 2, Qt::AlignLeft | Qt::AlignTop);
         if (cell.answer)
             connect(cell.answer, &ChoiceRow::chosen, this, [this, i] { takeAnswer(m_cells[i]); });
         for (QLineEdit *edit : cell.values)
@@ -271,13 +272,13 @@ void TestRow::refresh()
 
 void TestRow::bar(const Cautions &cautions)
 {
-    std::vector<CautionVerdict> all;
+    std::vector<SideVerdicts> all;
     for (const Cell &cell : m_cells) {
         const auto verdicts = verdictsOn(*m_session.knowledge().atlas, cautions, m_test, cell.side);
         cell.box->setEnabled(!stopAmong(verdicts));
-        all.insert(all.end(), verdicts.begin(), verdicts.end());
+        all.push_back({cell.side, verdicts});
     }
-    sayBarred(std::move(all));
+    sayBarred(all);
 }
 
 } // namespace raphe
