@@ -718,7 +718,7 @@ def check_refusals(tally, batch):
         ("grade too high", lambda: reason(spoilt(visit, "findings", 0, tenderness=5)), ["visit.json#/findings/0/tenderness", "5"]),
         ("text for a number", lambda: reason(spoilt(visit, "findings", 0, tenderness="3")), ["visit.json#/findings/0/tenderness", "number"]),
         ("tender and clear of it", lambda: reason(spoilt(visit, "findings", 0, clear=True)), ["visit.json#/findings/0", "tenderness"]),
-        ("the same place twice", lambda: reason({**visit, "findings": visit["findings"] + visit["findings"][:1]}), ["visit.json#/findings/8", "gluteus-maximus"]),
+        ("the same place twice", lambda: reason({**visit, "findings": visit["findings"] + visit["findings"][:1]}), ["visit.json#/findings/10", "gluteus-maximus"]),
         ("no such day", lambda: reason(spoilt(visit, date="2023-02-29")), ["visit.json#/date", "2023-02-29"]),
         ("play of a muscle", lambda: reason(spoilt(visit, "findings", 0, play=3)), ["visit.json#/findings/0/play", "gluteus-maximus"]),
         ("play and clear motion", lambda: reason(spoilt(visit, "findings", 2, play=2)), ["visit.json#/findings/2", "play"]),

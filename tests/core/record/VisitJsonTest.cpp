@@ -328,7 +328,8 @@ TEST(VisitJson, GradesStayOnTheirScales)
 
 TEST(VisitJson, AFindingSaysSomething)
 {
-    const std::string says = "tenderness, restriction, sore, stiff, play, end_feel, familiar, texture, refers_to, clear, unable or note";
+    const std::string says =
+        "tenderness, restriction, sore, stiff, play, end_feel, familiar, texture, refers_to, clear, unable or note";
     expectFindingError({{"structure", "sacrum"}}, ErrorCode::MissingField, "", says);
     expectFindingError({{"structure", "sacrum"}, {"familiar", false}}, ErrorCode::MissingField, "", says);
     expectFindingError({{"structure", "sacrum"}, {"note", ""}}, ErrorCode::MissingField, "", says);
@@ -404,7 +405,10 @@ TEST(VisitJson, CertainIsOfWhatWasFeltOfTheMotion)
     expectFindingError(with({{"note", "sure"}}), ErrorCode::MissingField, "", lacks);
     expectFindingError(with({{"clear", {"tenderness"}}}), ErrorCode::MissingField, "", lacks);
     expectFindingError(with(json::object()), ErrorCode::MissingField, "",
-        "tenderness, restriction, sore, stiff, play, end_feel, familiar, texture, refers_to, clear, unable or note"); // certain alone says nothing
+        "tenderness, restriction, sore, stiff, play, end_feel, familiar, texture, refers_to, clear, unable or note"); // certain
+                                                                                                                      // alone
+                                                                                                                      // says
+                                                                                                                      // nothing
     for (const json &felt : {json{{"restriction", 0}}, json{{"restriction", 2}}, json{{"play", 3}}, json{{"play", 1}},
              json{{"clear", true}}, json{{"clear", {"motion"}}}})
         EXPECT_TRUE(only(readFinding(with(felt))).certain) << felt;
@@ -1090,8 +1094,8 @@ template <class Table> std::set<std::string> wordsOf(const Table &table)
 TEST_F(VisitSchema, NamesTheFieldsThatTheReaderKnows)
 {
     std::set<std::string> known;
-    for (const char *field : {"structure", "side", "spot", "at", "tenderness", "restriction", "play", "familiar", "certain",
-             "clear", "unable", "note"})
+    for (const char *field : {"structure", "side", "spot", "at", "tenderness", "restriction", "sore", "stiff", "play", "end_feel",
+             "familiar", "certain", "after_comparing", "texture", "refers_to", "clear", "unable", "note"})
         known.insert(field);
     std::set<std::string> named;
     for (const auto &[field, rule] : finding["properties"].items()) {
@@ -1116,7 +1120,7 @@ TEST_F(VisitSchema, NamesTheFieldsThatTheReaderKnows)
     }
     const json full = json::parse(
         R"({"format":0,"version":0,"patient":0,"date":0,"practitioner":0,"episode":0,"complaint":0,"complaints":0,"complaint_at":0,"pain":0,"cautions":0,"conditions":0,
-            "injured":0,"warnings":0,"consents":0,"since_last":0,"promised":0,"findings":0,"judgements":0,"sides_intended":0})");
+            "injured":0,"warnings":0,"consents":0,"since_last":0,"promised":0,"findings":0,"measures":0,"tests":0,"retest":0,"timeline":0,"judgements":0,"sides_intended":0})");
     for (const auto &[field, unused] : full.items())
         EXPECT_TRUE(schema["properties"].contains(field)) << field;
     EXPECT_FALSE(schema["additionalProperties"].get<bool>());

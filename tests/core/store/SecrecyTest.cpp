@@ -212,6 +212,8 @@ PatientRecord fullRecord(const std::string &name, const std::string &born)
     r.otherNames = {"Wilhelmína Łukasz-Þórsdóttir", "Mina"};
     r.born = born;
     r.otherBorn = {"1961-07-19"};
+    r.sex = Sex::Female;
+    r.height = 168;
     r.mark = "crescent birthmark under the chin";
     r.language = "Icelandic";
     r.interpreter = "Svanhvit Tomasdottir";
