@@ -427,11 +427,32 @@ TEST(VisitChangesTest, NothingIsChangedWithoutAWord)
         {[](Visit &v) { v.findings[0].familiar = true; }, "changed", "tenderness 2; now tenderness 2, familiar pain"},
         {[](Visit &v) { v.findings[0].spot = Spot::Belly; }, "changed", "tenderness 2; now belly, tenderness 2"},
         {[](Visit &v) { v.findings[0].at = StructureId{"femur"}; }, "changed", "now at right femur, tenderness 2"},
-        {[](Visit &v) { v.findings[0].certain = true; }, "changed", "now tenderness 2, sure of the motion"},
+        {[](Visit &v) { v.findings[0].certain = true; }, "changed", "now tenderness 2, very sure"},
         {[](Visit &v) { v.findings[0].note = "warm"; }, "changed", "now tenderness 2, warm"},
         {[](Visit &v) { v.findings[0].restriction = Restriction{1}; }, "changed", "now tenderness 2, restriction 1"},
         {[](Visit &v) { v.findings[1].play = JointPlay{1}; }, "changed", "right hip joint: joint play 5; now joint play 1"},
         {[](Visit &v) { v.findings[1].play.reset(); }, "changed", "now noted"},
+        {[](Visit &v) {
+             v.findings[0].refersTo = {{StructureId{"piriformis"}, Side::Left}};
+         },
+            "changed", "felt at left piriformis as well"},
+        {[](Visit &v) { v.findings[0].texture = {"ropy"}; }, "changed", "now tenderness 2, ropy"},
+        {[](Visit &v) {
+             v.measures.push_back({"hip-flexion", Side::Right, 110, {}, {}, {}, false, false, {}});
+         },
+            "others", "Movements: nothing; now 'RIGHT hip-flexion: 110'"},
+        {[](Visit &v) {
+             v.tests.push_back({"slump", Side::Left, TestPain::Familiar, false, {}, {}, {}, {}, {}});
+         },
+            "others", "Tests: nothing; now 'LEFT slump: familiar pain'"},
+        {[](Visit &v) {
+             v.retest = RetestMark{MomentKind::Test, "slump", Side::Left};
+         },
+            "others", "Today's retest"},
+        {[](Visit &v) {
+             v.timeline.push_back({"09:00:00", MomentKind::Test, "slump", Side::Left});
+         },
+            "others", "times"},
         {[](Visit &v) { v.findings[2].unable = "dressing"; }, "changed", "could not examine: dressing"}};
     for (const Case &c : cases) {
         Visit after = visit;

@@ -2,6 +2,7 @@
 
 #include "app/raphe/patients/PersonWords.h"
 #include "core/document/VisitMap.h"
+#include "core/examination/RecordWords.h"
 
 #include <QCoreApplication>
 
@@ -16,7 +17,7 @@ QString tr(const char *text)
     return QCoreApplication::translate("VisitChanges", text);
 }
 
-// What findingInWords does not say is said here: the landmark, the play of a joint, and how sure the examiner was.
+// What findingInWords does not say is said here: the landmark, and where it was felt as well.
 QString findingWords(const Atlas &atlas, const Finding &finding)
 {
     QStringList words;
@@ -24,10 +25,8 @@ QString findingWords(const Atlas &atlas, const Finding &finding)
         words << tr("at %1").arg(QString::fromStdString(atlas.spoken({*finding.at, finding.place.side})));
     if (const std::string known = findingInWords(finding); !known.empty())
         words << QString::fromStdString(known);
-    if (finding.play)
-        words << tr("joint play %1").arg(finding.play->grade);
-    if (finding.certain)
-        words << tr("sure of the motion");
+    for (const Place &place : finding.refersTo)
+        words << tr("felt at %1 as well").arg(QString::fromStdString(atlas.spoken(place)));
     return words.isEmpty() ? tr("noted") : words.join(QStringLiteral(", "));
 }
 
@@ -123,6 +122,15 @@ QString conditionsText(const Atlas &atlas, const SafetyRules &rules, const std::
     return words.join(QStringLiteral("; "));
 }
 
+// Movements and tests by their ids: what was measured or answered, one after the other.
+template <class T> QString examinedText(const std::vector<T> &list)
+{
+    QStringList words;
+    for (const T &item : list)
+        words << QString::fromStdString(inWords(Examination{}, item));
+    return words.join(QStringLiteral("; "));
+}
+
 // The words and the episode of the first one are compared in words.
 std::vector<Complaint> withoutFirstWords(std::vector<Complaint> complaints)
 {
@@ -168,6 +176,13 @@ VisitChanges visitChanges(const Atlas &atlas, const SafetyRules &rules, const Vi
         others << tr("The answers about consent are others.");
     if (before.sinceLast != after.sinceLast || before.promised != after.promised)
         others << tr("What was told since the last visit, or promised until the next, is another.");
+    compareText(tr("Movements"), examinedText(before.measures), examinedText(after.measures), others);
+    compareText(tr("Tests"), examinedText(before.tests), examinedText(after.tests), others);
+    if (before.retest != after.retest)
+        others << tr("Today's retest is another.");
+    if (before.timeline != after.timeline && before.findings == after.findings && before.measures == after.measures
+        && before.tests == after.tests)
+        others << tr("The times of the examination are others.");
     if (before.judgements != after.judgements)
         others << tr("Other rows are pinned or put away.");
     if (changes.areNone() && before != after)
