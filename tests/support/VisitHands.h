@@ -1,5 +1,6 @@
-// Hands that go through intake and examination in the real window, by mouse or by keys alone, and count what they do. An action is a press of a
-// button, a line painted, a text typed into a field, a choice, or a key that is not Tab; moves by Tab are counted for themselves.
+// Hands that go through intake and examination in the real window, by mouse or by keys alone, and count what they do. An action
+// is a press of a button, a line painted, a text typed into a field, a choice, or a key that is not Tab; moves by Tab are counted
+// for themselves.
 #pragma once
 
 #include "app/raphe/MainWindow.h"
