@@ -71,7 +71,8 @@ std::vector<std::string> missesOf(const json &one)
         const std::string shown = "; first five: " + firstOf(*list);
         for (const json &item : wish.value("wanted", json::array())) {
             const json &places = item.at("any_of");
-            if (std::none_of(places.begin(), places.end(), [&](const json &p) { return rowOf(*list, placeOf(p)) < first; }))
+            if (std::none_of(
+                    places.begin(), places.end(), [&, list = list](const json &p) { return rowOf(*list, placeOf(p)) < first; }))
                 misses.push_back(std::string(name) + " lacks " + words(placeOf(places.front())) + " or its like" + shown);
         }
         for (const json &never : wish.value("never", json::array()))

@@ -185,7 +185,8 @@ private:
         m_words.clear();
         m_isPassed = true;
         for (const auto &[sign, at] : yes)
-            if (std::none_of(visit.warnings.begin(), visit.warnings.end(), [&](const auto &a) { return a.sign == sign; }))
+            if (std::none_of(
+                    visit.warnings.begin(), visit.warnings.end(), [&, &sign = sign](const auto &a) { return a.sign == sign; }))
                 say("not asked: " + sign);
         scoreLevel(one, visit);
         for (const json &words : one.at("expect").at("barred"))
