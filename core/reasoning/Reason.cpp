@@ -47,26 +47,26 @@ std::size_t Reasoner::bytes() const
 Reasons Reasoner::reasons(const Visit &visit, const std::function<bool(const Place &)> &mayCheck) const
 {
     const ReasonTables &t = *m_tables;
-    const Asked asked(t.linkage, visit, t.constants);
+    const VisitEvidence seen(t.linkage, visit, t.constants);
     Reasons out;
-    if (!asked.found.empty())
-        out.tied = t.tied(asked);
+    if (!seen.found.empty())
+        out.tied = t.tied(seen);
     const bool isFound =
-        std::any_of(asked.evidence.begin(), asked.evidence.end(), [](const Evidence &e) { return e.observation.isPositive; });
+        std::any_of(seen.evidence.begin(), seen.evidence.end(), [](const Evidence &e) { return e.observation.isPositive; });
     std::vector<std::pair<Place, std::optional<Place>>> separated; // by each check
     if (isFound || !visit.complaintAt.empty()) {
-        const std::vector<double> prior = t.priorFor(asked.canonical.visit.complaintAt);
+        const std::vector<double> prior = t.priorFor(seen.canonical.visit.complaintAt);
         std::vector<Observation> observations;
-        for (const Evidence &one : asked.evidence)
+        for (const Evidence &one : seen.evidence)
             observations.push_back(one.observation);
         std::vector<double> logs = logPosterior(t.reach, prior, observations);
-        if (asked.canonical.isItsOwnImage)
+        if (seen.canonical.isItsOwnImage)
             symmetrise(logs, t.mirroredSource);
         const Posterior posterior = normalised(logs);
         out.unexplained = posterior.unexplained / *std::max_element(posterior.of.begin(), posterior.of.end());
         if (isFound)
-            out.explain = t.explained(asked, posterior, prior);
-        out.check = t.checks(asked, posterior, mayCheck);
+            out.explain = t.explained(seen, posterior, prior);
+        out.check = t.checks(seen, posterior, mayCheck);
 
         constexpr std::size_t rivals = 8;
         Nodes leading(posterior.of.size());
@@ -79,10 +79,10 @@ Reasons Reasoner::reasons(const Visit &visit, const std::function<bool(const Pla
             separated.push_back(t.separates(s, posterior, leading));
     }
 
-    const PathTree tree(t.linkage.graph(), asked.found);
+    const PathTree tree(t.linkage.graph(), seen.found);
     for (auto *list : {&out.tied, &out.explain, &out.check}) {
-        t.addPaths(*list, asked, tree);
-        if (asked.canonical.isMirrored)
+        t.addPaths(*list, seen, tree);
+        if (seen.canonical.isMirrored)
             mirrorAll(*list);
     }
     const Atlas &atlas = t.linkage.atlas();
@@ -92,7 +92,7 @@ Reasons Reasoner::reasons(const Visit &visit, const std::function<bool(const Pla
         s.why = explainedInWords(atlas, s);
     for (std::size_t i = 0; i < out.check.size(); ++i) {
         auto [one, other] = separated[i];
-        if (asked.canonical.isMirrored) {
+        if (seen.canonical.isMirrored) {
             one = mirrored(one);
             other = other ? std::optional(mirrored(*other)) : other;
         }

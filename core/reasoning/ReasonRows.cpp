@@ -20,32 +20,32 @@ constexpr std::size_t none = Between::notASource;
 
 } // namespace
 
-std::vector<Suggestion> ReasonTables::tied(const Asked &asked) const
+std::vector<Suggestion> ReasonTables::tied(const VisitEvidence &seen) const
 {
     const Nodes &sources = candidates.sources;
-    const std::vector<double> start = startOf(linkage, asked.canonical.visit.findings, constants);
-    const VectorXd e = valuesAt(start, asked.found) / std::accumulate(start.begin(), start.end(), 0.0);
+    const std::vector<double> start = startOf(linkage, seen.canonical.visit.findings, constants);
+    const VectorXd e = valuesAt(start, seen.found) / std::accumulate(start.begin(), start.end(), 0.0);
     VectorXd y = VectorXd::Zero(static_cast<Index>(sources.size())); // G e, less what has passed through clear places
     const auto add = [&](std::size_t node, double amount) {
         const auto column = reach.at(node);
         y += amount * reach.diagonal(node) * Eigen::Map<const VectorXd>(column.data(), static_cast<Index>(column.size()));
     };
-    for (std::size_t i = 0; i < asked.found.size(); ++i)
-        add(asked.found[i], e[static_cast<Index>(i)]);
-    if (!asked.clear.empty()) {
+    for (std::size_t i = 0; i < seen.found.size(); ++i)
+        add(seen.found[i], e[static_cast<Index>(i)]);
+    if (!seen.clear.empty()) {
         Between between(walk, reach, sourceOf);
-        const VectorXd x = between.block(asked.clear, asked.clear).ldlt().solve(between.block(asked.clear, asked.found) * e);
-        for (std::size_t i = 0; i < asked.clear.size(); ++i)
-            add(asked.clear[i], -x[static_cast<Index>(i)]);
+        const VectorXd x = between.block(seen.clear, seen.clear).ldlt().solve(between.block(seen.clear, seen.found) * e);
+        for (std::size_t i = 0; i < seen.clear.size(); ++i)
+            add(seen.clear[i], -x[static_cast<Index>(i)]);
     }
     std::vector<double> lift(sources.size());
     for (std::size_t s = 0; s < sources.size(); ++s)
         lift[s] = walk.scale(sources[s]) * y[static_cast<Index>(s)] / walk.everywhere()[sources[s]];
-    if (asked.canonical.isItsOwnImage)
+    if (seen.canonical.isItsOwnImage)
         symmetrise(lift, mirroredSource);
     std::vector<Suggestion> out;
     for (std::size_t s = 0; s < sources.size(); ++s)
-        if (lift[s] > least && !asked.isClear.contains(sources[s]))
+        if (lift[s] > least && !seen.isClear.contains(sources[s]))
             out.emplace_back(source(s), lift[s]);
     rankAndCut(out);
     for (Suggestion &s : out)
@@ -54,10 +54,10 @@ std::vector<Suggestion> ReasonTables::tied(const Asked &asked) const
 }
 
 // What each finding says for or against a source, in bits against 'not explained', heaviest first; then its prior.
-std::vector<Term> ReasonTables::termsOf(std::size_t source, const Asked &asked, std::span<const double> prior) const
+std::vector<Term> ReasonTables::termsOf(std::size_t source, const VisitEvidence &seen, std::span<const double> prior) const
 {
     std::vector<Term> terms;
-    for (const Evidence &one : asked.evidence) {
+    for (const Evidence &one : seen.evidence) {
         const double h = reach.at(one.observation.node)[source];
         const double bits = (one.observation.logLikelihood(h) - one.observation.logLikelihood(0)) / std::log(2.0);
         const auto same = std::find_if(
@@ -74,26 +74,26 @@ std::vector<Term> ReasonTables::termsOf(std::size_t source, const Asked &asked, 
 }
 
 std::vector<Suggestion> ReasonTables::explained(
-    const Asked &asked, const Posterior &posterior, std::span<const double> prior) const
+    const VisitEvidence &seen, const Posterior &posterior, std::span<const double> prior) const
 {
     const double best = *std::max_element(posterior.of.begin(), posterior.of.end());
     std::vector<Suggestion> out;
     for (std::size_t s = 0; s < candidates.sources.size(); ++s)
-        if (!candidates.isWhole[s] || asked.isFound.contains(candidates.sources[s])) // else its parts stand for it
+        if (!candidates.isWhole[s] || seen.isFound.contains(candidates.sources[s])) // else its parts stand for it
             out.emplace_back(source(s), posterior.of[s] / best);
     rankAndCut(out);
     for (Suggestion &s : out)
-        s.terms = termsOf(sourceOf[nodeOf(s.place)], asked, prior);
+        s.terms = termsOf(sourceOf[nodeOf(s.place)], seen, prior);
     return out;
 }
 
 std::vector<Suggestion> ReasonTables::checks(
-    const Asked &asked, const Posterior &posterior, const std::function<bool(const Place &)> &mayCheck) const
+    const VisitEvidence &seen, const Posterior &posterior, const std::function<bool(const Place &)> &mayCheck) const
 {
     std::vector<double> gains = check.gains(reach, posterior);
-    if (asked.canonical.isItsOwnImage)
+    if (seen.canonical.isItsOwnImage)
         symmetrise(gains, mirroredCheck);
-    const std::set<std::size_t> examined = examinedNodes(linkage, asked.canonical.visit.findings);
+    const std::set<std::size_t> examined = examinedNodes(linkage, seen.canonical.visit.findings);
     // Where neither the findings nor the complaint make trouble likelier than before, a check is not worth a row.
     constexpr double worthwhile = 1.1; // our choice: a tenth likelier
     const double before = posterior.unexplained / candidates.prior.back();
@@ -113,7 +113,7 @@ std::vector<Suggestion> ReasonTables::checks(
             break;
         if (!shown.emplace(checkedTogether(s.place), s.place.side).second)
             continue;
-        if (mayCheck && !mayCheck(asked.canonical.isMirrored ? mirrored(s.place) : s.place))
+        if (mayCheck && !mayCheck(seen.canonical.isMirrored ? mirrored(s.place) : s.place))
             continue;
         s.terms.push_back({"bits", s.score, {}});
         s.position = positionFor(regions.body(), s.place);
@@ -154,12 +154,11 @@ std::pair<Place, std::optional<Place>> ReasonTables::separates(
 }
 
 // From the nearest finding; of a finding, to the nearest other one.
-void ReasonTables::addPaths(std::vector<Suggestion> &list, const Asked &asked, const PathTree &tree) const
+void ReasonTables::addPaths(std::vector<Suggestion> &list, const VisitEvidence &seen, const PathTree &tree) const
 {
     for (std::size_t i = 0; i < std::min(list.size(), pathsAtOnce); ++i) {
         const std::size_t node = nodeOf(list[i].place);
-        list[i].path =
-            stepsOf(linkage, asked.isFound.contains(node) ? nearest(linkage.graph(), node, asked.found) : tree.to(node));
+        list[i].path = stepsOf(linkage, seen.isFound.contains(node) ? nearest(linkage.graph(), node, seen.found) : tree.to(node));
     }
 }
 

@@ -8,7 +8,7 @@
 namespace raphe {
 
 /// A visit as the answer's parts need it, in canonical orientation.
-struct Asked {
+struct VisitEvidence {
     Canonical canonical;
     std::vector<std::size_t> found;
     std::set<std::size_t> isFound;
@@ -16,7 +16,7 @@ struct Asked {
     std::set<std::size_t> isClear;
     std::vector<Evidence> evidence;
 
-    Asked(const Linkage &linkage, const Visit &visit, const Constants &constants) : canonical(raphe::canonical(visit))
+    VisitEvidence(const Linkage &linkage, const Visit &visit, const Constants &constants) : canonical(raphe::canonical(visit))
     {
         const auto &findings = canonical.visit.findings;
         found = foundNodes(linkage, findings);
@@ -50,15 +50,15 @@ struct ReasonTables {
     [[nodiscard]] std::vector<double> priorFor(const std::vector<Place> &complaint) const;
 
     // Rows, in canonical orientation, without words.
-    [[nodiscard]] std::vector<Suggestion> tied(const Asked &asked) const;
-    [[nodiscard]] std::vector<Term> termsOf(std::size_t source, const Asked &asked, std::span<const double> prior) const;
+    [[nodiscard]] std::vector<Suggestion> tied(const VisitEvidence &seen) const;
+    [[nodiscard]] std::vector<Term> termsOf(std::size_t source, const VisitEvidence &seen, std::span<const double> prior) const;
     [[nodiscard]] std::vector<Suggestion> explained(
-        const Asked &asked, const Posterior &posterior, std::span<const double> prior) const;
+        const VisitEvidence &seen, const Posterior &posterior, std::span<const double> prior) const;
     [[nodiscard]] std::vector<Suggestion> checks(
-        const Asked &asked, const Posterior &posterior, const std::function<bool(const Place &)> &mayCheck) const;
+        const VisitEvidence &seen, const Posterior &posterior, const std::function<bool(const Place &)> &mayCheck) const;
     [[nodiscard]] std::pair<Place, std::optional<Place>> separates(
         const Suggestion &s, const Posterior &posterior, std::span<const std::size_t> leading) const;
-    void addPaths(std::vector<Suggestion> &list, const Asked &asked, const PathTree &tree) const;
+    void addPaths(std::vector<Suggestion> &list, const VisitEvidence &seen, const PathTree &tree) const;
 };
 
 /// Makes a value and that of its mirror image one, for a visit that is its own: rounding must not tell left from right.
