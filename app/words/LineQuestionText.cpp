@@ -35,6 +35,9 @@ QString pattern(Doubt doubt)
     case Doubt::ValueMissing: return tr("'%1': how much?");
     case Doubt::ValueBeyond: return tr("'%1' is more than this movement can be. What was measured?");
     case Doubt::UnitUnlike: return tr("This movement is not measured in '%1'. What was measured?");
+    case Doubt::UnitMissing: return tr("'%1': millimetres or centimetres?");
+    case Doubt::SayAnew:
+        return tr("'%1' can be taken in more than one way. Say each place with its own side and what was found.");
     case Doubt::NothingSaid: return tr("'%1': what was found there?");
     case Doubt::ReasonMissing: return tr("'%1': why not? Write the reason behind it.");
     }

@@ -28,6 +28,11 @@ bool saysSomething(const Mark &mark)
     return mark.kind != MarkKind::Side && mark.kind != MarkKind::And;
 }
 
+bool isUnderstood(const Mark &mark)
+{
+    return saysSomething(mark) && mark.kind != MarkKind::Unknown;
+}
+
 class Splitter {
 public:
     Splitter(const std::vector<Mark> &marks, const LineWords &words, HeadSide head) : m_marks(marks), m_words(words), m_head(head)
@@ -49,7 +54,7 @@ public:
         for (std::size_t i = 0; i < m_subjects.size(); ++i) {
             out.push_back(clauseOf(starts[i], i + 1 < starts.size() ? starts[i + 1] : m_marks.size(), &m_subjects[i]));
             out.back().isBeside = i > 0 && isBeside(m_subjects[i - 1], m_subjects[i])
-                && std::none_of(out[i - 1].marks.begin(), out[i - 1].marks.end(), saysSomething);
+                && std::none_of(out[i - 1].marks.begin(), out[i - 1].marks.end(), isUnderstood);
             if (m_contested[i])
                 out.back().contested = m_marks[*m_contested[i]];
         }
@@ -57,9 +62,13 @@ public:
     }
 
 private:
-    static bool isBeside(const Subject &before, const Subject &after)
+    // Nothing but sides and words that are not known parts the two.
+    bool isBeside(const Subject &before, const Subject &after) const
     {
-        return !before.isMovement && !after.isMovement && after.first == before.last + 1;
+        const auto from = m_marks.begin() + static_cast<std::ptrdiff_t>(before.last + 1);
+        const auto to = m_marks.begin() + static_cast<std::ptrdiff_t>(after.first);
+        return !before.isMovement && !after.isMovement && std::none_of(from, to, isUnderstood)
+            && std::none_of(from, to, [](const Mark &mark) { return mark.kind == MarkKind::And; });
     }
 
     std::optional<Subject> subjectAt(std::size_t at) const

@@ -2,17 +2,21 @@
 
 #include "core/record/Visit.h"
 
+#include <algorithm>
 #include <charconv>
+#include <cmath>
 
 namespace raphe::language {
 
 namespace {
 
+constexpr double beyondAnyScale = 1e6;
+
 double valueOf(const std::string &digits)
 {
-    double value = 0;
+    double value = beyondAnyScale; // stays when there are more digits than a number can have
     std::from_chars(digits.data(), digits.data() + digits.size(), value);
-    return value;
+    return std::min(value, beyondAnyScale);
 }
 
 bool isKind(const std::vector<Token> &tokens, std::size_t at, TokenKind kind, bool glued)
@@ -47,6 +51,15 @@ std::optional<NumberFound> numberAt(const std::vector<Token> &tokens, std::size_
         out.end = digits + 3;
     }
     return out;
+}
+
+std::string inDigits(double number)
+{
+    if (number == std::floor(number))
+        return std::to_string(std::lround(number));
+    std::string text = std::to_string(number);
+    text.erase(text.find_last_not_of('0') + 1);
+    return text;
 }
 
 std::optional<Quality> qualityOf(LineWord word)

@@ -92,12 +92,25 @@ private:
         return at;
     }
 
+    // '32,5' is one number where it can be nothing else: one digit follows, and it is no list ('t4,5', '2,3,4').
+    bool isDecimalComma(std::size_t at) const
+    {
+        const bool isOfWord = m_glued && !m_tokens.empty() && m_tokens.back().kind == TokenKind::Word;
+        if (isOfWord || at + 1 >= m_line.size() || m_line[at] != ',' || !isDigit(m_line[at + 1]))
+            return false;
+        return at + 2 == m_line.size() || isBlank(m_line[at + 2]);
+    }
+
     void addNumber()
     {
         std::size_t end = pastDigits(m_at);
         if (end + 1 < m_line.size() && m_line[end] == '.' && isDigit(m_line[end + 1]))
             end = pastDigits(end + 1);
-        add(TokenKind::Number, end, std::string(m_line.substr(m_at, end - m_at)));
+        else if (isDecimalComma(end))
+            end += 2;
+        std::string digits(m_line.substr(m_at, end - m_at));
+        std::replace(digits.begin(), digits.end(), ',', '.');
+        add(TokenKind::Number, end, std::move(digits));
     }
 
     void addWord()

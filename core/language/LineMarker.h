@@ -27,13 +27,19 @@ private:
     Mark &add(MarkKind kind, std::size_t end);
     void addBreak(MarkKind kind);
     void addBare(MarkKind kind, double number, std::size_t end);
+    // 'slr r: 60 l: 80', 'hip flexion: 90': within one clause.
+    [[nodiscard]] bool isColonWithin() const;
     void addNumber();
+    // 'r - 5', 'r-30' in a row of measured values: a dash, or less than nothing.
+    bool addDoubtfulMinus();
     bool addGradeAfterPluses();
     // 't3', 'l4/5', 'r2', and in a row of measured values 'r40'.
     bool addLetterAndNumber();
     bool addLetterGrade(const std::optional<Level> &level);
     void addPhraseOrName();
-    // The one meaning that a misspelt word is nearest to, if it is nearer than `edits`. Words that say nothing are no reading:
+    // 'l spine flexion', but 'l spine of scapula' is the left one.
+    void addRegionOfSeveralWords(const PhraseFound &phrase);
+    // The one meaning that a misspelt word is nearest to, if no more than `edits` away. Words that say nothing are no reading:
     // they would make an unknown word vanish.
     [[nodiscard]] std::optional<LineWords::Meaning> misspeltPhrase(std::size_t token, int edits) const;
     void addMisspelt(const LineWords::Meaning &meaning);
@@ -50,6 +56,8 @@ private:
     void addClear(LineWord word, std::size_t end);
     void addSideWord(LineWord word, std::size_t end);
     void addUnable(std::size_t end);
+    // 'not tender / stiff': how far the 'not' reaches is open.
+    [[nodiscard]] bool isNegatedToo() const;
     [[nodiscard]] bool isFiller(std::size_t token) const;
     [[nodiscard]] std::optional<SideWord> sideAt(std::size_t token) const;
     // The side of the comparison is no side of a finding.

@@ -4,6 +4,7 @@
 #include "core/language/Moves.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace raphe::language {
 
@@ -14,6 +15,11 @@ LineReading LineReader::run()
         if (mark.kind == MarkKind::Break) {
             readPart(part);
             part.clear();
+            if (!mark.text.empty()) { // a new line begins anew
+                m_headSide.reset();
+                m_last = {};
+                m_current.clear();
+            }
         } else if (mark.kind == MarkKind::Colon) {
             if (!takeHeading(part))
                 readPart(part);
@@ -37,21 +43,27 @@ bool LineReader::takeHeading(const std::vector<Mark> &part)
         return false;
     const bool hasName = std::any_of(part.begin(), part.end(), [](const Mark &m) { return m.kind == MarkKind::Name; });
     const bool hasRegion = std::any_of(part.begin(), part.end(), [](const Mark &m) { return m.kind == MarkKind::Region; });
-    m_head.reset();
+    std::optional<SideSaid> head;
     for (const Mark &mark : part)
         if (mark.kind == MarkKind::Side)
-            m_head = SideSaid{mark.side, stretchOf(mark)};
-    if (!hasName && !hasRegion) {
-        m_headSide = m_head->side;
-        m_head.reset();
+            head = SideSaid{mark.side, stretchOf(mark)};
+    if (!hasName && !hasRegion) { // what was named before is spoken of again, on this side
+        m_headSide = head->side;
+        m_last.side.reset();
+        m_last.headSide.reset();
+        m_last.findings.clear();
+        m_last.isPending = false;
         return true;
     }
     m_headSide.reset();
     m_last = {};
-    for (const Mark &mark : part)
+    for (const Mark &mark : part) {
         if (mark.kind == MarkKind::Name)
             m_last.names.push_back(mark);
-    m_last.headSide = m_head;
+        if (mark.region)
+            m_last.headRegion = mark.region;
+    }
+    m_last.headSide = head;
     return true;
 }
 
@@ -103,6 +115,7 @@ Stretch LineReader::stretchOfClause(const Clause &clause)
 void LineReader::readClause(Clause &clause)
 {
     const Stretch at = stretchOfClause(clause);
+    m_before = std::exchange(m_current, {});
     if (clause.contested || clause.isBeside) {
         if (clause.contested)
             askContested(*clause.contested, at);
@@ -141,6 +154,19 @@ void LineReader::askBeside(const Mark &name, Stretch at)
     add(issues, at);
 }
 
+bool LineReader::isAgainstHeading(const Clause &clause, Stretch at)
+{
+    const auto other = std::find_if(
+        clause.sides.begin(), clause.sides.end(), [&](const Mark &side) { return m_headSide && side.side != *m_headSide; });
+    if (other == clause.sides.end())
+        return false;
+    Issues issues(m_line);
+    issues.fault(AskAbout::Side, LineFault::BothSides, stretchOf(*other));
+    add(issues, at);
+    m_last.isPending = true;
+    return true;
+}
+
 void LineReader::add(const Issues &issues, Stretch at)
 {
     for (const LineMistake &mistake : issues.mistakes())
@@ -151,11 +177,20 @@ void LineReader::add(const Issues &issues, Stretch at)
 
 void LineReader::readMovement(const Clause &clause, Stretch at)
 {
+    if (isAgainstHeading(clause, at))
+        return;
     Issues issues(m_line);
     std::optional<SideSaid> head;
     if (m_headSide)
         head = SideSaid{*m_headSide, {}};
-    if (!head && m_last.headSide)
+    // 'right hip: ir 30' is the right hip's, but 'right knee: flexion 120, hip ir 30' leaves the hip's side open.
+    const auto &moves = clause.movement->movements;
+    const bool isOfHeading = m_last.headRegion && std::all_of(moves.begin(), moves.end(), [&](std::size_t m) {
+        const LineMovement &movement = m_words.list().movements[m];
+        const std::string &region = m_words.list().regions[*m_last.headRegion].id;
+        return movement.region == region || std::find(movement.also.begin(), movement.also.end(), region) != movement.also.end();
+    });
+    if (!head && isOfHeading)
         head = m_last.headSide;
     const auto measures = measuresOf(clause, head, m_words, issues);
     add(issues, at);

@@ -35,6 +35,10 @@ private:
     void readNames(const Clause &clause, Stretch at);
     void readFinding(
         const std::vector<Mark> &names, const std::optional<SideSaid> &side, const std::vector<Mark> &marks, Stretch at);
+    // Each part on its side; when anything about one of them is open, none is taken.
+    void readParts(const std::vector<Mark> &names, const std::vector<SidePart> &parts, Stretch at);
+    // A side other than the heading's: a mistake is added.
+    bool isAgainstHeading(const Clause &clause, Stretch at);
     [[nodiscard]] bool areJoints(const std::vector<Mark> &names) const;
     void addFindings(const Mark &name, const std::optional<SideSaid> &side, const Said &said, std::vector<Finding> &findings,
         Issues &issues) const;
@@ -54,6 +58,7 @@ private:
         std::vector<Mark> names;
         std::optional<SideSaid> side;
         std::optional<SideSaid> headSide; // of a heading with a structure
+        std::optional<std::size_t> headRegion; // the joint that the heading names
         std::vector<std::size_t> findings; // chips
         std::optional<Mark> movement;
         bool isPending = false; // something about it is asked
@@ -64,8 +69,8 @@ private:
     LineReading m_out;
     Last m_last; // what was spoken of last
     std::vector<std::size_t> m_before; // chips of the findings of the clause before
+    std::vector<std::size_t> m_current; // and of this one
     std::optional<SideWord> m_headSide;
-    std::optional<SideSaid> m_head;
 };
 
 } // namespace raphe::language

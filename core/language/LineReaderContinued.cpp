@@ -38,20 +38,20 @@ void LineReader::readContinued(const Clause &clause, Stretch at)
 
 void LineReader::readOnSides(const Clause &whole, Stretch at)
 {
+    if (isAgainstHeading(whole, at))
+        return;
     const auto parts = sideParts(whole);
     if (parts.empty()) {
         Issues issues(m_line);
         issues.fault(AskAbout::Side, LineFault::BothSides, spanOf(stretchOf(whole.sides.front()), stretchOf(whole.sides.back())));
         add(issues, at);
+        m_last.isPending = true;
         return;
     }
-    const auto names = m_last.names;
-    if (parts.size() == 1) {
-        readFinding(names, SideSaid{whole.sides.front().side, stretchOf(whole.sides.front())}, whole.marks, at);
-        return;
-    }
-    for (const SidePart &part : parts)
-        readFinding(names, SideSaid{part.side.side, stretchOf(part.side)}, part.marks, at);
+    const auto names = whole.names;
+    if (parts.size() == 1)
+        return readFinding(names, SideSaid{whole.sides.front().side, stretchOf(whole.sides.front())}, whole.marks, at);
+    readParts(names, parts, at);
 }
 
 void LineReader::addToLast(const Clause &clause, Stretch at)
@@ -59,6 +59,8 @@ void LineReader::addToLast(const Clause &clause, Stretch at)
     Issues issues(m_line);
     Said said = saidBy(clause.marks, true, areJoints(m_last.names), m_words, issues);
     said.what.refersTo = targetsOf(said, m_words, issues);
+    if (said.isSame) // as itself?
+        issues.ask(AskAbout::Amount, Doubt::SayAnew, at);
     std::vector<Finding> merged;
     for (const std::size_t chip : m_last.findings) {
         Finding finding = std::get<Finding>(m_out.chips[chip].is);
@@ -74,6 +76,7 @@ void LineReader::addToLast(const Clause &clause, Stretch at)
     add(issues, at);
     if (issues.any())
         return;
+    m_current = m_last.findings;
     for (std::size_t i = 0; i < merged.size(); ++i) {
         LineChip &chip = m_out.chips[m_last.findings[i]];
         chip.end = std::max(chip.end, at.end);

@@ -9,33 +9,33 @@ void LineReader::readNames(const Clause &clause, Stretch at)
 {
     m_last = {};
     m_last.names = clause.names;
-    if (clause.sides.size() > 1) {
-        const auto parts = sideParts(clause);
-        if (parts.empty()) {
-            Issues issues(m_line);
-            issues.fault(
-                AskAbout::Side, LineFault::BothSides, spanOf(stretchOf(clause.sides.front()), stretchOf(clause.sides.back())));
-            add(issues, at);
-            m_last.isPending = true;
-            return;
-        }
-        for (const SidePart &part : parts)
-            readFinding(clause.names, SideSaid{part.side.side, stretchOf(part.side)}, part.marks, at);
+    if (isAgainstHeading(clause, at))
         return;
-    }
+    if (clause.sides.size() > 1)
+        return readOnSides(clause, at);
     std::optional<SideSaid> side;
     if (!clause.sides.empty())
         side = SideSaid{clause.sides.front().side, stretchOf(clause.sides.front())};
-    if (side && m_headSide && side->side != *m_headSide) {
-        Issues issues(m_line);
-        issues.fault(AskAbout::Side, LineFault::BothSides, *side->at);
-        add(issues, at);
-        m_last.isPending = true;
-        return;
-    }
-    if (!side && m_headSide)
+    else if (m_headSide)
         side = SideSaid{*m_headSide, {}};
     readFinding(clause.names, side, clause.marks, at);
+}
+
+void LineReader::readParts(const std::vector<Mark> &names, const std::vector<SidePart> &parts, Stretch at)
+{
+    const auto first = static_cast<std::ptrdiff_t>(m_out.chips.size());
+    bool isOpen = false;
+    for (const SidePart &part : parts) {
+        readFinding(names, SideSaid{part.side.side, stretchOf(part.side)}, part.marks, at);
+        isOpen = isOpen || m_last.isPending;
+    }
+    if (!isOpen)
+        return;
+    const auto isFinding = [](const LineChip &chip) { return std::holds_alternative<Finding>(chip.is); };
+    m_out.chips.erase(std::remove_if(m_out.chips.begin() + first, m_out.chips.end(), isFinding), m_out.chips.end());
+    m_current.clear();
+    m_last.findings.clear();
+    m_last.isPending = true;
 }
 
 void LineReader::readFinding(
@@ -43,9 +43,9 @@ void LineReader::readFinding(
 {
     Issues issues(m_line);
     Said said = saidBy(marks, side.has_value(), areJoints(names), m_words, issues);
+    said.what.refersTo = targetsOf(said, m_words, issues);
     if (said.isSame)
         takeSame(said, at, issues);
-    said.what.refersTo = targetsOf(said, m_words, issues);
     std::vector<Finding> findings;
     for (const Mark &name : names)
         addFindings(name, side, said, findings, issues);
@@ -55,15 +55,14 @@ void LineReader::readFinding(
     m_last.findings.clear();
     m_last.isPending = issues.any();
     m_last.side = side;
-    m_before.clear();
     add(issues, at);
     if (issues.any())
         return;
     for (Finding &finding : findings) {
         m_last.findings.push_back(m_out.chips.size());
+        m_current.push_back(m_out.chips.size());
         m_out.chips.push_back({at.begin, at.end, std::move(finding)});
     }
-    m_before = m_last.findings;
 }
 
 bool LineReader::areJoints(const std::vector<Mark> &names) const
@@ -95,8 +94,18 @@ void LineReader::takeSame(Said &said, Stretch at, Issues &issues) const
         issues.fault(AskAbout::Structure, LineFault::NothingBefore, at);
         return;
     }
-    Finding like = std::get<Finding>(m_out.chips[m_before.front()].is);
-    like.place = {};
+    const auto found = [&](std::size_t chip) {
+        Finding finding = std::get<Finding>(m_out.chips[chip].is);
+        finding.place = {};
+        return finding;
+    };
+    Finding like = found(m_before.front());
+    // Of two unlike ones neither is 'the same', and what refers to one side may not refer to the other's.
+    const bool areAlike = std::all_of(m_before.begin(), m_before.end(), [&](std::size_t chip) { return found(chip) == like; });
+    if (!areAlike || !like.refersTo.empty()) {
+        issues.ask(AskAbout::Amount, Doubt::SayAnew, at);
+        return;
+    }
     if (!addTo(like, said.what))
         issues.fault(AskAbout::Amount, LineFault::GradeTwice, at);
     const auto spot = said.what.spot;
@@ -110,9 +119,7 @@ void LineReader::askWhat(Stretch at, Issues &issues) const
     const std::string typed = issues.textOf(at);
     LineQuestion &question = issues.ask(AskAbout::Amount, Doubt::NothingSaid, at);
     for (const LineWord word : {LineWord::Tender, LineWord::Stiff, LineWord::Clear})
-        for (const auto &[w, says] : m_words.list().words)
-            if (w == word)
-                question.choices.push_back({typed + " " + says.front(), {}});
+        question.choices.push_back({typed + " " + m_words.firstPhrase(word), {}});
 }
 
 } // namespace raphe::language

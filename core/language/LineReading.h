@@ -40,6 +40,8 @@ enum class Doubt {
     ValueMissing,
     ValueBeyond, // more or less than a body does
     UnitUnlike, // millimetres of a movement in degrees
+    UnitMissing, // millimetres or centimetres
+    SayAnew, // 'other side', 'not', 'more': what they do to the rest is not for a program to guess
     NothingSaid, // a place, and not what was found there
     ReasonMissing // unable, and not why
 };

@@ -32,6 +32,29 @@ LineWords::LineWords(const Atlas &atlas, WordList list) : m_atlas(atlas), m_list
     std::sort(m_single.begin(), m_single.end());
 }
 
+namespace {
+
+constexpr std::size_t longestShort = 5; // letters of a phrase that must keep its letters
+
+bool keepsItsLetters(std::string_view typed, std::string_view phrase)
+{
+    std::string a(typed);
+    std::string b(phrase);
+    if (a.size() == b.size()) {
+        std::sort(a.begin(), a.end());
+        std::sort(b.begin(), b.end());
+        return a == b;
+    }
+    const std::string &longer = a.size() > b.size() ? a : b;
+    const std::string &shorter = a.size() > b.size() ? b : a;
+    const auto differ =
+        static_cast<std::size_t>(std::mismatch(shorter.begin(), shorter.end(), longer.begin()).first - shorter.begin());
+    const bool isOneMore = longer.size() == shorter.size() + 1 && longer.substr(differ + 1) == shorter.substr(differ);
+    return isOneMore && (b.size() > a.size() || (differ > 0 && longer[differ] == longer[differ - 1]));
+}
+
+} // namespace
+
 void LineWords::add(const std::vector<std::string> &says, Meaning meaning)
 {
     for (const std::string &phrase : says) {
@@ -48,6 +71,14 @@ void LineWords::add(const std::vector<std::string> &says, Meaning meaning)
     }
 }
 
+const std::string &LineWords::firstPhrase(LineWord word) const
+{
+    static const std::string none;
+    const auto found =
+        std::find_if(m_list.words.begin(), m_list.words.end(), [&](const auto &entry) { return entry.first == word; });
+    return found == m_list.words.end() || found->second.empty() ? none : found->second.front();
+}
+
 const std::vector<LineWords::Meaning> *LineWords::meanings(const std::string &key) const
 {
     const auto found = m_phrases.find(key);
@@ -62,7 +93,7 @@ std::vector<LineWords::NearPhrase> LineWords::nearest(std::string_view word) con
     int most = word.size() <= 6 ? 1 : 2;
     for (const std::string &phrase : m_single) {
         const Edits edits = editsBetween(word, phrase, most);
-        if (edits.whole > most)
+        if (edits.whole > most || (phrase.size() <= longestShort && !keepsItsLetters(word, phrase)))
             continue;
         if (edits.whole < most)
             out.clear();

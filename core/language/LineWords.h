@@ -27,6 +27,8 @@ public:
     [[nodiscard]] const Atlas &atlas() const { return m_atlas; }
     [[nodiscard]] const WordList &list() const { return m_list; }
     [[nodiscard]] const language::NameIndex &names() const { return m_names; }
+    /// How choices say a word: its first phrase; empty when the language has none.
+    [[nodiscard]] const std::string &firstPhrase(LineWord word) const;
     /// nullptr when it is no phrase. The key is made of folded tokens with single blanks between them.
     [[nodiscard]] const std::vector<Meaning> *meanings(const std::string &key) const;
     [[nodiscard]] std::size_t longestPhrase() const { return m_longest; } // in tokens
@@ -34,9 +36,9 @@ public:
         std::string key;
         int edits = 0;
     };
-    /// The one phrase of a single word that is nearest to a misspelt one; none when two are equally near.
+    /// The phrases of a single word that are nearest to a misspelt one. Of a short phrase two letters may have changed places,
+    /// one may be missing or doubled; another letter in its place makes another word ('lift' is not 'left', nor 'more' 'sore').
     [[nodiscard]] std::vector<NearPhrase> nearest(std::string_view word) const;
-    [[nodiscard]] const std::unordered_map<std::string, std::vector<Meaning>> &phrases() const { return m_phrases; }
 
 private:
     void add(const std::vector<std::string> &says, Meaning meaning);

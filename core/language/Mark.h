@@ -36,8 +36,8 @@ enum class MarkKind {
     Mode, // word
     Device, // device
     PainFrom,
-    Retest,
-    Break,
+    Open,
+    Break, // text: what it is, when it ends the line
     Colon,
     Unknown
 };

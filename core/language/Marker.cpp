@@ -35,7 +35,12 @@ void LineMarker::step()
 {
     switch (m_tokens[m_at].kind) {
     case TokenKind::Comma: return addBreak(MarkKind::Break);
-    case TokenKind::Colon: return addBreak(MarkKind::Colon);
+    case TokenKind::Colon:
+        if (isColonWithin())
+            ++m_at;
+        else
+            addBreak(MarkKind::Colon);
+        return;
     case TokenKind::Plus:
         if (!addGradeAfterPluses())
             addBare(MarkKind::Pluses, static_cast<double>(m_tokens[m_at].text.size()), m_at + 1);
@@ -47,6 +52,15 @@ void LineMarker::step()
         if (!addLetterAndNumber())
             addPhraseOrName();
     }
+}
+
+bool LineMarker::isColonWithin() const
+{
+    if (m_marks.empty())
+        return false;
+    const bool isBehindSide =
+        m_marks.back().kind == MarkKind::Side && m_marks.size() > 1 && m_marks[m_marks.size() - 2].kind != MarkKind::Break;
+    return isBehindSide || m_marks.back().kind == MarkKind::Move;
 }
 
 Mark &LineMarker::add(MarkKind kind, std::size_t end)
@@ -63,7 +77,8 @@ Mark &LineMarker::add(MarkKind kind, std::size_t end)
 void LineMarker::addBreak(MarkKind kind)
 {
     const bool isOfStructure = kind == MarkKind::Colon && m_hasName;
-    add(kind, m_at + 1);
+    const bool isNewLine = m_line[m_tokens[m_at].begin] == '\n' || m_line[m_tokens[m_at].begin] == '\r';
+    add(kind, m_at + 1).text = isNewLine ? "\n" : "";
     m_before = isOfStructure ? m_lineStructure : Before::Nothing;
     m_hasName = false;
     m_inMeasure = false;
@@ -80,6 +95,8 @@ void LineMarker::addNumber()
     if (m_at + 1 < m_tokens.size() && m_tokens[m_at + 1].kind == TokenKind::Word && m_tokens[m_at + 1].glued)
         if (const auto name = m_reader.nameAt(m_at); name && name->how == NameHow::Whole) // '5th rib'
             return addName(*name);
+    if (m_inMeasure && addDoubtfulMinus())
+        return;
     const auto found = numberAt(m_tokens, m_at);
     if (!found) {
         ++m_at; // a dash between words
@@ -97,6 +114,18 @@ void LineMarker::addNumber()
     mark.number = found->value;
     mark.upTo = found->upTo;
     m_before = Before::Grade;
+}
+
+bool LineMarker::addDoubtfulMinus()
+{
+    const bool isDash = m_tokens[m_at].kind == TokenKind::Dash && m_at + 1 < m_tokens.size();
+    if (!isDash || m_tokens[m_at + 1].kind != TokenKind::Number)
+        return false;
+    const bool isGluedToWord = m_tokens[m_at].glued && m_at > 0 && m_tokens[m_at - 1].kind == TokenKind::Word;
+    if (m_tokens[m_at + 1].glued && !isGluedToWord)
+        return false;
+    add(MarkKind::Open, m_at + 2);
+    return true;
 }
 
 bool LineMarker::addGradeAfterPluses()

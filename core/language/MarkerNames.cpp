@@ -34,10 +34,14 @@ void LineMarker::addPhraseOrName()
     }
     if (const Meaning *shared = meaningOf(phrase, Kind::Shared); shared && phraseEnd >= nameEnd)
         return addShared(*shared, phraseEnd);
+    if (meaningOf(phrase, Kind::Region) && phraseEnd > token + 1 && !isFirmName)
+        return addRegionOfSeveralWords(*phrase);
     const bool isMove = meaningOf(phrase, Kind::Move) || meaningOf(phrase, Kind::UnclearMove);
     if (isMove && !isFirmName)
         return addMove({}, phraseEnd);
-    if (name && (isFirmName || !misspeltPhrase(token, name->how == NameHow::Misspelt ? name->edits : 99)))
+    // A name of several words wins over a word of the trade that is as near to the first of them.
+    const int asNear = name && name->how == NameHow::Misspelt ? name->edits - (nameEnd > token + 1 ? 1 : 0) : 99;
+    if (name && (isFirmName || !misspeltPhrase(token, asNear)))
         return addName(*name);
     if (const Meaning *region = meaningOf(phrase, Kind::Region)) {
         m_region = region->index;
@@ -47,6 +51,15 @@ void LineMarker::addPhraseOrName()
     if (const auto near = misspeltPhrase(token, 99))
         return addMisspelt(*near);
     add(MarkKind::Unknown, token + 1);
+}
+
+void LineMarker::addRegionOfSeveralWords(const PhraseFound &phrase)
+{
+    const auto name = m_reader.nameAt(m_at + 1);
+    if (name && name->end > phrase.end && addSide(m_at + 1))
+        return;
+    m_region = meaningOf(phrase, Kind::Region)->index;
+    add(MarkKind::Region, phrase.end).region = m_region;
 }
 
 std::optional<Meaning> LineMarker::misspeltPhrase(std::size_t token, int edits) const
@@ -133,8 +146,7 @@ void LineMarker::addName(const NameFound &name)
     mark.isSure = name.isSure;
     mark.isShort = name.how == NameHow::Short;
     mark.region = regionOf(token, name);
-    if (mark.region)
-        m_region = mark.region;
+    m_region = mark.region;
     const auto &atlas = m_words.atlas();
     const bool isOfSpineHere = std::any_of(
         name.structures.begin(), name.structures.end(), [&](std::size_t s) { return isOfSpine(atlas.structures()[s], atlas); });

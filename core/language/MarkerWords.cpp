@@ -2,6 +2,8 @@
 #include "core/language/GradeMarks.h"
 #include "core/language/LineMarker.h"
 
+#include <algorithm>
+
 namespace raphe::language {
 
 using Kind = LineWords::Kind;
@@ -37,6 +39,10 @@ void LineMarker::addWord(LineWord word, std::size_t end)
     if (const auto quality = qualityOf(word)) {
         const std::size_t begin = m_at;
         const GradeFound grade = gradeAfter(m_tokens, end, *quality, m_words);
+        if (!grade.said.value && isNegatedToo()) {
+            add(MarkKind::Open, end);
+            return;
+        }
         add(MarkKind::Grade, grade.end).grade = grade.said;
         m_marks.back().begin = m_tokens[begin].begin;
         m_before = Before::Grade;
@@ -79,7 +85,7 @@ void LineMarker::addWord(LineWord word, std::size_t end)
     case LineWord::Active:
     case LineWord::Passive: add(MarkKind::Mode, end).word = word; return;
     case LineWord::PainFrom: return addPainFrom(end);
-    case LineWord::Retest: add(MarkKind::Retest, end); return;
+    case LineWord::Open: add(MarkKind::Open, end); return;
     case LineWord::Degrees:
     case LineWord::Millimetres:
     case LineWord::Centimetres: add(MarkKind::Unit, end).word = word; return;
@@ -118,6 +124,21 @@ void LineMarker::addUnable(std::size_t end)
         mark.text = std::string(m_line.substr(m_tokens[from].begin, m_tokens[to - 1].end - m_tokens[from].begin));
 }
 
+bool LineMarker::isNegatedToo() const
+{
+    auto last = m_marks.rbegin();
+    while (last != m_marks.rend() && last->kind == MarkKind::And)
+        ++last;
+    if (last == m_marks.rend() || last->kind != MarkKind::Clear
+        || (m_tokens[m_at - 1].kind != TokenKind::Slash && !isAnd(m_at - 1)))
+        return false;
+    const auto first = std::find_if(m_tokens.begin(), m_tokens.end(), [&](const Token &t) { return t.begin == last->begin; });
+    const auto *meanings = m_words.meanings(first->text);
+    return meanings && std::any_of(meanings->begin(), meanings->end(), [](const Meaning &m) {
+        return m.kind == Kind::Word && static_cast<LineWord>(m.index) == LineWord::Open;
+    });
+}
+
 bool LineMarker::isFiller(std::size_t token) const
 {
     const Meaning *word = meaningOf(m_reader.phraseAt(token), Kind::Word);
@@ -148,6 +169,7 @@ void LineMarker::addRefersTo(std::size_t end)
     const Before before = m_before;
     const Before structure = m_lineStructure;
     const bool hasName = m_hasName;
+    const auto region = m_region;
     add(MarkKind::RefersTo, end);
     takeTarget(first);
     while (m_at < m_tokens.size() && isAnd(m_at) && sideAt(m_reader.phraseAt(m_at)->end)) {
@@ -167,6 +189,7 @@ void LineMarker::addRefersTo(std::size_t end)
     m_before = before == Before::Nothing ? structure : before;
     m_lineStructure = structure;
     m_hasName = hasName;
+    m_region = region;
 }
 
 bool LineMarker::isSpot(std::size_t token) const
@@ -220,6 +243,7 @@ void LineMarker::addAt(std::size_t end)
     const Before before = m_before;
     const Before structure = m_lineStructure;
     const bool hasName = m_hasName;
+    const auto region = m_region;
     if (sideAt(end) && end + 1 < m_tokens.size()) {
         m_at = end;
         step();
@@ -239,14 +263,24 @@ void LineMarker::addAt(std::size_t end)
     m_before = before == Before::Nothing ? structure : before;
     m_lineStructure = structure;
     m_hasName = hasName;
+    m_region = region;
 }
 
 void LineMarker::addPainFrom(std::size_t end)
 {
     const auto number = end < m_tokens.size() ? numberAt(m_tokens, end) : std::nullopt;
-    Mark &mark = add(number ? MarkKind::PainFrom : MarkKind::Unknown, number ? number->end : end);
-    if (number)
-        mark.number = number->value;
+    if (!number) {
+        add(MarkKind::Unknown, end);
+        return;
+    }
+    // 'from 60 to 120' is an arc, of which a measure has no room.
+    const std::size_t next = number->end < m_tokens.size() && isFiller(number->end) ? number->end + 1 : number->end;
+    const auto upTo = next < m_tokens.size() ? numberAt(m_tokens, next) : std::nullopt;
+    if (number->upTo || (upTo && next > number->end)) {
+        add(MarkKind::Open, upTo && next > number->end ? upTo->end : number->end);
+        return;
+    }
+    add(MarkKind::PainFrom, number->end).number = number->value;
 }
 
 } // namespace raphe::language

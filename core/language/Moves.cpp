@@ -1,7 +1,8 @@
 #include "core/language/Moves.h"
 
+#include "core/language/GradeMarks.h"
+
 #include <algorithm>
-#include <cmath>
 
 namespace raphe::language {
 
@@ -14,15 +15,6 @@ struct Value {
     std::optional<Mark> side;
     std::optional<double> painFrom;
 };
-
-std::string inDigits(double number)
-{
-    if (number == std::floor(number))
-        return std::to_string(std::lround(number));
-    std::string text = std::to_string(number);
-    text.erase(text.find_last_not_of('0') + 1);
-    return text;
-}
 
 class MoveReader {
 public:
@@ -47,6 +39,7 @@ public:
             askAboutMovement(Doubt::ValueMissing, AskAbout::Amount, stretchOf(name));
         for (Value &value : m_values)
             checkValue(value);
+        checkLate();
         if (m_issues.any())
             return {};
         placeSides();
@@ -69,19 +62,41 @@ private:
                     {inDigits(mark.number), {}}, {inDigits(*mark.upTo), {}}};
             return;
         case MarkKind::Unit: m_units.push_back(mark); return;
-        case MarkKind::Mode: m_common.mode = mark.word == LineWord::Active ? MoveMode::Active : MoveMode::Passive; return;
-        case MarkKind::Device: m_common.device = mark.device; return;
+        case MarkKind::Mode:
+        case MarkKind::Device:
+        case MarkKind::Familiar: return takeOfAll(mark);
         case MarkKind::PainFrom: (m_values.empty() ? m_common.painFrom : m_values.back().painFrom) = mark.number; return;
-        case MarkKind::Familiar: m_common.familiar = mark.word == LineWord::Familiar; return;
-        case MarkKind::Retest:
+        case MarkKind::Open: m_issues.ask(AskAbout::Amount, Doubt::SayAnew, stretchOf(mark)); return;
         case MarkKind::And: return;
         case MarkKind::Grade:
             if (mark.grade.quality == Quality::Tender && !mark.grade.value) {
-                m_common.hurts = true;
-                return;
+                return takeOfAll(mark);
             }
             [[fallthrough]];
         default: m_issues.fault(AskAbout::Amount, LineFault::NotOfMovement, stretchOf(mark));
+        }
+    }
+
+    // Said before all values it goes for all of them. Later it may be of one: kept until all are known.
+    void takeOfAll(const Mark &mark)
+    {
+        if (!m_order.empty())
+            m_late.emplace_back(mark, m_values.size());
+        switch (mark.kind) {
+        case MarkKind::Mode: m_common.mode = mark.word == LineWord::Active ? MoveMode::Active : MoveMode::Passive; return;
+        case MarkKind::Device: m_common.device = mark.device; return;
+        case MarkKind::Familiar: m_common.familiar = mark.word == LineWord::Familiar; return;
+        default: m_common.hurts = true;
+        }
+    }
+
+    // 'r 32 painful l 45': which of the two hurts is not said. How it was measured may stand behind all values.
+    void checkLate()
+    {
+        for (const auto &[mark, valuesBefore] : m_late) {
+            const bool isHow = mark.kind == MarkKind::Mode || mark.kind == MarkKind::Device;
+            if (m_values.size() > 1 && !(isHow && valuesBefore == m_values.size()))
+                m_issues.ask(AskAbout::Amount, Doubt::SayAnew, stretchOf(mark));
         }
     }
 
@@ -119,8 +134,16 @@ private:
                 return;
             }
         }
-        // One unit behind the last number goes for all of them.
-        const auto unit = std::find_if(m_units.begin(), m_units.end(), [&](const Mark &u) { return u.begin >= value.at->end; });
+        if (m_units.empty() && m_movement->needsUnit) {
+            const std::string typed = m_issues.textOf(*value.at);
+            askAboutMovement(Doubt::UnitMissing, AskAbout::Amount, *value.at).choices = {
+                {typed + " " + m_words.firstPhrase(LineWord::Millimetres), {}},
+                {typed + " " + m_words.firstPhrase(LineWord::Centimetres), {}}};
+            return;
+        }
+        // A single unit goes for all numbers, wherever it stands.
+        const auto unit = std::find_if(
+            m_units.begin(), m_units.end(), [&](const Mark &u) { return m_units.size() == 1 || u.begin >= value.at->end; });
         if (unit != m_units.end() && unit->word == LineWord::Centimetres)
             value.number *= 10;
         if (value.number < m_movement->least || value.number > m_movement->most)
@@ -233,6 +256,7 @@ private:
     std::vector<Mark> m_sides;
     std::vector<Mark> m_units;
     std::string m_order; // of sides and numbers
+    std::vector<std::pair<Mark, std::size_t>> m_late; // with the number of values before it
     Measure m_common; // what goes for every value
 };
 

@@ -24,7 +24,7 @@ constexpr std::size_t mostWords = 10; // in a name that is typed
 
 int errorsAllowed(std::size_t letters)
 {
-    return letters < leastSlip ? 0 : letters <= 5 ? 1 : letters <= 9 ? 2 : 3;
+    return letters < leastSlip ? 0 : letters <= 7 ? 1 : letters <= 9 ? 2 : 3;
 }
 
 std::uint64_t lettersOf(std::string_view word)
@@ -148,7 +148,7 @@ WordChoice NameIndex::choose(std::string_view word, Freedom freedom) const
         const std::uint64_t lacking = wanted & ~m_letters[i]; // each letter that the word lacks takes an edit
         if (lacking != 0 && std::popcount(lacking) > most)
             continue;
-        if (m_words[i].size() < leastCut || hasDigit(m_words[i]))
+        if (m_words[i].size() < leastSlip || hasDigit(m_words[i]))
             continue;
         const Edits edits = editsBetween(word, m_words[i], most);
         const int needed = word.size() >= leastCutSlip ? std::min(edits.whole, edits.begun) : edits.whole;

@@ -10,6 +10,7 @@ namespace {
 constexpr std::size_t mostWords = 8; // in a typed name
 constexpr std::size_t mostChoices = 12; // in a question; there are twelve ribs
 constexpr std::size_t leastAlone = 6; // letters of the only word of a longer name that was typed
+constexpr std::size_t fewLetters = 4;
 constexpr double clearlyNearer = 0.05; // in units of a typing error
 
 using Kind = LineWords::Kind;
@@ -158,6 +159,9 @@ std::optional<NameFound> NameReader::shortened(const Window &window, std::size_t
                 found.structures.push_back(fit.structure);
         found.isSure =
             found.structures.size() == 1 || (fits[1].cost - fits[0].cost > clearlyNearer && fits[1].word == fits[0].word);
+        // A few letters of what hands seldom mean ('scar' of a fascia named after Scarpa) are no name yet.
+        if (n == 1 && m_tokens[window.tokens.front()].text.size() <= fewLetters && !isTechnical(found.structures.front()))
+            found.isSure = false;
         // One cut word that begins other words of names too ('occip') names none of them.
         if (n == 1)
             for (const NameFit &fit : fits)

@@ -66,13 +66,7 @@ const std::string &phraseOf(SideWord side, const LineWords &words)
         : side == SideWord::Right                ? LineWord::Right
         : side == SideWord::Both                 ? LineWord::Both
                                                  : LineWord::Midline;
-    for (const auto &[w, says] : words.list().words)
-        if (w == word)
-            return *std::max_element(says.begin(),
-                says.begin() + static_cast<std::ptrdiff_t>(std::min<std::size_t>(says.size(), 3)),
-                [](const std::string &a, const std::string &b) { return a.size() < b.size(); });
-    static const std::string none;
-    return none;
+    return words.firstPhrase(word);
 }
 
 std::optional<std::size_t> structureOf(

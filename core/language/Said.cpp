@@ -10,12 +10,6 @@ namespace raphe::language {
 
 namespace {
 
-std::string inDigits(double number)
-{
-    std::string text = std::to_string(std::lround(number));
-    return text;
-}
-
 bool isGradeOf(double value, Quality quality)
 {
     return value >= 0 && value <= highestOf(quality) && value == std::floor(value);
@@ -44,16 +38,6 @@ std::optional<EndFeel> endFeelOf(LineWord word)
     case LineWord::EndFeelSpasm: return EndFeel::Spasm;
     default: return {};
     }
-}
-
-// The first phrase of a word of the trade is how a choice says it.
-const std::string &phraseOf(LineWord word, const LineWords &words)
-{
-    for (const auto &[w, says] : words.list().words)
-        if (w == word)
-            return says.front();
-    static const std::string none;
-    return none;
 }
 
 LineWord wordOf(Quality quality)
@@ -133,8 +117,8 @@ private:
         case MarkKind::Side:
         case MarkKind::And:
         case MarkKind::Break:
-        case MarkKind::Colon:
-        case MarkKind::Retest: return;
+        case MarkKind::Colon: return;
+        case MarkKind::Open: m_issues.ask(AskAbout::Amount, Doubt::SayAnew, at); return;
         default: addUnknown(at);
         }
     }
@@ -157,7 +141,7 @@ private:
             if (!isGradeOf(*grade.value, grade.quality) || !isGradeOf(*grade.upTo, grade.quality))
                 return m_issues.fault(AskAbout::Grade, LineFault::GradeBeyondScale, number);
             const bool isLetter = number.begin == mark.begin;
-            const std::string before = isLetter ? phraseOf(wordOf(grade.quality), m_words) + " " : std::string();
+            const std::string before = isLetter ? m_words.firstPhrase(wordOf(grade.quality)) + " " : std::string();
             LineQuestion &question = m_issues.ask(AskAbout::Grade, Doubt::GradeRange, number);
             question.choices = {{before + inDigits(*grade.value), {}}, {before + inDigits(*grade.upTo), {}}};
             return;
@@ -217,7 +201,7 @@ private:
         for (const Quality quality : {Quality::Tender, Quality::Stiff, Quality::Play})
             if (isGradeOf(mark.number, quality) && isGradeOf(mark.upTo.value_or(0), quality)
                 && (quality != Quality::Play || (m_isJoint && !isPluses)))
-                choices.push_back({phraseOf(wordOf(quality), m_words) + " " + inDigits(mark.number), {}});
+                choices.push_back({m_words.firstPhrase(wordOf(quality)) + " " + inDigits(mark.number), {}});
         if (choices.empty())
             m_issues.fault(AskAbout::Grade, LineFault::GradeBeyondScale, stretchOf(mark));
         else

@@ -143,7 +143,7 @@ private:
 
     void readMovement(const JsonReader &at)
     {
-        at.expectObject({"id", "region", "also", "says", "unclear", "alone", "sides", "least", "most", "unit"});
+        at.expectObject({"id", "region", "also", "says", "unclear", "alone", "sides", "least", "most", "unit", "unit-said"});
         LineMovement out;
         out.id = at.string("id");
         if (!isWellFormed(StructureId{out.id}))
@@ -163,6 +163,7 @@ private:
         out.least = at.field("least").asNumber();
         out.most = at.field("most").asNumber(out.least, 10000);
         out.unit = readWord(moveUnitWords, at.field("unit"));
+        out.needsUnit = at.has("unit-said") && at.field("unit-said").asBool();
         m_out.movements.push_back(std::move(out));
     }
 

@@ -50,11 +50,11 @@ enum class LineWord {
     Active,
     Passive,
     PainFrom,
-    Retest,
     Degrees,
     Millimetres,
     Centimetres,
     SuperficialFasciaOf,
+    Open, // its sense hangs on more than a line can tell: asked about
     Filler
 };
 inline constexpr WordTable<LineWord, 41> lineWordWords{{{LineWord::Left, "left"}, {LineWord::Right, "right"},
@@ -68,8 +68,8 @@ inline constexpr WordTable<LineWord, 41> lineWordWords{{{LineWord::Left, "left"}
     {LineWord::Junction, "junction"}, {LineWord::EndFeelSoft, "end-feel-soft"}, {LineWord::EndFeelFirm, "end-feel-firm"},
     {LineWord::EndFeelHard, "end-feel-hard"}, {LineWord::EndFeelSpringy, "end-feel-springy"},
     {LineWord::EndFeelEmpty, "end-feel-empty"}, {LineWord::EndFeelSpasm, "end-feel-spasm"}, {LineWord::Active, "active"},
-    {LineWord::Passive, "passive"}, {LineWord::PainFrom, "pain-from"}, {LineWord::Retest, "retest"},
-    {LineWord::Degrees, "degrees"}, {LineWord::Millimetres, "millimetres"}, {LineWord::Centimetres, "centimetres"},
+    {LineWord::Passive, "passive"}, {LineWord::PainFrom, "pain-from"}, {LineWord::Open, "open"}, {LineWord::Degrees, "degrees"},
+    {LineWord::Millimetres, "millimetres"}, {LineWord::Centimetres, "centimetres"},
     {LineWord::SuperficialFasciaOf, "superficial-fascia-of"}, {LineWord::Filler, "filler"}}};
 
 enum class MoveUnit { Degrees, Millimetres };
@@ -93,6 +93,7 @@ struct LineMovement {
     double least = 0; // a typed value beyond is asked about
     double most = 0;
     MoveUnit unit = MoveUnit::Degrees;
+    bool needsUnit = false; // people say it in millimetres and in centimetres
 };
 
 struct WordList {

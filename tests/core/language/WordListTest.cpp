@@ -56,7 +56,7 @@ TEST(WordList, MistakesAreNamedWithTheirPlace)
     expect([](json &j) { j["words"].erase(3); }, ErrorCode::MissingField, "en.json#/words");
     expect([](json &j) { j["words"][0]["says"] = json::array(); }, ErrorCode::MissingField, "en.json#/words/0/says");
     expect([](json &j) { j["words"][0]["says"][0] = ""; }, ErrorCode::MissingField, "en.json#/words/0/says/0");
-    expect([](json &j) { j["words"][1]["says"].push_back("l"); }, ErrorCode::Duplicate, "en.json#/words/1/says/3");
+    expect([](json &j) { j["words"][1]["says"].push_back("l"); }, ErrorCode::Duplicate, "en.json#/words/1/says/8");
     expect([](json &j) { j["short-forms"][0]["structure"] = "third-lung"; }, ErrorCode::UnknownId,
         "en.json#/short-forms/0/structure");
     expect(
