@@ -342,7 +342,8 @@ TEST_F(Misuse, Mis33TheFileIsChangedByHand)
     session().close();
     {
         const Database db(file);
-        db.run("UPDATE visit SET document = CAST(substr(document, 1, 60) || x'00' || substr(document, 62) AS BLOB) WHERE id = ?",
+        db.run("UPDATE visit SET document = CAST(substr(document, 1, 60) || CASE substr(document, 61, 1) WHEN x'00' THEN x'01' "
+               "ELSE x'00' END || substr(document, 62) AS BLOB) WHERE id = ?",
             {visit});
         ASSERT_EQ(db.number("SELECT changes() "), 1);
     }
