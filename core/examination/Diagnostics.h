@@ -27,7 +27,8 @@ struct Share {
 [[nodiscard]] std::optional<Share> positiveValue(const TwoByTwo &table);
 [[nodiscard]] std::optional<Share> negativeValue(const TwoByTwo &table);
 
-/// A ratio with its 95 % interval by the logarithm (Simel, Samsa, Matchar 1991, J Clin Epidemiol 44:763).
+/// A ratio of two shares with its 95 % score interval (Koopman 1984, Biometrics 40:513), which small studies need: the interval
+/// by the logarithm reaches too far down.
 struct Ratio {
     double value = 0;
     ConfidenceInterval interval;

@@ -30,7 +30,8 @@ void expectPrinted(double ours, double printed, int decimals, const std::string 
 
 TEST(ExaminationTest, TablesGiveThePublishedFigures)
 {
-    for (const json &row : publishedJson("examination.json")["tables"]) {
+    const json published = publishedJson("examination.json");
+    for (const json &row : published["tables"]) {
         const std::string about = row["citation"].get<std::string>() + " (" + row["sure"].get<std::string>() + ")";
         const TwoByTwo t = tableOf(row);
         EXPECT_EQ(t.truePositives + t.falseNegatives + t.falsePositives + t.trueNegatives, row["patients"].get<int>()) << about;
@@ -42,8 +43,7 @@ TEST(ExaminationTest, TablesGiveThePublishedFigures)
         expectPrinted(negativeValue(t)->value(), row["negative_value"], 3, about + ": negative value");
         if (row.contains("ratio_low")) {
             expectPrinted(positiveRatio(t)->interval.low, row["ratio_low"], 2, about + ": interval of the positive ratio");
-            EXPECT_NEAR(positiveRatio(t)->interval.high, row["ratio_high"].get<double>(), 3)
-                << about; // method not told in the abstract
+            expectPrinted(positiveRatio(t)->interval.high, row["ratio_high"], 2, about + ": interval of the positive ratio");
         }
     }
 }
@@ -90,12 +90,12 @@ TEST(ExaminationTest, TheLineOfTheSetOfSixIsThatOfItsStudy)
     };
     const std::string about = "Laslett 2005, Man Ther 10:207-18: 15 of 22 with three or more, 1 of 26 with fewer: ";
     EXPECT_EQ(line(TestPain::Familiar),
-        "sacroiliac tests, set of six: 3 of 6 reproduced the familiar pain; in one specialist sample 15 of 22 such patients "
-        "responded to an anaesthetic injection into the joint")
+        "sacroiliac tests, set of six: 3 of 6 reproduced the familiar pain; in one specialist sample 15 of 22 such patients, "
+        "with 3 or more, responded to an anaesthetic injection into the joint")
         << about;
     EXPECT_EQ(line(TestPain::Other),
-        "sacroiliac tests, set of six: 0 of 6 reproduced the familiar pain; in one specialist sample 1 of 26 such patients "
-        "responded to an anaesthetic injection into the joint")
+        "sacroiliac tests, set of six: 0 of 6 reproduced the familiar pain; in one specialist sample 1 of 26 such patients, "
+        "with fewer than 3, responded to an anaesthetic injection into the joint")
         << about;
 }
 
@@ -143,7 +143,8 @@ TEST(ExaminationTest, RangesOfMovementAreThoseOfTheTableAndSayHowTheyWereRead)
 
 TEST(ExaminationTest, MeansWithAnSdGiveTheZScore)
 {
-    for (const json &block : publishedJson("examination.json")["means_with_sd"])
+    const json published = publishedJson("examination.json");
+    for (const json &block : published["means_with_sd"])
         for (const auto &[id, row] : block["rows"].items()) {
             const std::string about = block["citation"].get<std::string>() + ": " + id;
             const Movement *movement = examination().findMovement(id);
@@ -160,7 +161,8 @@ TEST(ExaminationTest, MeansWithAnSdGiveTheZScore)
 
 TEST(ExaminationTest, ErrorsOfMeasuringAreThePublishedOnes)
 {
-    for (const json &row : publishedJson("examination.json")["errors"]) {
+    const json published = publishedJson("examination.json");
+    for (const json &row : published["errors"]) {
         const std::string about = row["citation"].get<std::string>() + ", " + row["movement"].get<std::string>();
         const Movement *movement = examination().findMovement(row["movement"].get<std::string>());
         ASSERT_NE(movement, nullptr) << about;
