@@ -1,5 +1,6 @@
 #include "app/batch/VisitFile.h"
 
+#include "core/examination/Examination.h"
 #include "core/record/VisitJson.h"
 #include "core/safety/Cautions.h"
 #include "core/safety/Warnings.h"
@@ -22,6 +23,11 @@ Result<Visit> readVisitFile(const std::string &file, const Atlas &atlas)
     if (const auto checked = checkConditions(rules.value(), visit.value(), file); !checked)
         return checked.error();
     if (const auto checked = checkWarnings(rules.value(), visit.value(), file); !checked)
+        return checked.error();
+    const auto examination = readEmbeddedExamination(atlas, rules.value());
+    if (!examination)
+        return examination.error();
+    if (const auto checked = checkExamined(examination.value(), visit.value(), file); !checked)
         return checked.error();
     return visit;
 }

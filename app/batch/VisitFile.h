@@ -1,5 +1,5 @@
-// Reads a visit file from disk for a verb, alone or with all that is needed to answer about it. Conditions that the caution
-// rules do not know are refused here.
+// Reads a visit file from disk for a verb, alone or with all that is needed to answer about it. Conditions, warning
+// signs, movements and tests that the program does not know are refused here.
 #pragma once
 
 #include "core/base/Result.h"

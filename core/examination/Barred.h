@@ -10,11 +10,9 @@
 
 namespace raphe {
 
-/// What holds for these actions at any of these structures on this side, gravest first, each rule once. What needs no hands (no
-/// actions: blood pressure, pulse, a reflex) is never barred.
-[[nodiscard]] std::vector<CautionVerdict> verdictsOn(const Atlas &atlas, const Cautions &cautions,
-    const std::vector<std::string> &actions, const std::vector<StructureId> &structures, Side side);
-
+/// What holds for its actions at what it loads on this side, and for a test at what it loads on the other; gravest first, each
+/// rule once. What has no actions in its content is never barred, and no
+/// vital sign by what stops everything everywhere.
 [[nodiscard]] std::vector<CautionVerdict> verdictsOn(
     const Atlas &atlas, const Cautions &cautions, const Movement &movement, Side side);
 [[nodiscard]] std::vector<CautionVerdict> verdictsOn(

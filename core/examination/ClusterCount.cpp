@@ -62,10 +62,12 @@ QString responded(const ClusterCount &count)
     const TwoByTwo &t = *studies.front().table;
     const int yes = count.reaches() ? t.truePositives : t.falseNegatives;
     const int no = count.reaches() ? t.falsePositives : t.trueNegatives;
-    //: %1: a setting; %2 of %3: counts of patients; %4: a reference standard
-    return tr(QT_TRANSLATE_NOOP("ClusterCount", "; in %1 %2 of %3 such patients responded to %4"))
-        .arg(QString::fromStdString(studies.front().setting), QString::number(yes), QString::number(yes + no),
-            QString::fromStdString(studies.front().against));
+    //: %1: a setting; %2 of %3: counts of patients; %4: so many tests; %5: a reference standard
+    const QString words = count.reaches()
+        ? tr(QT_TRANSLATE_NOOP("ClusterCount", "; in %1 %2 of %3 such patients, with %4 or more, responded to %5"))
+        : tr(QT_TRANSLATE_NOOP("ClusterCount", "; in %1 %2 of %3 such patients, with fewer than %4, responded to %5"));
+    return words.arg(QString::fromStdString(studies.front().setting), QString::number(yes), QString::number(yes + no),
+        QString::number(count.cluster->threshold), QString::fromStdString(studies.front().against));
 }
 
 } // namespace

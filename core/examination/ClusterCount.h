@@ -15,8 +15,8 @@ struct ClusterCount {
     int unable = 0;
     [[nodiscard]] int parts() const { return static_cast<int>(cluster->parts.size()); }
     [[nodiscard]] bool reaches() const { return familiar >= cluster->threshold; }
-    /// The tests that are left could still change whether the count is reached.
-    [[nodiscard]] bool isOpen() const { return !reaches() && familiar + (parts() - done - unable) >= cluster->threshold; }
+    /// The tests without an answer, left or impossible, could change whether the count is reached: the studies did them all.
+    [[nodiscard]] bool isOpen() const { return !reaches() && familiar + (parts() - done) >= cluster->threshold; }
 };
 
 /// A part without a side counts once: familiar when it is so on either side, done when both sides or the familiar one were.

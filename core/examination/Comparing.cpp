@@ -64,6 +64,8 @@ const ReadingError *errorOf(const Movement &movement, std::optional<MoveMode> mo
 std::optional<SideComparison> comparedSides(
     const Movement &movement, const std::vector<Measure> &measures, std::optional<MoveMode> mode)
 {
+    if (!mode) // of two that nobody said how they were moved it is not known that they are alike
+        return std::nullopt;
     const auto on = [&](Side side) {
         return std::find_if(measures.begin(), measures.end(),
             [&](const Measure &m) { return m.movement == movement.id && m.side == side && m.mode == mode && m.value; });

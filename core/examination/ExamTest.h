@@ -68,6 +68,7 @@ struct ExamTest {
     std::string how;
     std::string positive; // what counts
     std::vector<StructureId> loads;
+    std::vector<StructureId> loadsOtherSide; // what the same hands load on the side that is not tested
     std::vector<std::string> actions;
     std::vector<std::string> roots; // as "L5"
     std::optional<VitalForm> vital;

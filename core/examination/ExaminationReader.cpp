@@ -215,8 +215,8 @@ private:
 
     ExamTest readTest(const JsonReader &at)
     {
-        at.expectObject({"id", "name", "kind", "group", "paired", "position", "how", "positive", "loads", "actions", "roots",
-            "vital", "accuracy"});
+        at.expectObject({"id", "name", "kind", "group", "paired", "position", "how", "positive", "loads", "loads-other-side",
+            "actions", "roots", "vital", "accuracy"});
         ExamTest out;
         out.id = readNewId(at, m_out.tests);
         if (findById(m_out.movements, out.id))
@@ -229,6 +229,7 @@ private:
         out.how = readText(at, "how");
         out.positive = readText(at, "positive");
         out.loads = readStructures(at, "loads", std::nullopt);
+        out.loadsOtherSide = readStructures(at, "loads-other-side", std::nullopt);
         out.actions = readActions(at);
         out.roots = readChoice(at, "roots", [](const JsonReader &item) {
             std::string root = item.asString();

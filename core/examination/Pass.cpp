@@ -77,6 +77,10 @@ PassStep Pass::press(Pedal pedal, Time now)
         m_wasHeld = false;
         return step;
     }
+    if (m_soreAt) { // still down: it was for this place, whatever comes next
+        m_clearAt = now;
+        return settleSore(now);
+    }
     if (m_clearAt && now - *m_clearAt <= quickPress) {
         m_clearAt.reset();
         return takeBack();
@@ -86,12 +90,16 @@ PassStep Pass::press(Pedal pedal, Time now)
     return step;
 }
 
-PassStep Pass::release(Pedal pedal, Time)
+PassStep Pass::release(Pedal pedal, Time now)
 {
-    if (pedal == Pedal::Clear || !m_soreAt)
-        return {};
+    return pedal == Pedal::Clear || !m_soreAt ? PassStep{} : settleSore(now);
+}
+
+PassStep Pass::settleSore(Time now)
+{
+    const bool isHeld = now - *m_soreAt >= heldPress;
     m_soreAt.reset();
-    return m_wasHeld ? PassStep{} : onSore();
+    return m_wasHeld ? PassStep{} : isHeld ? onHeld() : onSore();
 }
 
 PassStep Pass::tick(Time now)

@@ -55,13 +55,15 @@ public:
     /// The words for the place that is asked for: 'RIGHT, L4-L5'; at the end, that it is one.
     [[nodiscard]] std::string prompt() const;
 
-    /// A press while another pedal is down counts for itself.
+    /// A press while another pedal is down ends the other one's press, which was for the same place.
     [[nodiscard]] PassStep press(Pedal pedal, Time now);
     [[nodiscard]] PassStep release(Pedal pedal, Time now);
     /// Has to be called at least every 50 ms.
     [[nodiscard]] PassStep tick(Time now);
 
 private:
+    // The sore press ends: what it was.
+    [[nodiscard]] PassStep settleSore(Time now);
     [[nodiscard]] PassStep onClear();
     [[nodiscard]] PassStep onSore();
     [[nodiscard]] PassStep onHeld();

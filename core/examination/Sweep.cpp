@@ -71,14 +71,19 @@ std::optional<Sweep> sweepOf(const Atlas &atlas, const Place &place, Millimetres
     return out;
 }
 
-std::string whereSore(const Sweep &sweep, const Marks &marks)
+namespace {
+
+// The sore ones of the steps that `counts` lets through.
+template <class F> std::string whereSoreAmong(const Sweep &sweep, const Marks &marks, F counts)
 {
+    const auto isSore = [&](std::size_t i) { return marks[i].value_or(0) > 0 && counts(sweep.steps[i]); };
+    const std::size_t count = std::min(marks.size(), sweep.steps.size());
     QStringList parts;
-    for (std::size_t i = 0; i < marks.size(); ++i) {
-        if (!marks[i] || *marks[i] == 0)
+    for (std::size_t i = 0; i < count; ++i) {
+        if (!isSore(i))
             continue;
         std::size_t last = i;
-        while (last + 1 < marks.size() && marks[last + 1] && *marks[last + 1] > 0)
+        while (last + 1 < count && isSore(last + 1))
             ++last;
         parts << QStringLiteral("%1-%2").arg(rounded(sweep.steps[i].from), rounded(sweep.steps[last].to));
         i = last;
@@ -91,9 +96,17 @@ std::string whereSore(const Sweep &sweep, const Marks &marks)
         .toStdString();
 }
 
-std::vector<Finding> findingsOf(const Sweep &sweep, const Marks &marks)
+} // namespace
+
+std::string whereSore(const Sweep &sweep, const Marks &marks)
 {
-    const std::string where = whereSore(sweep, marks);
+    return whereSoreAmong(sweep, marks, [](const SweepStep &) { return true; });
+}
+
+std::vector<Finding> findingsOf(const Sweep &sweep, const Marks &given)
+{
+    Marks marks = given;
+    marks.resize(sweep.steps.size()); // a step without a mark was not felt
     std::map<std::pair<StructureId, bool>, Felt> felt; // by structure, and whether it begins here
     int ofEdge = 0;
     const bool isMidline = sweep.place.side == Side::Midline;
@@ -108,31 +121,37 @@ std::vector<Finding> findingsOf(const Sweep &sweep, const Marks &marks)
             ofEdge = std::max(ofEdge, marks[i].value_or(0));
     }
     std::vector<Finding> out;
-    const auto add = [&](Finding finding, int worst) {
+    const auto add = [&](Finding finding, int worst, auto isOfIt) {
         if (worst > 0) {
             finding.tenderness = Tenderness{worst};
-            finding.note = where;
+            finding.note = whereSoreAmong(sweep, marks, isOfIt);
         } else {
             finding.clear.tenderness = true;
         }
         out.push_back(std::move(finding));
     };
     if (!isMidline)
-        for (const auto &[what, one] : felt) {
+        for (const auto &[key, one] : felt) {
+            const auto &what = key;
             if (one.worst == 0 && !one.isWhole)
                 continue;
             Finding finding;
             finding.place = {what.first, sweep.isMidline(what.first) ? Side::Midline : sweep.place.side};
             finding.spot = what.second ? Spot::Origin : Spot::Insertion;
             finding.at = sweep.place.structure;
-            add(std::move(finding), one.worst);
+            add(std::move(finding), one.worst, [&](const SweepStep &step) {
+                return std::any_of(step.stretches.begin(), step.stretches.end(), [&](std::size_t at) {
+                    const Stretch &stretch = sweep.edge.stretches[at];
+                    return std::pair(stretch.structure, stretch.origin) == what;
+                });
+            });
         }
-    const bool isAllClear = !marks.empty() && where.empty()
-        && std::all_of(marks.begin(), marks.end(), [](const std::optional<int> &mark) { return mark.has_value(); });
+    const bool isAllClear =
+        !marks.empty() && std::all_of(marks.begin(), marks.end(), [](const std::optional<int> &mark) { return mark == 0; });
     if (ofEdge > 0 || isAllClear) {
         Finding finding;
         finding.place = sweep.place;
-        add(std::move(finding), ofEdge);
+        add(std::move(finding), ofEdge, [&](const SweepStep &step) { return isMidline || step.stretches.empty(); });
     }
     return out;
 }

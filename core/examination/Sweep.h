@@ -35,7 +35,7 @@ struct Sweep {
 
 /// One mark a step: tenderness 0 to 4, 0 is clear, nothing: not felt. What attaches to a sore step is tender there, as much as
 /// the worst of its steps; what attaches to clear steps only, all of them felt, is clear of tenderness. A sore step to which
-/// nothing attaches, and every one of an edge in the midline, is a finding of the edge itself.
+/// nothing attaches, and every one of an edge in the midline, is a finding of the edge itself; so is an edge that is all clear.
 [[nodiscard]] std::vector<Finding> findingsOf(const Sweep &sweep, const std::vector<std::optional<int>> &marks);
 
 /// 'tender at 75-125 mm from the anterior superior iliac spine'.

@@ -87,29 +87,34 @@ TestResult readTestResult(const JsonReader &at)
     return out;
 }
 
+const std::string &idOf(const Measure &measure)
+{
+    return measure.movement;
+}
+const std::string &idOf(const TestResult &result)
+{
+    return result.test;
+}
+
+// A list in which no two are the same in the sense of `isSame`.
+template <class T, class F> std::vector<T> readOnce(const JsonReader &at, T (*readOne)(const JsonReader &), F isSame)
+{
+    std::vector<T> out;
+    for (const JsonReader &item : at.items()) {
+        T one = readOne(item);
+        if (std::any_of(out.begin(), out.end(), [&](const T &other) { return isSame(other, one); }))
+            item.fail(ErrorCode::Duplicate, idOf(one));
+        out.push_back(std::move(one));
+    }
+    return out;
+}
+
 bool isTime(std::string_view text)
 {
     constexpr std::string_view pattern = "dd:dd:dd";
     const bool shaped = std::equal(text.begin(), text.end(), pattern.begin(), pattern.end(),
         [](char c, char p) { return p == 'd' ? c >= '0' && c <= '9' : c == p; });
     return shaped && text.substr(0, 2) < "24" && text[3] < '6' && text[6] < '6';
-}
-
-} // namespace
-
-std::vector<Measure> readMeasures(const JsonReader &at)
-{
-    std::vector<Measure> out;
-    for (const JsonReader &item : at.items()) {
-        Measure measure = readMeasure(item);
-        const bool isTwice = std::any_of(out.begin(), out.end(), [&](const Measure &other) {
-            return other.movement == measure.movement && other.side == measure.side && other.mode == measure.mode;
-        });
-        if (isTwice)
-            item.fail(ErrorCode::Duplicate, measure.movement);
-        out.push_back(std::move(measure));
-    }
-    return out;
 }
 
 Json measureJson(const Measure &measure)
@@ -131,6 +136,14 @@ Json measureJson(const Measure &measure)
     return json;
 }
 
+} // namespace
+
+std::vector<Measure> readMeasures(const JsonReader &at)
+{
+    return readOnce(at, readMeasure,
+        [](const Measure &a, const Measure &b) { return a.movement == b.movement && a.side == b.side && a.mode == b.mode; });
+}
+
 Json measuresJson(const std::vector<Measure> &measures)
 {
     Json json = Json::array();
@@ -141,16 +154,8 @@ Json measuresJson(const std::vector<Measure> &measures)
 
 std::vector<TestResult> readTestResults(const JsonReader &at)
 {
-    std::vector<TestResult> out;
-    for (const JsonReader &item : at.items()) {
-        TestResult result = readTestResult(item);
-        const bool isTwice = std::any_of(out.begin(), out.end(),
-            [&](const TestResult &other) { return other.test == result.test && other.side == result.side; });
-        if (isTwice)
-            item.fail(ErrorCode::Duplicate, result.test);
-        out.push_back(std::move(result));
-    }
-    return out;
+    return readOnce(
+        at, readTestResult, [](const TestResult &a, const TestResult &b) { return a.test == b.test && a.side == b.side; });
 }
 
 Json testResultsJson(const std::vector<TestResult> &results)

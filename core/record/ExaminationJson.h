@@ -17,7 +17,6 @@ namespace raphe {
 /// Each movement once on a side and in a mode.
 [[nodiscard]] std::vector<Measure> readMeasures(const JsonReader &at);
 [[nodiscard]] nlohmann::ordered_json measuresJson(const std::vector<Measure> &measures);
-[[nodiscard]] nlohmann::ordered_json measureJson(const Measure &measure);
 
 /// Each test once on a side.
 [[nodiscard]] std::vector<TestResult> readTestResults(const JsonReader &at);

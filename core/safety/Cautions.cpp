@@ -31,6 +31,13 @@ std::optional<StructureId> regionOf(const Structure &structure)
     return std::nullopt;
 }
 
+// What is at a vertebra is at the segments above and below it.
+bool isSegmentOf(const Atlas &atlas, const StructureId &segment, const StructureId &bone)
+{
+    const Joint *joint = atlas.isSpinalSegment(segment) ? atlas.findJoint(segment) : nullptr;
+    return joint && isIn(std::vector(joint->bones.begin(), joint->bones.end()), bone);
+}
+
 // A nerve, vessel, bursa, disc or caution area, and what it is said to lie beside, or a part of that.
 bool isBeside(const Atlas &atlas, const StructureId &id, const StructureId &neighbour)
 {
@@ -116,7 +123,8 @@ bool Cautions::isAt(const Place &place, const Place &other) const
     if (!goTogether(place.side, other.side))
         return false;
     if (id == other.structure || isPartOf(atlas, id, other.structure) || isPartOf(atlas, other.structure, id)
-        || isBeside(atlas, id, other.structure) || isBeside(atlas, other.structure, id))
+        || isBeside(atlas, id, other.structure) || isBeside(atlas, other.structure, id) || isSegmentOf(atlas, id, other.structure)
+        || isSegmentOf(atlas, other.structure, id))
         return true;
     if (const auto region = regionOf(atlas.at(other.structure)))
         return isUnder(m_regions, id, {*region});

@@ -22,6 +22,7 @@ ROOT = pathlib.Path(__file__).resolve().parents[2]
 SCHEMAS = ROOT / "resources" / "schema"
 ATLAS = ROOT / "resources" / "atlas"
 SAFETY = ROOT / "resources" / "safety"
+EXAMINATION = ROOT / "resources" / "examination"
 OWN_VISIT = pathlib.Path(__file__).resolve().parent / "visit.json"
 INTAKE_VISIT = OWN_VISIT.with_name("intake-visit.json")
 OWN_PATIENT = pathlib.Path(__file__).resolve().parent / "patient.json"
@@ -120,6 +121,8 @@ def check_content(tally):
     tally.check("language/en.json", problems("language", load(ROOT / "resources" / "language" / "en.json")))
     for name in ["actions", "conditions", "rules"]:
         tally.check(f"safety/{name}.json", problems(f"safety-{name}", load(SAFETY / f"{name}.json")))
+    for name in ["sources", "movements", "tests", "sheets"]:
+        tally.check(f"examination/{name}.json", problems(f"examination-{name}", load(EXAMINATION / f"{name}.json")))
 
 
 def visits():
@@ -176,6 +179,10 @@ def check_refusals_by_schema(tally):
     feeds = load(SAFETY / "feeds.json")
     texts = load(ROOT / "resources" / "intake" / "patient-texts.json")
     consent = load(SAFETY / "consent.json")
+    exam = {name: load(EXAMINATION / f"{name}.json") for name in ["sources", "movements", "tests", "sheets"]}
+    normed = next(i for i, m in enumerate(exam["movements"]["movements"]) if "norms" in m and "errors" in m)
+    studied = next(i for i, t in enumerate(exam["tests"]["tests"]) if "sensitivity" in t.get("accuracy", [{}])[0])
+    pressure = next(i for i, t in enumerate(exam["tests"]["tests"]) if len(t.get("vital", {}).get("fields", [])) == 2)
     warning = {"sign": "hot-joint", "answer": "yes", "asked": "2026-11-27", "at": [hip], "decided": "care-same-day", "why": "red"}
     cases = [
         ("atlas", "unknown field", spoilt(muscles, colour="red")),
@@ -250,6 +257,34 @@ def check_refusals_by_schema(tally):
         ("safety-rules", "root of an unknown limb", spoilt(rules, "limb_roots", 0, limb="tail")),
         ("safety-rules", "empty list of actions", spoilt(rules, "rules", 0, actions=[])),
         ("safety-rules", "place of no condition", spoilt(rules, "rules", 1, conditions=None)),
+        ("examination-sources", "source without a citation", spoilt(exam["sources"], "sources", 0, citation="")),
+        ("examination-sources", "doi with a prefix", spoilt(exam["sources"], "sources", 0, doi="https://doi.org/10.1000/1")),
+        ("examination-movements", "unknown field of a movement", spoilt(exam["movements"], "movements", 0, colour="red")),
+        ("examination-movements", "movement that no caution could bar", spoilt(exam["movements"], "movements", 0, actions=None)),
+        ("examination-movements", "movement of no joint", spoilt(exam["movements"], "movements", 0, joints=[])),
+        ("examination-movements", "unknown unit", spoilt(exam["movements"], "movements", 0, unit="inch")),
+        ("examination-movements", "norm of neither active nor passive", spoilt(exam["movements"], "movements", normed, "norms", 0, mode=None)),
+        ("examination-movements", "norm of no device", spoilt(exam["movements"], "movements", normed, "norms", 0, device=None)),
+        ("examination-movements", "norm without a source", spoilt(exam["movements"], "movements", normed, "norms", 0, source=None)),
+        ("examination-movements", "standard deviation of nothing", spoilt(exam["movements"], "movements", normed, "norms", 0, sd=0)),
+        ("examination-movements", "unknown kind of error", spoilt(exam["movements"], "movements", normed, "errors", 0, kind="guess")),
+        ("examination-movements", "error of nothing", spoilt(exam["movements"], "movements", normed, "errors", 0, value=0)),
+        ("examination-tests", "unknown kind of test", spoilt(exam["tests"], "tests", 0, kind="magic")),
+        ("examination-tests", "test by hand that no caution could bar", spoilt(exam["tests"], "tests", 0, actions=None)),
+        ("examination-tests", "root in lower case", spoilt(exam["tests"], "tests", 0, roots=["l5"])),
+        ("examination-tests", "vital sign without its numbers", spoilt(exam["tests"], "tests", pressure, vital=None)),
+        ("examination-tests", "numbers of no vital sign", spoilt(exam["tests"], "tests", pressure, kind="power")),
+        ("examination-tests", "one bound for two numbers", spoilt(exam["tests"], "tests", pressure, "vital", least=[40])),
+        ("examination-tests", "share in percent", spoilt(exam["tests"], "tests", studied, "accuracy", 0, sensitivity=60)),
+        ("examination-tests", "sensitivity alone", spoilt(exam["tests"], "tests", studied, "accuracy", 0, specificity=None)),
+        ("examination-tests", "table and shares", spoilt(exam["tests"], "tests", studied, "accuracy", 0, tp=1, fn=1, fp=1, tn=1)),
+        ("examination-tests", "three cells of a table", spoilt(exam["tests"], "clusters", 0, "studies", 0, tn=None)),
+        ("examination-tests", "cluster without a table", spoilt(exam["tests"], "clusters", 0, studies=[])),
+        ("examination-tests", "threshold of none", spoilt(exam["tests"], "clusters", 0, threshold=0)),
+        ("examination-tests", "cluster of a side that is none", spoilt(exam["tests"], "clusters", 0, "tests", 0, side="both")),
+        ("examination-sheets", "sheet of no region", spoilt(exam["sheets"], "sheets", 0, regions=None)),
+        ("examination-sheets", "movement twice", spoilt(exam["sheets"], "sheets", 0, movements=["trunk-flexion", "trunk-flexion"])),
+        ("examination-sheets", "called by something unknown", spoilt(exam["sheets"], "sheets", 0, called={"moods": ["pulse"]})),
         ("visit", "unknown field", spoilt(visit, colour="red")),
         ("visit", "no findings", spoilt(visit, findings=None)),
         ("visit", "grade too high", spoilt(visit, "findings", 0, tenderness=5)),

@@ -249,7 +249,7 @@ void ExaminePage::fillTests()
     auto *page = new QWidget;
     QGridLayout *grid = gridOn(page, 3);
     std::string position;
-    const Calls calls = callsOf(*m_session.knowledge().regions, m_session.visit());
+    const Calls calls = callsOf(*m_session.knowledge().regions, m_session.asSuspected());
     for (const ExamTest *test : testsOf(m_session.examination(), *m_sheet, calls, m_session.visit())) {
         if (test->position != position) {
             position = test->position;

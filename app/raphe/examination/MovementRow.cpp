@@ -4,6 +4,7 @@
 #include "app/raphe/WrappedLabel.h"
 #include "app/raphe/intake/ChoiceRow.h"
 #include "app/raphe/practice/FormParts.h"
+#include "core/examination/Barred.h"
 #include "core/examination/ComparingWords.h"
 
 #include <QGridLayout>
@@ -100,7 +101,7 @@ void MovementRow::addTo(QGridLayout &grid)
         m_cells.push_back(makeCell(side));
     for (std::size_t i = 0; i < m_cells.size(); ++i) {
         const Cell &cell = m_cells[i];
-        grid.addWidget(cell.box, line, static_cast<int>(i) + 1, 1, isPaired ? 1 : 2, Qt::AlignLeft | Qt::AlignTop);
+        addBox(grid, line, cell.side, cell.box);
         m_norms.push_back(hint());
         grid.addWidget(m_norms.back(), line + 1, static_cast<int>(i) + 1, 1, isPaired ? 1 : 2);
         for (QLineEdit *edit : {cell.value, cell.painFrom})
@@ -231,15 +232,9 @@ void MovementRow::refresh()
         m_sides->say(QString::fromStdString(inWords(m_movement, *sides)));
 }
 
-void MovementRow::bar(const Cautions &cautions)
+std::vector<CautionVerdict> MovementRow::verdictsAt(const Cautions &cautions, Side side) const
 {
-    std::vector<SideVerdicts> all;
-    for (const Cell &cell : m_cells) {
-        const auto verdicts = verdictsOn(*m_session.knowledge().atlas, cautions, m_movement, cell.side);
-        cell.box->setEnabled(!stopAmong(verdicts));
-        all.push_back({cell.side, verdicts});
-    }
-    sayBarred(all);
+    return verdictsOn(*m_session.knowledge().atlas, cautions, m_movement, side);
 }
 
 } // namespace raphe

@@ -28,12 +28,12 @@ public:
 
     void addTo(QGridLayout &grid) override;
     void refresh() override;
-    void bar(const Cautions &cautions) override;
     /// The first field.
     [[nodiscard]] QWidget *first() const;
 
 protected:
     bool eventFilter(QObject *watched, QEvent *event) override;
+    [[nodiscard]] std::vector<CautionVerdict> verdictsAt(const Cautions &cautions, Side side) const override;
 
 private:
     struct Cell {

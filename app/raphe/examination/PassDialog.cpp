@@ -14,6 +14,8 @@
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include <utility>
+
 namespace raphe {
 
 namespace {
@@ -129,7 +131,7 @@ void PassDialog::keyPressEvent(QKeyEvent *event)
     if (!pedal)
         return QDialog::keyPressEvent(event);
     if (!event->isAutoRepeat()) {
-        m_down = pedal;
+        m_down.insert(*pedal);
         down(*pedal);
     }
 }
@@ -139,10 +141,8 @@ void PassDialog::keyReleaseEvent(QKeyEvent *event)
     const auto pedal = pedalOf(event->key());
     if (!pedal)
         return QDialog::keyReleaseEvent(event);
-    if (!event->isAutoRepeat() && m_down == pedal) {
-        m_down.reset();
+    if (!event->isAutoRepeat() && m_down.erase(*pedal) > 0)
         up(*pedal);
-    }
 }
 
 void PassDialog::showEvent(QShowEvent *event)
@@ -154,10 +154,9 @@ void PassDialog::showEvent(QShowEvent *event)
 // A pedal that is let go while another window has the keys would count as held.
 void PassDialog::changeEvent(QEvent *event)
 {
-    if (event->type() == QEvent::ActivationChange && !isActiveWindow() && m_down) {
-        up(*m_down);
-        m_down.reset();
-    }
+    if (event->type() == QEvent::ActivationChange && !isActiveWindow())
+        for (const Pedal pedal : std::exchange(m_down, {}))
+            up(pedal);
     QDialog::changeEvent(event);
 }
 

@@ -9,6 +9,7 @@
 #include <QDialog>
 
 #include <functional>
+#include <set>
 
 class QLabel;
 class QPushButton;
@@ -63,7 +64,7 @@ private:
     QPushButton *m_speaks;
     QStringList m_said;
     std::vector<int> m_marks; // of the undo stack, before each act
-    std::optional<Pedal> m_down; // by key
+    std::set<Pedal> m_down; // by key
 };
 
 } // namespace raphe

@@ -4,6 +4,7 @@
 #include "app/raphe/WrappedLabel.h"
 #include "app/raphe/intake/ChoiceRow.h"
 #include "app/raphe/practice/FormParts.h"
+#include "core/examination/Barred.h"
 
 #include <QComboBox>
 #include <QGridLayout>
@@ -80,7 +81,7 @@ void SegmentRow::addTo(QGridLayout &grid)
         m_cells.push_back(makeCell({m_joint, side}));
     for (std::size_t i = 0; i < m_cells.size(); ++i) {
         const Cell &cell = m_cells[i];
-        grid.addWidget(cell.box, line, static_cast<int>(i) + 1, 1, isPaired ? 1 : 2, Qt::AlignLeft | Qt::AlignTop);
+        addBox(grid, line, cell.place.side, cell.box);
         const auto hear = [this, i] { take(m_cells[i]); };
         connect(cell.play, &ChoiceRow::chosen, this, hear);
         connect(cell.motion, &ChoiceRow::chosen, this, hear);
@@ -132,15 +133,9 @@ void SegmentRow::refresh()
     }
 }
 
-void SegmentRow::bar(const Cautions &cautions)
+std::vector<CautionVerdict> SegmentRow::verdictsAt(const Cautions &cautions, Side side) const
 {
-    std::vector<SideVerdicts> all;
-    for (const Cell &cell : m_cells) {
-        const auto verdicts = verdictsOnPlay(*m_session.knowledge().atlas, cautions, m_joint, cell.place.side);
-        cell.box->setEnabled(!stopAmong(verdicts));
-        all.push_back({cell.place.side, verdicts});
-    }
-    sayBarred(all);
+    return verdictsOnPlay(*m_session.knowledge().atlas, cautions, m_joint, side);
 }
 
 } // namespace raphe

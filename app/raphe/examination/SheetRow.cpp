@@ -2,7 +2,9 @@
 
 #include "app/raphe/WrappedLabel.h"
 #include "app/raphe/practice/FormParts.h"
+#include "core/examination/Barred.h"
 
+#include <QGridLayout>
 #include <QLineEdit>
 #include <QStyle>
 #include <QVBoxLayout>
@@ -44,6 +46,23 @@ QWidget *SheetRow::makeName(const QString &name, const QString &quiet)
     column->addWidget(m_barred);
     column->addStretch(1);
     return box;
+}
+
+void SheetRow::addBox(QGridLayout &grid, int line, Side side, QWidget *box)
+{
+    const int column = side == Side::Left ? 2 : 1;
+    grid.addWidget(box, line, column, 1, side == Side::Midline ? 2 : 1, Qt::AlignLeft | Qt::AlignTop);
+    m_boxes.emplace_back(side, box);
+}
+
+void SheetRow::bar(const Cautions &cautions)
+{
+    std::vector<SideVerdicts> all;
+    for (const auto &[side, box] : m_boxes) {
+        all.push_back({side, verdictsAt(cautions, side)});
+        box->setEnabled(!stopAmong(all.back().verdicts));
+    }
+    sayBarred(all);
 }
 
 void SheetRow::sayBarred(const std::vector<SideVerdicts> &sides)

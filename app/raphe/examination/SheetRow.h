@@ -8,6 +8,7 @@
 
 #include <set>
 #include <string>
+#include <utility>
 #include <vector>
 
 class QGridLayout;
@@ -28,7 +29,7 @@ public:
     /// Shows what the visit says now.
     virtual void refresh() = 0;
     /// Greys what must not be done, with the reason. Rules to adapt that hold throughout are said once, elsewhere.
-    virtual void bar(const Cautions &cautions) = 0;
+    void bar(const Cautions &cautions);
     void setThroughout(const std::set<std::string> &rules) { m_throughout = rules; }
 
 protected:
@@ -38,19 +39,24 @@ protected:
     [[nodiscard]] static QString loud(Side side);
     /// The name with what stands under it in quiet words.
     [[nodiscard]] QWidget *makeName(const QString &name, const QString &quiet);
-    /// What cautions say of one side.
-    struct SideVerdicts {
-        Side side{};
-        std::vector<CautionVerdict> verdicts;
-    };
-    /// Says under the name why something is barred, on which side, or to be adapted.
-    void sayBarred(const std::vector<SideVerdicts> &sides);
+    /// What is answered of one side, in that side's column; the midline goes over both.
+    void addBox(QGridLayout &grid, int line, Side side, QWidget *box);
+    /// What cautions say of the row's movement or test on one side.
+    [[nodiscard]] virtual std::vector<CautionVerdict> verdictsAt(const Cautions &cautions, Side side) const = 0;
     /// What cannot be is shown in the line, and is not recorded.
     static void setWrong(QLineEdit *line, bool isWrong);
 
     VisitSession &m_session;
 
 private:
+    struct SideVerdicts {
+        Side side{};
+        std::vector<CautionVerdict> verdicts;
+    };
+    // Says under the name why something is barred, on which side, or to be adapted.
+    void sayBarred(const std::vector<SideVerdicts> &sides);
+
+    std::vector<std::pair<Side, QWidget *>> m_boxes;
     std::set<std::string> m_throughout;
     WrappedLabel *m_barred = nullptr;
 };

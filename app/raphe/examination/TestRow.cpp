@@ -5,6 +5,7 @@
 #include "app/raphe/intake/ChoiceRow.h"
 #include "app/raphe/practice/FormParts.h"
 #include "core/examination/AccuracyWords.h"
+#include "core/examination/Barred.h"
 
 #include <QCoreApplication>
 #include <QGridLayout>
@@ -115,7 +116,7 @@ void TestRow::addTo(QGridLayout &grid)
         m_cells.push_back(makeCell(side));
     for (std::size_t i = 0; i < m_cells.size(); ++i) {
         const Cell &cell = m_cells[i];
-        grid.addWidget(cell.box, line, static_cast<int>(i) + 1, 1, m_test.isPaired ? 1 : 2, Qt::AlignLeft | Qt::AlignTop);
+        addBox(grid, line, cell.side, cell.box);
         if (cell.answer)
             connect(cell.answer, &ChoiceRow::chosen, this, [this, i] { takeAnswer(m_cells[i]); });
         for (QLineEdit *edit : cell.values)
@@ -270,15 +271,9 @@ void TestRow::refresh()
     m_said->say(said.join(QStringLiteral("; ")));
 }
 
-void TestRow::bar(const Cautions &cautions)
+std::vector<CautionVerdict> TestRow::verdictsAt(const Cautions &cautions, Side side) const
 {
-    std::vector<SideVerdicts> all;
-    for (const Cell &cell : m_cells) {
-        const auto verdicts = verdictsOn(*m_session.knowledge().atlas, cautions, m_test, cell.side);
-        cell.box->setEnabled(!stopAmong(verdicts));
-        all.push_back({cell.side, verdicts});
-    }
-    sayBarred(all);
+    return verdictsOn(*m_session.knowledge().atlas, cautions, m_test, side);
 }
 
 } // namespace raphe

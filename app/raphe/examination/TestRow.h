@@ -20,7 +20,9 @@ public:
 
     void addTo(QGridLayout &grid) override;
     void refresh() override;
-    void bar(const Cautions &cautions) override;
+
+protected:
+    [[nodiscard]] std::vector<CautionVerdict> verdictsAt(const Cautions &cautions, Side side) const override;
 
 private:
     struct Cell {

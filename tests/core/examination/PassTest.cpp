@@ -4,6 +4,7 @@
 
 #include <gtest/gtest.h>
 
+#include <map>
 #include <random>
 
 namespace raphe {
@@ -133,6 +134,34 @@ TEST(PassTest, AClearPressBeforeASoreOneWasForThePlaceBefore)
     feet.wait(600ms);
     EXPECT_EQ(pass.entryAt(0), (PassEntry{true, 0, false}));
     EXPECT_EQ(pass.entryAt(1), (PassEntry{false, 1, false}));
+}
+
+TEST(PassTest, BothPedalsAtOnceAreForThePlaceThatWasAskedFor)
+{
+    Pass pass(test::atlas(), fourPlaces());
+    std::map<std::size_t, PassEntry> recorded;
+    const auto take = [&](const PassStep &step) {
+        if (step.kind == PassStep::Kind::Record)
+            recorded[step.at] = step.entry;
+    };
+    take(pass.press(Pedal::Sore, 0ms));
+    take(pass.press(Pedal::Clear, 100ms)); // the sore pedal is still down
+    for (auto now = 120ms; now < 1500ms; now += 20ms)
+        take(pass.tick(now));
+    take(pass.release(Pedal::Clear, 1500ms));
+    take(pass.release(Pedal::Sore, 1520ms));
+    for (auto now = 1540ms; now < 3000ms; now += 20ms)
+        take(pass.tick(now));
+    EXPECT_EQ(pass.at(), 1U);
+    EXPECT_EQ(recorded, (std::map<std::size_t, PassEntry>{{0, {false, 1, false}}})) << "sore 1, and on to the next";
+}
+
+TEST(PassTest, ALongPressIsFamiliarThoughNoTickCameInTime)
+{
+    Pass pass(test::atlas(), fourPlaces());
+    (void)pass.press(Pedal::Sore, 0ms);
+    const PassStep step = pass.release(Pedal::Sore, 2000ms);
+    EXPECT_EQ(step.entry, (PassEntry{false, 0, true}));
 }
 
 TEST(PassTest, TheHighestGradeStaysAndTheEndRecordsNothing)
