@@ -87,6 +87,8 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     rows->setSpacing(0);
     rows->addWidget(m_banner);
     m_middle = new QStackedWidget;
+    for (QWidget *page : {static_cast<QWidget *>(m_intake), static_cast<QWidget *>(m_examine)})
+        page->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored); // before the first layout, which else makes room for all
     m_middle->addWidget(m_bodies);
     m_middle->addWidget(m_intake);
     m_middle->addWidget(m_examine);
@@ -199,14 +201,16 @@ void MainWindow::showMiddle(Middle middle)
 {
     const std::pair<Middle, QWidget *> pages[] = {
         {Middle::Body, m_bodies}, {Middle::Intake, m_intake}, {Middle::Examine, m_examine}};
+    QWidget *shown = nullptr;
     for (const auto &[which, page] : pages) {
-        const bool isShown = which == middle;
+        if (which == middle)
+            shown = page;
         if (page != m_bodies) // what is not seen asks for no room
-            page->setSizePolicy(isShown ? QSizePolicy(QSizePolicy::Preferred, QSizePolicy::Preferred)
-                                        : QSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored));
-        if (isShown)
-            m_middle->setCurrentWidget(page);
+            page->setSizePolicy(which == middle ? QSizePolicy(QSizePolicy::Preferred, QSizePolicy::Preferred)
+                                                : QSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored));
     }
+    m_middle->setCurrentWidget(shown);
+    m_middle->updateGeometry(); // the policy of a hidden page tells nobody
     m_right->setVisible(middle == Middle::Body);
     m_line->setVisible(middle != Middle::Intake);
     m_toIntake->setChecked(middle == Middle::Intake);

@@ -56,4 +56,18 @@ TEST_F(SmallScreen, KeepsEveryButtonWhole)
     expectWholeButtons("on the sheet");
 }
 
+// Before the first layout as well: what is not seen asks for no room.
+TEST_F(SmallScreen, StaysAsWideAsItWasOpened)
+{
+    MainWindow small(session());
+    small.resize(1280, 700);
+    small.show();
+    for (const char *when : {"at first", "at the sheet", "back at the body"}) {
+        for (int i = 0; i < 5; ++i)
+            QCoreApplication::processEvents();
+        EXPECT_EQ(small.width(), 1280) << when;
+        QTest::keyClick(&small, Qt::Key_M);
+    }
+}
+
 } // namespace raphe::test

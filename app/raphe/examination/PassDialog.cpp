@@ -160,6 +160,14 @@ void PassDialog::changeEvent(QEvent *event)
     QDialog::changeEvent(event);
 }
 
+void PassDialog::done(int result)
+{
+    for (const Pedal pedal : std::exchange(m_down, {}))
+        up(pedal);
+    take(m_pass.tick(m_clock() + 2 * quickPress));
+    QDialog::done(result);
+}
+
 void PassDialog::down(Pedal pedal)
 {
     take(m_pass.press(pedal, m_clock()));

@@ -35,6 +35,9 @@ public:
     /// All that was said, in order.
     [[nodiscard]] const QStringList &said() const { return m_said; }
 
+    /// What was pressed last counts, although its time is not over.
+    void done(int result) override;
+
 protected:
     void keyPressEvent(QKeyEvent *event) override;
     void keyReleaseEvent(QKeyEvent *event) override;
