@@ -10,7 +10,7 @@ using namespace language;
 
 namespace {
 
-constexpr std::size_t mostWords = 5; // of a name that is being typed
+constexpr std::size_t mostTypedWords = 5; // of a name that is being typed
 constexpr std::size_t roomForPhrases = 3; // among the names
 
 bool isWordLike(const Token &token)
@@ -33,7 +33,7 @@ public:
         if (m_tokens.empty() || m_tokens.back().end != m_cursor)
             return {};
         std::size_t from = m_tokens.size();
-        while (from > 0 && isWordLike(m_tokens[from - 1]) && m_tokens.size() - from < mostWords)
+        while (from > 0 && isWordLike(m_tokens[from - 1]) && m_tokens.size() - from < mostTypedWords)
             --from;
         for (; from < m_tokens.size(); ++from) {
             const std::string typed = textFrom(from);

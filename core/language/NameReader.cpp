@@ -7,7 +7,7 @@ namespace raphe::language {
 
 namespace {
 
-constexpr std::size_t mostWords = 8; // in a typed name
+constexpr std::size_t mostNameWords = 8; // in a typed name
 constexpr std::size_t mostChoices = 12; // in a question; there are twelve ribs
 constexpr std::size_t leastAlone = 6; // letters of the only word of a longer name that was typed
 constexpr std::size_t fewLetters = 4;
@@ -63,7 +63,7 @@ std::optional<PhraseFound> NameReader::findPhrase(std::size_t token) const
 NameReader::Window NameReader::windowAt(std::size_t token) const
 {
     Window window;
-    for (std::size_t i = token; i < m_tokens.size() && window.tokens.size() < mostWords; ++i) {
+    for (std::size_t i = token; i < m_tokens.size() && window.tokens.size() < mostNameWords; ++i) {
         const Token &t = m_tokens[i];
         const bool isInside = i > token && t.glued && i + 1 < m_tokens.size() && m_tokens[i + 1].glued;
         if ((t.kind == TokenKind::Dash || t.kind == TokenKind::Slash) && isInside)

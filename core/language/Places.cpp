@@ -164,7 +164,7 @@ void checkJoint(std::size_t structure, const Mark &name, const Said &said, const
 {
     const Structure &s = structureAt(structure, words);
     const auto of = said.play ? said.play : said.endFeel;
-    if (!of || s.kind == Kind::Joint)
+    if (!of || s.kind == raphe::Kind::Joint)
         return;
     const auto bones = words.atlas().bonesOf(s.id);
     if (bones.empty())

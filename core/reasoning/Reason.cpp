@@ -17,8 +17,6 @@ using Eigen::MatrixXd;
 using Eigen::VectorXd;
 using Nodes = std::vector<std::size_t>;
 
-constexpr std::size_t none = Between::notASource;
-
 } // namespace
 
 Reasoner::Reasoner(const Linkage &linkage, const Regions &regions, const Constants &constants)
@@ -142,7 +140,7 @@ std::vector<double> Reasoner::nearComplaint(const Visit &visit, const std::vecto
     for (const Place &place : places) {
         double most = 0;
         for (const std::size_t node : m_tables->linkage.nodesOf(place))
-            if (const std::size_t source = m_tables->sourceOf[node]; source != none)
+            if (const std::size_t source = m_tables->sourceOf[node]; source != Between::notASource)
                 most = std::max(most, near[source]);
         out.push_back(most);
     }

@@ -16,7 +16,6 @@ using Eigen::VectorXd;
 using Nodes = std::vector<std::size_t>;
 
 constexpr double least = 1e-12; // what the walk does not reach at all is not a suggestion
-constexpr std::size_t none = Between::notASource;
 
 } // namespace
 
@@ -134,7 +133,7 @@ std::pair<Place, std::optional<Place>> ReasonTables::separates(
     if (std::find(rivals.begin(), rivals.end(), sourceOf[node]) == rivals.end())
         rivals.push_back(sourceOf[node]);
     std::size_t one = sourceOf[node];
-    std::size_t other = none;
+    std::size_t other = Between::notASource;
     double most = -1;
     for (const std::size_t a : rivals) {
         const double high = check.detection().chance(reachHere[a]);
@@ -148,9 +147,9 @@ std::pair<Place, std::optional<Place>> ReasonTables::separates(
         };
         for (const std::size_t b : rivals)
             consider(b, posterior.of[b], check.detection().chance(reachHere[b]));
-        consider(none, posterior.unexplained, check.detection().leak);
+        consider(Between::notASource, posterior.unexplained, check.detection().leak);
     }
-    return {source(one), other == none ? std::nullopt : std::optional(source(other))};
+    return {source(one), other == Between::notASource ? std::nullopt : std::optional(source(other))};
 }
 
 // From the nearest finding; of a finding, to the nearest other one.

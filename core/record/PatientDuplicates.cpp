@@ -13,7 +13,7 @@ namespace raphe {
 namespace {
 
 // People who can be found again by what they share with another: a date of birth or a word of a name.
-class People {
+class FoundAgain {
 public:
     void add(LikenessKey key)
     {
@@ -76,10 +76,10 @@ CsvDuplicates findDuplicates(std::span<const CsvRow> rows, std::span<const Patie
 {
     CsvDuplicates out;
     std::size_t left = mostComparisons;
-    People known;
+    FoundAgain known;
     for (const PatientRecord &record : existing)
         known.add(likenessKey(record));
-    People earlier;
+    FoundAgain earlier;
     std::vector<std::size_t> rowOf; // of each in `earlier`
     for (std::size_t row = 0; row < rows.size(); ++row) {
         if (!rows[row].ok())

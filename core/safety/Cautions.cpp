@@ -1,5 +1,6 @@
 #include "core/safety/Cautions.h"
 
+#include "core/safety/ContentReading.h"
 #include "core/safety/Under.h"
 #include "core/safety/Warnings.h"
 
@@ -16,11 +17,6 @@ namespace {
 // share an edge were barred as well, the wrist joint by a wound over the finger extensor.
 constexpr double leastOverlap = 0.5;
 
-template <class T> bool isIn(const std::vector<T> &list, const T &item)
-{
-    return std::find(list.begin(), list.end(), item) != list.end();
-}
-
 // The surface region that a structure is, or is the superficial fascia of.
 std::optional<StructureId> regionOf(const Structure &structure)
 {
@@ -35,7 +31,7 @@ std::optional<StructureId> regionOf(const Structure &structure)
 bool isSegmentOf(const Atlas &atlas, const StructureId &segment, const StructureId &bone)
 {
     const Joint *joint = atlas.isSpinalSegment(segment) ? atlas.findJoint(segment) : nullptr;
-    return joint && isIn(std::vector(joint->bones.begin(), joint->bones.end()), bone);
+    return joint && content::isIn(std::vector(joint->bones.begin(), joint->bones.end()), bone);
 }
 
 // A nerve, vessel, bursa, disc or caution area, and what it is said to lie beside, or a part of that.
@@ -109,7 +105,7 @@ Result<Cautions> Cautions::of(const SafetyRules &rules, const Regions &regions, 
     for (const CautionRule &rule : rules.rules())
         if (rule.conditions.empty()
             || std::any_of(seen.conditions.begin(), seen.conditions.end(),
-                [&](const Condition &condition) { return isIn(rule.conditions, condition.id); }))
+                [&](const Condition &condition) { return content::isIn(rule.conditions, condition.id); }))
             cautions.m_rules.push_back(&rule);
     return cautions;
 }
@@ -134,7 +130,8 @@ bool Cautions::isAt(const Place &place, const Place &other) const
 bool Cautions::concerns(const CautionRule &rule, const StructureId &id) const
 {
     const Structure &structure = m_regions.atlas().at(id);
-    return (rule.layers.empty() || isIn(rule.layers, structure.layer)) && (rule.kinds.empty() || isIn(rule.kinds, structure.kind))
+    return (rule.layers.empty() || content::isIn(rule.layers, structure.layer))
+        && (rule.kinds.empty() || content::isIn(rule.kinds, structure.kind))
         && (rule.regions.empty() || isUnder(m_regions, id, rule.regions));
 }
 

@@ -18,9 +18,6 @@ namespace raphe {
 
 namespace {
 
-constexpr std::string_view ending = ".raphe-backup";
-constexpr std::size_t minuteLength = std::string_view("2026-11-27T0930").size();
-
 // Durable: file and the folder's entry for it.
 void syncToDisk(const std::filesystem::path &path)
 {
@@ -171,7 +168,7 @@ Result<std::vector<std::int64_t>> restore(
 
 std::string backupName(const std::string &practiceFile, const std::string &isoMinute)
 {
-    return std::filesystem::path(practiceFile).stem().string() + "-" + isoMinute + std::string(ending);
+    return std::filesystem::path(practiceFile).stem().string() + "-" + isoMinute + std::string(backupEnding);
 }
 
 std::vector<std::string> superseded(const std::vector<std::string> &names)
@@ -181,8 +178,8 @@ std::vector<std::string> superseded(const std::vector<std::string> &names)
     constexpr std::size_t months = 12;
     std::map<std::string, std::string, std::greater<>> newestFirst; // minute -> name
     for (const std::string &name : names)
-        if (name.ends_with(ending) && name.size() > ending.size() + minuteLength) {
-            const std::string minute = name.substr(name.size() - ending.size() - minuteLength, minuteLength);
+        if (name.ends_with(backupEnding) && name.size() > backupEnding.size() + backupMinuteLength) {
+            const std::string minute = name.substr(name.size() - backupEnding.size() - backupMinuteLength, backupMinuteLength);
             if (QDate::fromString(QString::fromStdString(minute.substr(0, 10)), Qt::ISODate).isValid() && minute[10] == 'T')
                 newestFirst.emplace(minute, name);
         }

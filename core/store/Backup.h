@@ -8,6 +8,7 @@
 #include <cstdint>
 #include <functional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace raphe {
@@ -40,6 +41,8 @@ struct BackupGap {
 [[nodiscard]] Result<std::vector<std::int64_t>> restore(
     const std::string &backup, const std::string &practiceFile, const EntryProgress &progress = {});
 
+inline constexpr std::string_view backupEnding = ".raphe-backup";
+inline constexpr std::size_t backupMinuteLength = std::string_view("2026-11-27T0930").size(); // before the ending
 /// The name of a back-up made at this time: "NAME-2026-11-27T0930.raphe-backup"; times are local.
 [[nodiscard]] std::string backupName(const std::string &practiceFile, const std::string &isoMinute);
 /// Which of these back-ups (names as above, of one practice) can go: kept are the newest of each of the last 7 days that have

@@ -7,9 +7,7 @@ namespace raphe {
 
 namespace {
 
-constexpr std::string_view ending = ".raphe-backup";
 constexpr std::size_t dayLength = std::string_view("2026-11-27").size();
-constexpr std::size_t minuteLength = std::string_view("2026-11-27T0930").size();
 
 std::string beginning(const std::string &practiceFile)
 {
@@ -24,7 +22,8 @@ std::vector<std::string> namesIn(const std::string &folder, const std::string &p
     std::error_code none;
     for (const auto &entry : std::filesystem::directory_iterator(folder, none)) {
         const std::string name = entry.path().filename().string();
-        if (name.size() == start.size() + minuteLength + ending.size() && name.starts_with(start) && name.ends_with(ending))
+        if (name.size() == start.size() + backupMinuteLength + backupEnding.size() && name.starts_with(start)
+            && name.ends_with(backupEnding))
             out.push_back(name);
     }
     return out;

@@ -1,18 +1,13 @@
 // The caution rules over the whole atlas: one visit's cautions made, and all of its places asked, first and again.
-#include "core/reasoning/Knowledge.h"
 #include "core/safety/Cautions.h"
+
+#include "tests/benchmarks/Knowledge.h"
 
 #include <benchmark/benchmark.h>
 
 namespace {
 
 using namespace raphe;
-
-const Knowledge &knowledge()
-{
-    static const auto read = readKnowledge();
-    return read.value();
-}
 
 const SafetyRules &rules()
 {

@@ -1,6 +1,6 @@
 // What lies under a point: random points of each view. Reference in the same run: every shape asked, no cells.
-#include "core/reasoning/Knowledge.h"
 
+#include "tests/benchmarks/Knowledge.h"
 #include "tests/benchmarks/Percentiles.h"
 
 #include <random>
@@ -8,12 +8,6 @@
 namespace {
 
 using namespace raphe;
-
-const Knowledge &knowledge()
-{
-    static const auto read = readKnowledge();
-    return read.value();
-}
 
 std::vector<Point> points()
 {

@@ -1,10 +1,10 @@
 // Reading a typed line: lines of findings, of lists, of movements, and misspelt ones. Counters: median and 99th percentile of a
 // line in ms; the floor is 1 ms. Making the index of words and names is timed by itself; its floor is 100 ms. Reference in the
 // same run: the search by name (core/anatomy/NameSearch) on each word of the same lines, which finds names only.
-#include "core/anatomy/AtlasReader.h"
 #include "core/anatomy/NameSearch.h"
 #include "core/language/LineReading.h"
 
+#include "tests/benchmarks/Knowledge.h"
 #include "tests/benchmarks/Percentiles.h"
 
 #include <sstream>
@@ -12,12 +12,6 @@
 namespace {
 
 using namespace raphe;
-
-const Atlas &atlas()
-{
-    static const auto read = readEmbeddedAtlas();
-    return read.value();
-}
 
 WordList english()
 {

@@ -2,9 +2,9 @@
 // of 1000 points that crosses the body each time. Reference in the same run: every cell of the body against every piece.
 #include "core/anatomy/BodyShare.h"
 #include "core/anatomy/StrokeRaster.h"
-#include "core/reasoning/Knowledge.h"
 #include "core/record/PainMask.h"
 
+#include "tests/benchmarks/Knowledge.h"
 #include "tests/benchmarks/Percentiles.h"
 #include "tests/support/BrutePaint.h"
 
@@ -13,12 +13,6 @@
 namespace {
 
 using namespace raphe;
-
-const Knowledge &knowledge()
-{
-    static const auto read = readKnowledge();
-    return read.value();
-}
 
 const SurfaceMask &silhouette()
 {

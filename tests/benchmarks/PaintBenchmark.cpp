@@ -1,9 +1,8 @@
 // Painting at 1920x1080, offscreen raster: the first picture of a view, a step of panning, a step of zooming. Reference in the
 // same run: Qt Svg renders the same file at the same size.
 #include "app/raphe/BodyView.h"
-#include "core/anatomy/AtlasReader.h"
-#include "core/reasoning/Knowledge.h"
 
+#include "tests/benchmarks/Knowledge.h"
 #include "tests/benchmarks/Percentiles.h"
 
 #include <QCoreApplication>
@@ -14,12 +13,6 @@
 namespace {
 
 using namespace raphe;
-
-const Knowledge &knowledge()
-{
-    static const auto read = readKnowledge();
-    return read.value();
-}
 
 void firstPaint(benchmark::State &state)
 {

@@ -1,6 +1,7 @@
 // The reasoning over the whole atlas, and how it grows: the walk beside PRPACK of igraph on the same graph (both with
 // factorisation; the prefactored solve and the ordering too), the tables, and a full answer with 40 findings.
 #include "core/plan/Advice.h"
+#include "tests/benchmarks/Knowledge.h"
 #include "tests/benchmarks/Percentiles.h"
 
 #include <igraph/igraph.h>
@@ -12,12 +13,6 @@
 namespace {
 
 using namespace raphe;
-
-const Knowledge &knowledge()
-{
-    static const auto read = readKnowledge();
-    return read.value();
-}
 
 const Adviser &adviser()
 {

@@ -1,9 +1,9 @@
 // Search by name over all structures: every name of the atlas, half of them misspelt, one query each. Counters: median and
 // 99th percentile of a query in ms. Reference in the same run: the plain way, the whole table of edits (Wagner and
 // Fischer 1974, J ACM 21:168) against every name.
-#include "core/anatomy/AtlasReader.h"
 #include "core/anatomy/NameSearch.h"
 
+#include "tests/benchmarks/Knowledge.h"
 #include "tests/benchmarks/Percentiles.h"
 
 #include <random>
@@ -11,12 +11,6 @@
 namespace {
 
 using namespace raphe;
-
-const Atlas &atlas()
-{
-    static const auto read = readEmbeddedAtlas();
-    return read.value();
-}
 
 std::vector<std::string> queries()
 {

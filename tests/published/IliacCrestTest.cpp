@@ -22,7 +22,7 @@ TEST(IliacCrest, MusclesTakeThePublishedParts)
         const std::string muscle = value.at("structure");
         double from = 1;
         double to = 0;
-        for (const Stretch &s : edge->stretches)
+        for (const raphe::Stretch &s : edge->stretches)
             if (s.structure.value == muscle) {
                 from = std::min(from, s.along.from);
                 to = std::max(to, s.along.to);

@@ -2,6 +2,7 @@
 
 #include "core/anatomy/AtlasReader.h"
 
+#include <fstream>
 #include <stdexcept>
 
 namespace raphe {
@@ -39,6 +40,12 @@ template <class T> T valueOrThrow(Result<T> result, const std::string &what)
 std::string inWords(const Error &error)
 {
     return "code " + std::to_string(static_cast<int>(error.code)) + " at " + error.place + ": " + error.detail;
+}
+
+nlohmann::json shipped(const std::string &file)
+{
+    std::ifstream in(RAPHE_SOURCE_DIR "/resources/" + file, std::ios::binary);
+    return nlohmann::json::parse(in);
 }
 
 const Atlas &atlas()

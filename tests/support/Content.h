@@ -9,6 +9,8 @@
 #include "core/reasoning/Linkage.h"
 #include "core/reasoning/Reason.h"
 
+#include <nlohmann/json.hpp>
+
 #include <ostream>
 #include <string>
 
@@ -25,6 +27,9 @@ namespace raphe::test {
 
 /// "code 7 at file#/pointer: detail".
 [[nodiscard]] std::string inWords(const Error &error);
+
+/// A file of resources/, as it lies in the sources: to be changed and read again.
+[[nodiscard]] nlohmann::json shipped(const std::string &file);
 
 [[nodiscard]] const Atlas &atlas();
 [[nodiscard]] const Body &body();

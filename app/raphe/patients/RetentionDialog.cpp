@@ -22,7 +22,7 @@ namespace {
 
 constexpr std::size_t mostNames = 5; // of records that are not proposed
 
-enum Column { Name, Born, LastVisit, Visits, From, Note, columns };
+enum OldRecordColumn { Name, Born, LastVisit, Visits, From, Note, oldRecordColumns };
 
 // As it is compared: typed spaces and the ways to write an accent do not matter.
 QString comparable(const QString &name)
@@ -92,7 +92,7 @@ QWidget *RetentionDialog::makeDue()
     column->setSpacing(8);
     m_count = heading({});
     column->addWidget(m_count);
-    m_table = new QTableWidget(0, columns);
+    m_table = new QTableWidget(0, oldRecordColumns);
     prepareTable(*m_table, tr("Records past their time, the oldest first"));
     m_table->setSelectionMode(QAbstractItemView::SingleSelection);
     m_table->setHorizontalHeaderLabels(
@@ -200,7 +200,7 @@ void RetentionDialog::showDue()
         const QStringList texts{QString::fromStdString(due.record.name),
             due.record.born.empty() ? tr("not known") : dayWords(due.record.born), dayWords(due.record.lastVisit),
             QString::number(due.record.visits), dayWords(due.from), due.mayBeChild ? tr("Was this a child then?") : QString()};
-        for (int column = 0; column < columns; ++column) {
+        for (int column = 0; column < oldRecordColumns; ++column) {
             auto *item = new QTableWidgetItem(texts[column]);
             item->setToolTip(texts[column]);
             m_table->setItem(row, column, item);

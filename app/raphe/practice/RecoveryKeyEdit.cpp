@@ -2,6 +2,7 @@
 
 #include "app/raphe/practice/FormParts.h"
 #include "app/raphe/practice/Passphrase.h"
+#include "app/raphe/practice/RecoverySheet.h"
 
 #include <QGridLayout>
 #include <QLineEdit>
@@ -12,7 +13,6 @@ namespace raphe {
 
 namespace {
 
-constexpr int inRow = 3;
 constexpr int groupSize = static_cast<int>(RecoveryKey::groupSize);
 
 } // namespace
@@ -28,7 +28,7 @@ RecoveryKeyEdit::RecoveryKeyEdit(QWidget *parent) : QWidget(parent)
         field->setInputMethodHints(Qt::ImhSensitiveData | Qt::ImhNoPredictiveText | Qt::ImhPreferUppercase | Qt::ImhLatinOnly);
         m_groups[i] = field;
         const int at = static_cast<int>(i);
-        grid->addLayout(labelled(tr("Group %1").arg(at + 1), field), at / inRow, at % inRow);
+        grid->addLayout(labelled(tr("Group %1").arg(at + 1), field), at / keyGroupsInRow, at % keyGroupsInRow);
         connect(field, &QLineEdit::textEdited, this, [this, i] { spread(i); });
     }
     setFocusProxy(m_groups.front());

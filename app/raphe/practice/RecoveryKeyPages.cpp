@@ -21,7 +21,6 @@ namespace raphe {
 
 namespace {
 
-constexpr int inRow = 3;
 constexpr double keyPoints = 20;
 constexpr double pointsPerInch = 72;
 
@@ -61,9 +60,9 @@ RecoveryKeyPage::RecoveryKeyPage(QWidget *parent)
         group->setObjectName(QStringLiteral("group %1").arg(i + 1));
         group->setFont(large);
         m_groups[static_cast<std::size_t>(i)] = group;
-        grid->addWidget(number, i / inRow, 2 * (i % inRow), Qt::AlignRight | Qt::AlignVCenter);
-        grid->addWidget(group, i / inRow, 2 * (i % inRow) + 1);
-        grid->setColumnStretch(2 * (i % inRow) + 1, 1);
+        grid->addWidget(number, i / keyGroupsInRow, 2 * (i % keyGroupsInRow), Qt::AlignRight | Qt::AlignVCenter);
+        grid->addWidget(group, i / keyGroupsInRow, 2 * (i % keyGroupsInRow) + 1);
+        grid->setColumnStretch(2 * (i % keyGroupsInRow) + 1, 1);
     }
     column->addWidget(m_frame);
     column->addWidget(new WrappedLabel(tr(

@@ -12,7 +12,6 @@ namespace raphe {
 namespace {
 
 constexpr double margin = 64; // points
-constexpr int inRow = 3;
 constexpr qsizetype lineLength = 72; // characters
 
 QString tr(const char *text)
@@ -82,14 +81,15 @@ void paintRecoverySheet(QPainter &painter, const RecoverySheet &sheet, double wi
 
     constexpr double pad = 14;
     constexpr double rowHeight = 46;
-    const int rows = static_cast<int>(RecoveryKey::groupCount) / inRow;
+    const int rows = static_cast<int>(RecoveryKey::groupCount) / keyGroupsInRow;
     const QRectF frame(margin, y + 24, across, rows * rowHeight + 2 * pad);
     painter.setPen(QPen(Qt::black, 1));
     painter.drawRoundedRect(frame, 8, 8);
-    const double column = (across - 2 * pad) / inRow;
+    const double column = (across - 2 * pad) / keyGroupsInRow;
     for (int i = 0; i < static_cast<int>(RecoveryKey::groupCount); ++i) {
-        const int row = i / inRow;
-        const QRectF cell(frame.left() + pad + (i % inRow) * column, frame.top() + pad + row * rowHeight, column, rowHeight);
+        const int row = i / keyGroupsInRow;
+        const QRectF cell(
+            frame.left() + pad + (i % keyGroupsInRow) * column, frame.top() + pad + row * rowHeight, column, rowHeight);
         painter.setFont(typefaceInUnits(10));
         painter.drawText(
             QRectF(cell.left(), cell.top(), 18, rowHeight), Qt::AlignVCenter | Qt::AlignRight, QString::number(i + 1));
@@ -112,7 +112,7 @@ QString recoveryText(const RecoverySheet &sheet)
         + QStringLiteral("\n\n");
     for (std::size_t number = 1; number <= RecoveryKey::groupCount; ++number) {
         out += QString::number(number) + QStringLiteral("  ") + QString::fromStdString(sheet.key.group(number));
-        out += number % inRow == 0 ? QStringLiteral("\n") : QStringLiteral("    ");
+        out += number % keyGroupsInRow == 0 ? QStringLiteral("\n") : QStringLiteral("    ");
     }
     for (const Part &part : parts())
         out += QLatin1Char('\n') + part.head + QLatin1Char('\n') + wrapped(part.words);

@@ -10,6 +10,8 @@ class QPainter;
 
 namespace raphe {
 
+inline constexpr int keyGroupsInRow = 3; // on paper as on the screen
+
 struct RecoverySheet {
     QString practice; // its name
     QDate made;

@@ -20,7 +20,7 @@ namespace raphe {
 
 namespace {
 
-constexpr int letterheadLines = 4;
+constexpr int letterheadRows = 4;
 
 QVBoxLayout *tabColumn(QWidget *tab)
 {
@@ -74,7 +74,7 @@ QWidget *SettingsDialog::makePracticeTab()
     m_letterhead = new QPlainTextEdit(QString::fromStdString(m_settings.letterhead));
     m_letterhead->setTabChangesFocus(true);
     column->addLayout(labelled(tr("Letterhead"), m_letterhead));
-    m_letterhead->setFixedHeight(m_letterhead->fontMetrics().lineSpacing() * letterheadLines + 24);
+    m_letterhead->setFixedHeight(m_letterhead->fontMetrics().lineSpacing() * letterheadRows + 24);
     m_units = new UnitsBox(m_settings.isMetric);
     m_language = new LanguageBox(m_settings.language);
     auto *row = new QHBoxLayout;

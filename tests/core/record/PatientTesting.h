@@ -6,6 +6,8 @@
 #include "core/record/PatientRecord.h"
 #include "core/record/PatientRecordJson.h"
 
+#include "tests/support/PrintError.h"
+
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -19,11 +21,6 @@
 #include <vector>
 
 namespace raphe {
-
-inline void PrintTo(const Error &error, std::ostream *out)
-{
-    *out << "code " << static_cast<int>(error.code) << " at " << error.place << ": " << error.detail;
-}
 
 inline void PrintTo(const PatientRecord &record, std::ostream *out)
 {

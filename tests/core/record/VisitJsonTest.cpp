@@ -5,6 +5,7 @@
 #include "core/anatomy/AtlasReader.h"
 
 #include "tests/support/Complaints.h"
+#include "tests/support/PrintError.h"
 
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
@@ -13,11 +14,6 @@
 #include <set>
 
 namespace raphe {
-
-static void PrintTo(const Error &error, std::ostream *out)
-{
-    *out << "code " << static_cast<int>(error.code) << " at " << error.place << ": " << error.detail;
-}
 
 namespace {
 

@@ -7,8 +7,6 @@
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
 
-#include <fstream>
-
 namespace raphe::test {
 
 namespace {
@@ -41,12 +39,6 @@ bool reminds(const PatientRecord &record, const std::string &id, const std::vect
 {
     const auto ids = idsOf(record, confirmed);
     return std::find(ids.begin(), ids.end(), id) != ids.end();
-}
-
-nlohmann::json shipped()
-{
-    std::ifstream in(std::string(RAPHE_SOURCE_DIR) + "/resources/safety/feeds.json", std::ios::binary);
-    return nlohmann::json::parse(in);
 }
 
 } // namespace
@@ -130,7 +122,7 @@ TEST(CautionFeeds, AShortWordIsAWholeOne)
 TEST(CautionFeeds, MistakesAreNamedByTheirPlace)
 {
     const auto refused = [](const char *pointer, const nlohmann::json &value) {
-        auto content = shipped();
+        auto content = shipped("safety/feeds.json");
         content[nlohmann::json::json_pointer(pointer)] = value;
         const auto read = readCautionFeeds(content.dump(), safetyRules().conditions());
         return read ? std::string() : read.error().place + " " + read.error().detail;
@@ -141,7 +133,7 @@ TEST(CautionFeeds, MistakesAreNamedByTheirPlace)
     EXPECT_EQ(refused("/feeds/0/words", nlohmann::json::array()), file + "/feeds/0 words");
     EXPECT_EQ(refused("/feeds/0/from", 3), file + "/feeds/0 a text, from or to");
     EXPECT_EQ(refused("/feeds/0/suggests", {"a-cold"}), file + "/feeds/0/suggests/0 a-cold");
-    EXPECT_EQ(refused("/feeds/1/id", shipped()["feeds"][0]["id"]), file + "/feeds/1/id anticoagulants");
+    EXPECT_EQ(refused("/feeds/1/id", shipped("safety/feeds.json")["feeds"][0]["id"]), file + "/feeds/1/id anticoagulants");
     EXPECT_EQ(refused("/feeds/0/say", ""), file + "/feeds/0 say");
     EXPECT_EQ(refused("/feeds/0/colour", "red"), file + "/feeds/0 colour");
 }

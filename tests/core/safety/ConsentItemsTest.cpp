@@ -5,19 +5,11 @@
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
 
-#include <fstream>
-
 namespace raphe::test {
 
 namespace {
 
 using nlohmann::json;
-
-json shipped()
-{
-    std::ifstream in(std::string(RAPHE_SOURCE_DIR) + "/resources/safety/consent.json", std::ios::binary);
-    return json::parse(in);
-}
 
 std::size_t indexOf(const json &content, const std::string &id)
 {
@@ -45,7 +37,7 @@ bool says(const std::string &text, const char *words)
 
 TEST(ConsentItems, TheShippedOnesAreReadWhole)
 {
-    const json content = shipped();
+    const json content = shipped("safety/consent.json");
     const ConsentItems &items = safetyRules().consents();
     EXPECT_EQ(items.guardianBelow, content.at("guardian_below"));
     ASSERT_EQ(items.items.size(), content.at("items").size());
@@ -109,18 +101,19 @@ TEST(ConsentItems, WhatTheTextsPromiseTheFieldsKeep)
 TEST(ConsentItems, MistakesAreNamedByTheirPlace)
 {
     const auto spoilt = [](const std::string &pointer, const json &value) {
-        json content = shipped();
+        json content = shipped("safety/consent.json");
         content[json::json_pointer(pointer)] = value;
         return content;
     };
-    const std::string thrust = "/items/" + std::to_string(indexOf(shipped(), "thrust-elsewhere"));
+    const std::string thrust = "/items/" + std::to_string(indexOf(shipped("safety/consent.json"), "thrust-elsewhere"));
     expectRefused(spoilt("/format", "raphe-consents"), ErrorCode::WrongFormat, "/format", "raphe-consents");
     expectRefused(spoilt("/version", 2), ErrorCode::WrongFormat, "/version", "2");
     expectRefused(spoilt("/read", ""), ErrorCode::MissingField, "/", "read");
     expectRefused(spoilt("/guardian_below", 121), ErrorCode::OutOfRange, "/guardian_below", "121");
     expectRefused(spoilt("/items/0/colour", "red"), ErrorCode::UnknownField, "/items/0", "colour");
     expectRefused(spoilt("/items/0/covers/colour", true), ErrorCode::UnknownField, "/items/0/covers", "colour");
-    expectRefused(spoilt("/items/1/id", shipped()["items"][0]["id"]), ErrorCode::Duplicate, "/items/1/id", "examination");
+    expectRefused(spoilt("/items/1/id", shipped("safety/consent.json")["items"][0]["id"]), ErrorCode::Duplicate, "/items/1/id",
+        "examination");
     expectRefused(spoilt("/items/1/id", "Cups"), ErrorCode::BadId, "/items/1/id", "Cups");
     expectRefused(spoilt("/items/0/covers", json::object()), ErrorCode::MissingField, "/items/0/covers", "what it covers");
     expectRefused(

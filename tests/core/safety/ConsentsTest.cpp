@@ -12,7 +12,7 @@ namespace raphe::test {
 
 namespace {
 
-constexpr const char *today = "2026-11-27";
+constexpr const char *consentDay = "2026-11-27";
 const Place palm{{"palm"}, Side::Left}; // no item of a place but the thrust of elsewhere
 
 const ConsentItems &consents()
@@ -32,7 +32,7 @@ std::string dayAfter(const std::string &day, int days)
 
 ConsentAnswer answer(const std::string &id, ConsentState state)
 {
-    ConsentAnswer out{id, state, today, {}, {}, {}, {}};
+    ConsentAnswer out{id, state, consentDay, {}, {}, {}, {}};
     if (state == ConsentState::Given) {
         out.chaperone = Chaperone::Declined;
         if (consents().find(id)->covers.guardian)
@@ -45,7 +45,7 @@ Visit visitAnswering(const std::vector<ConsentAnswer> &answers)
 {
     Visit visit;
     visit.patient = Patient{"Ida", "1980-01-01"};
-    visit.date = today;
+    visit.date = consentDay;
     visit.consents = answers;
     return visit;
 }
@@ -129,7 +129,7 @@ TEST(Consents, AYesLapsesAndANoDoesNot)
             Visit visit = fitting(item);
             visit.consents = {answer(item.id, state)};
             const auto isDueOn = [&](int days) {
-                visit.date = dayAfter(today, days);
+                visit.date = dayAfter(consentDay, days);
                 return isDue(item, visit);
             };
             const bool isYes = state == ConsentState::Given;
@@ -238,7 +238,7 @@ TEST(Consents, ANoStopsWhatItCoveredAndNothingElse)
                 EXPECT_NE(verdict->reason.find("not today"), std::string::npos) << verdict->reason;
                 const char *said = state == ConsentState::Refused ? "refused" : "taken back";
                 EXPECT_NE(verdict->reason.find(said), std::string::npos) << verdict->reason;
-                EXPECT_NE(verdict->source.find(today), std::string::npos) << verdict->source;
+                EXPECT_NE(verdict->source.find(consentDay), std::string::npos) << verdict->source;
                 EXPECT_EQ(cautions.isBarred(place), item.covers.techniques.empty()) << place;
                 for (const HandsAction &action : safetyRules().actions()) {
                     const bool named = item.covers.techniques.empty()
@@ -289,7 +289,7 @@ TEST(Consents, WhatIsTakenBackStopsAndIsFreeWhenGivenAgain)
     EXPECT_TRUE(isBarred(ConsentState::Withdrawn));
     EXPECT_FALSE(isBarred(ConsentState::Given));
     Visit later = visitAnswering({answer("region-buttock-tailbone", ConsentState::Withdrawn)});
-    later.date = dayAfter(today, 4000);
+    later.date = dayAfter(consentDay, 4000);
     EXPECT_TRUE(cautionsOf(later).isBarred(buttock)) << "a no holds on";
 }
 
@@ -302,7 +302,7 @@ TEST(Consents, WorkWithAConsentOfItsOwnIsAskedForFirst)
         const Cautions given = cautionsOf(visitAnswering({answer(item.id, ConsentState::Given)}));
         EXPECT_EQ(verdictOf(open.general(), item.id), nullptr);
         Visit lapsed = visitAnswering({answer(item.id, ConsentState::Given)});
-        lapsed.date = dayAfter(today, item.renewDays + 1);
+        lapsed.date = dayAfter(consentDay, item.renewDays + 1);
         std::size_t asked = 0;
         for (const Place &place : placesWhere(item, true)) {
             const auto at = open.at(place);
@@ -336,7 +336,7 @@ TEST(Consents, ANoToWorkFromInsideLeavesWhatWasAgreedFromOutside)
     EXPECT_EQ(verdict->verdict, Verdict::Adapt);
     EXPECT_NE(verdict->reason.find("outside"), std::string::npos) << verdict->reason;
     EXPECT_FALSE(cautionsOf(visit).isBarred(levator));
-    visit.date = dayAfter(today, 1);
+    visit.date = dayAfter(consentDay, 1);
     EXPECT_TRUE(cautionsOf(visit).isBarred(levator)) << "the yes was of another day";
     visit.consents.back().state = ConsentState::Refused;
     EXPECT_TRUE(cautionsOf(visit).isBarred(levator));
@@ -368,7 +368,7 @@ TEST(Consents, MistakesInTheAnswersAreNamed)
         const auto cautions = Cautions::of(safetyRules(), regions(), visit, "v.json");
         return cautions ? std::string() : cautions.error().place + " " + cautions.error().detail;
     };
-    EXPECT_EQ(failure(visitAnswering({{"no-such-item", ConsentState::Given, today, {}, {}, {}, {}}})),
+    EXPECT_EQ(failure(visitAnswering({{"no-such-item", ConsentState::Given, consentDay, {}, {}, {}, {}}})),
         "v.json#/consents/0/item no-such-item");
     EXPECT_EQ(failure(minorAnswering({answer("record", ConsentState::Refused), answer("cupping", ConsentState::Given)})),
         "v.json#/consents/1 guardian");

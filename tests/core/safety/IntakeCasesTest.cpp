@@ -20,7 +20,7 @@ namespace {
 
 using nlohmann::json;
 
-constexpr const char *today = "2031-03-12";
+constexpr const char *dayOfCases = "2031-03-12";
 constexpr const char *later = "2031-09-12";
 
 // Unsafe, and known: the case and the words, with the reason. Empty is what we want.
@@ -58,7 +58,7 @@ Visit visitOf(const json &answers)
 {
     Visit visit;
     visit.patient = Patient{"Invented", answers.at("born").get<std::string>()};
-    visit.date = today;
+    visit.date = dayOfCases;
     visit.complaintAt = placesIn(answers.at("complaint_at"));
     visit.injured = answers.at("injured").get<bool>();
     for (const json &c : answers.at("conditions"))
@@ -77,7 +77,7 @@ void answerAll(Visit &visit, const std::map<std::string, std::vector<Place>> &ye
         for (const WarningSign *sign : due) {
             const auto it = yes.find(sign->id);
             const bool isThere = it != yes.end();
-            visit.warnings.push_back({sign->id, isThere, today, isThere ? it->second : std::vector<Place>{}, {}, {}, {}});
+            visit.warnings.push_back({sign->id, isThere, dayOfCases, isThere ? it->second : std::vector<Place>{}, {}, {}, {}});
         }
     }
 }

@@ -4,19 +4,11 @@
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
 
-#include <fstream>
-
 namespace raphe::test {
 
 namespace {
 
 using nlohmann::json;
-
-json shipped()
-{
-    std::ifstream in(std::string(RAPHE_SOURCE_DIR) + "/resources/safety/warning-signs.json", std::ios::binary);
-    return json::parse(in);
-}
 
 void expectRefused(const json &spoilt, ErrorCode code, const std::string &place, const std::string &detail)
 {
@@ -31,7 +23,7 @@ void expectRefused(const json &spoilt, ErrorCode code, const std::string &place,
 
 TEST(WarningSigns, TheShippedOnesAreReadWhole)
 {
-    const json content = shipped();
+    const json content = shipped("safety/warning-signs.json");
     ASSERT_EQ(safetyRules().signs().signs.size(), content.at("signs").size());
     for (std::size_t i = 0; i < content.at("signs").size(); ++i) {
         const json &from = content.at("signs")[i];
@@ -47,7 +39,7 @@ TEST(WarningSigns, TheShippedOnesAreReadWhole)
 TEST(WarningSigns, MistakesAreNamedByTheirPlace)
 {
     const auto spoilt = [](const char *pointer, const json &value) {
-        json content = shipped();
+        json content = shipped("safety/warning-signs.json");
         content[json::json_pointer(pointer)] = value;
         return content;
     };
@@ -55,7 +47,8 @@ TEST(WarningSigns, MistakesAreNamedByTheirPlace)
     expectRefused(spoilt("/version", 2), ErrorCode::WrongFormat, "/version", "2");
     expectRefused(spoilt("/signs/0/level", "soon"), ErrorCode::UnknownWord, "/signs/0/level", "soon");
     expectRefused(spoilt("/signs/0/colour", "red"), ErrorCode::UnknownField, "/signs/0", "colour");
-    expectRefused(spoilt("/signs/1/id", shipped()["signs"][0]["id"]), ErrorCode::Duplicate, "/signs/1/id", "chest");
+    expectRefused(spoilt("/signs/1/id", shipped("safety/warning-signs.json")["signs"][0]["id"]), ErrorCode::Duplicate,
+        "/signs/1/id", "chest");
     expectRefused(spoilt("/signs/1/areas", {"tail"}), ErrorCode::UnknownId, "/signs/1/areas/0", "tail");
     expectRefused(spoilt("/signs/1/areas", json::array()), ErrorCode::MissingField, "/signs/1", "areas");
     expectRefused(spoilt("/signs/1/suspects", {"a-cold"}), ErrorCode::UnknownId, "/signs/1/suspects/0", "a-cold");

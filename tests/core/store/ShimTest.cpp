@@ -106,7 +106,7 @@ int addEntry(Connection &db, int number)
     return code;
 }
 
-struct Found {
+struct LookedAt {
     bool whole = false;
     bool hasTables = false;
     std::set<int> entries;
@@ -120,9 +120,9 @@ struct Found {
 };
 
 // What is in the database, and whether it is sound and its tables agree with each other. No file is an empty database.
-Found look(const fs::path &file)
+LookedAt look(const fs::path &file)
 {
-    Found found;
+    LookedAt found;
     Connection db(file);
     db.run("PRAGMA synchronous = OFF"); // nothing is cut here
     if (db.rows("PRAGMA integrity_check") != std::vector<std::string>{"ok"})
@@ -203,7 +203,7 @@ protected:
                     const fs::path left = path("left");
                     fs::remove_all(left);
                     record.materialise(left, after, seed, how);
-                    const Found found = look(left / file.filename());
+                    const LookedAt found = look(left / file.filename());
                     const bool broken = !found.whole || found.prefix() < 0;
                     const bool lost = !broken && found.prefix() < committed;
                     ++survived.cuts;
@@ -641,7 +641,7 @@ protected:
         const FaultRun run = addUnderFault(file, settings);
         EXPECT_GT(shim.faults().failures(), 0U);
         shim.faults().disarm();
-        const Found found = look(file);
+        const LookedAt found = look(file);
         EXPECT_TRUE(found.whole);
         std::set<int> expected{1, 2, 3};
         expected.insert(run.reportedDone.begin(), run.reportedDone.end());

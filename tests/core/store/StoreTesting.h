@@ -4,6 +4,8 @@
 
 #include "core/base/Result.h"
 
+#include "tests/support/PrintError.h"
+
 #include <QCoreApplication>
 #include <QSqlDatabase>
 #include <QSqlError>
@@ -19,11 +21,6 @@
 #include <string>
 
 namespace raphe {
-
-inline void PrintTo(const Error &error, std::ostream *out)
-{
-    *out << "code " << static_cast<int>(error.code) << " at " << error.place << ": " << error.detail;
-}
 
 /// The value, or a failed test and a value made of nothing.
 template <class T> T valueOf(Result<T> result)

@@ -15,7 +15,7 @@ namespace raphe {
 
 namespace {
 
-constexpr int wordsWidth = 620; // pixels at scale 1
+constexpr int placeWordsWidth = 620; // pixels at scale 1
 
 } // namespace
 
@@ -83,7 +83,7 @@ QWidget *PlacePage::firstField() const
 void PlacePage::setScale(double scale)
 {
     PatientPage::setScale(scale);
-    m_side->setFixedWidth(static_cast<int>(std::lround(wordsWidth * scale)));
+    m_side->setFixedWidth(static_cast<int>(std::lround(placeWordsWidth * scale)));
 }
 
 QString PlacePage::said() const
