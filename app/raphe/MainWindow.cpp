@@ -5,6 +5,7 @@
 #include "app/raphe/examination/PassDialog.h"
 #include "app/raphe/examination/SweepDialog.h"
 #include "app/raphe/intake/ConsentDialog.h"
+#include "app/raphe/intake/DecisionDialog.h"
 #include "app/raphe/intake/patient/PatientWindow.h"
 #include "app/words/ErrorText.h"
 
@@ -12,7 +13,9 @@
 #include <QApplication>
 #include <QCloseEvent>
 #include <QComboBox>
+#include <QKeyEvent>
 #include <QLabel>
+#include <QLineEdit>
 #include <QMenu>
 #include <QMessageBox>
 #include <QPushButton>
@@ -127,7 +130,7 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     });
     connect(m_feel, &FeelPanel::sweepWanted, this, &MainWindow::makeSweep);
     m_line->setMeasuring([this] { return std::pair(m_examine->mode(), m_examine->device()); });
-    connect(m_line, &LineBar::told, this, [this](const QString &message) { statusBar()->showMessage(message, 6000); });
+    connect(m_line, &LineBar::told, this, &MainWindow::tell);
     connect(m_line, &LineBar::helpWanted, this, [this] { LineHelp(this).exec(); });
     connect(m_bodies, &BodyPanes::hovered, m_hoverName, &QLabel::setText);
     connect(m_tracePanel, &TracePanel::litChanged, m_bodies, &BodyPanes::setLit);
@@ -135,9 +138,8 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     connect(m_reasonPanel, &ReasonPanel::left, m_tracePanel, &TracePanel::tell);
     connect(m_reasonPanel, &ReasonPanel::chosen, this, &MainWindow::goTo);
     connect(m_search, &SearchBox::chosen, this, &MainWindow::goTo);
-    connect(m_search, &SearchBox::nothingFound, this, [this](const QString &text) {
-        statusBar()->showMessage(tr("No structure is called anything like '%1'.").arg(text), 6000);
-    });
+    connect(m_search, &SearchBox::nothingFound, this,
+        [this](const QString &text) { tell(tr("No structure is called anything like '%1'.").arg(text)); });
     connect(m_cardPanel, &CardPanel::chosen, this, &MainWindow::goTo);
     connect(&session, &VisitSession::findingsChanged, this, &MainWindow::showMarks);
     connect(&session, &VisitSession::saving, this, [this] { m_savedSign->setText(tr("Saving ...")); });
@@ -147,9 +149,11 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
         m_savedSign->setText(tr("Saved"));
         m_banner->refresh();
     });
-    connect(m_banner, &SafetyBanner::failed, this, [this](const QString &message) { statusBar()->showMessage(message, 6000); });
+    connect(m_banner, &SafetyBanner::failed, this, &MainWindow::tell);
     connect(&session, &VisitSession::saveFailed, this, &MainWindow::tellSaveFailed);
-    connect(&session, &VisitSession::refused, this, [this](const QString &message) { statusBar()->showMessage(message, 6000); });
+    connect(&session, &VisitSession::refused, this, &MainWindow::tell);
+    // Once the row that was answered has come to rest.
+    connect(&session, &VisitSession::signFound, this, &MainWindow::decideOnSign, Qt::QueuedConnection);
     connect(m_visitPanel, &VisitPanel::begun, this, [this] { showIntake(true); });
     connect(m_intake, &IntakePage::examinationWanted, this, [this] { showMiddle(Middle::Examine); });
     connect(m_examine, &ExaminePage::passWanted, this, &MainWindow::makePass);
@@ -163,12 +167,13 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     connect(m_intake, &IntakePage::consentWanted, this, &MainWindow::askConsent);
     connect(m_intake, &IntakePage::formWanted, this, &MainWindow::askForForm);
     connect(m_intake, &IntakePage::patientWanted, this, &MainWindow::handToPatient);
-    connect(m_intake, &IntakePage::refused, this, [this](const QString &message) { statusBar()->showMessage(message, 6000); });
+    connect(m_intake, &IntakePage::refused, this, &MainWindow::tell);
     connect(m_visitPanel, &VisitPanel::failed, this, [this](const QString &message) { statusBar()->showMessage(message); });
     connect(m_backups, &BackupRunner::done, this, [this](const QString &words) { statusBar()->showMessage(words, 8000); });
     connect(m_backups, &BackupRunner::failed, this, [this](const QString &words) { statusBar()->showMessage(words); });
 
     makeShortcuts();
+    qApp->installEventFilter(this);
     restoreGeometry(m_settings.geometry());
     setTheme(themeFor(m_settings.appearance()));
     setLayer(Layer::SuperficialMuscle);
@@ -197,10 +202,20 @@ MainWindow::Middle MainWindow::middle() const
     return shown == m_intake ? Middle::Intake : shown == m_examine ? Middle::Examine : Middle::Body;
 }
 
+void MainWindow::toggle(Middle middle)
+{
+    const bool isBack = this->middle() == middle;
+    showMiddle(isBack ? m_before : middle);
+    if (isBack)
+        m_before = Middle::Body;
+}
+
 void MainWindow::showMiddle(Middle middle)
 {
     const std::pair<Middle, QWidget *> pages[] = {
         {Middle::Body, m_bodies}, {Middle::Intake, m_intake}, {Middle::Examine, m_examine}};
+    if (middle != this->middle())
+        m_before = this->middle();
     QWidget *shown = nullptr;
     for (const auto &[which, page] : pages) {
         if (which == middle)
@@ -238,22 +253,54 @@ void MainWindow::askConsent()
         ConsentDialog(m_session, this).exec();
 }
 
+void MainWindow::tell(const QString &message)
+{
+    statusBar()->showMessage(message, 6000);
+}
+
+bool MainWindow::mayExamine()
+{
+    if (m_session.visitId() != 0 && !m_session.isReadOnly())
+        return true;
+    tell(m_session.visitId() == 0 ? tr("No visit is open.") : tr("This visit cannot be changed."));
+    return false;
+}
+
+void MainWindow::decideOnSign(const QString &id)
+{
+    const WarningSign *sign = m_session.adviser().rules().signs().find(id.toStdString());
+    if (!sign || m_session.visitId() == 0 || m_session.isReadOnly())
+        return;
+    if (const auto done = decideOn(m_session, *sign, DecisionDialog::Slip::No, this); !done)
+        tell(errorText(done.error()));
+    m_banner->refresh();
+}
+
 void MainWindow::makePass(const std::vector<Place> &places)
 {
-    if (m_session.visitId() == 0 || m_session.isReadOnly())
+    if (!mayExamine())
         return;
-    if (places.empty()) {
-        statusBar()->showMessage(tr("There is no place for a pass: none is on the list, or cautions keep hands off."), 6000);
-        return;
-    }
-    PassDialog(m_session, m_settings, places, this).exec();
+    const Cautions cautions = m_session.cautions();
+    std::vector<Place> free;
+    std::copy_if(places.begin(), places.end(), std::back_inserter(free),
+        [&](const Place &place) { return !cautions.stopOf(place, "palpation"); });
+    if (free.size() < places.size())
+        tell(tr("Cautions keep hands off %n of the places: left out.", "", static_cast<int>(places.size() - free.size())));
+    if (!free.empty())
+        PassDialog(m_session, m_settings, free, this).exec();
+    else if (places.empty())
+        tell(tr("There is no place for a pass: none is on the list."));
 }
 
 void MainWindow::makeSweep()
 {
     const auto &aim = m_session.aim();
-    if (!aim || m_session.visitId() == 0 || m_session.isReadOnly())
+    if (!aim || !mayExamine())
         return;
+    if (const auto stop = m_session.cautions().stopOf(aim->place, "palpation")) {
+        tell(tr("Leave this edge: %1").arg(QString::fromStdString(stop->reason)));
+        return;
+    }
     constexpr Millimetres usual{1700}; // where the record has no height; our choice
     const auto height = m_session.stature();
     const auto sweep = sweepOf(*m_session.knowledge().atlas, aim->place, height.value_or(usual));
@@ -318,12 +365,11 @@ void MainWindow::makeToolBar()
         bar->addWidget(button);
         return button;
     };
-    m_toIntake = addButton(tr("Intake"), tr("Complaint, pain drawing, consent; and back to the body (E, while typing Alt+E)"),
-        [this] { showIntake(!isIntake()); });
+    m_toIntake = addButton(tr("Intake"), tr("Complaint, pain drawing, consent; and back (E, while typing Alt+E)"),
+        [this] { toggle(Middle::Intake); });
     m_toIntake->setCheckable(true);
-    m_toExamine =
-        addButton(tr("Examine"), tr("Movements, joints and tests on a sheet; and back to the body (M, while typing Alt+M)"),
-            [this] { showMiddle(middle() == Middle::Examine ? Middle::Body : Middle::Examine); });
+    m_toExamine = addButton(tr("Examine"), tr("Movements, joints and tests on a sheet; and back (M, while typing Alt+M)"),
+        [this] { toggle(Middle::Examine); });
     m_toExamine->setCheckable(true);
     auto *views = addButton(tr("Views"), tr("Which views are shown (V: the next)"), [] {});
     auto *list = new QMenu(views);
@@ -376,7 +422,7 @@ void MainWindow::handToPatient()
     const Theme theme = themeFor(Appearance::System); // as the program is dressed
     const auto handed = PatientWindow::handOver(m_session, theme, m_settings.failedUnlocks(), *this);
     if (!handed) {
-        statusBar()->showMessage(errorText(handed.error()), 6000);
+        tell(errorText(handed.error()));
         return;
     }
     PatientWindow *patient = handed.value();
@@ -411,13 +457,13 @@ void MainWindow::makeShortcuts()
     on(QKeySequence(Qt::ALT | Qt::Key_C), [this] { askConsent(); });
     for (const int held : {0, static_cast<int>(Qt::ALT)}) {
         on(QKeySequence(held | Qt::Key_A), [this] { m_banner->ask(); });
-        on(QKeySequence(held | Qt::Key_E), [this] { showIntake(!isIntake()); });
+        on(QKeySequence(held | Qt::Key_E), [this] { toggle(Middle::Intake); });
         on(QKeySequence(held | Qt::Key_L), [this] {
             if (isIntake())
                 showMiddle(Middle::Body);
             m_line->begin();
         });
-        on(QKeySequence(held | Qt::Key_M), [this] { showMiddle(middle() == Middle::Examine ? Middle::Body : Middle::Examine); });
+        on(QKeySequence(held | Qt::Key_M), [this] { toggle(Middle::Examine); });
     }
     on(QKeySequence(Qt::Key_G),
         [this] { makePass(middle() == Middle::Examine ? m_examine->placesOfPass() : m_reasonPanel->placesToCheck()); });
@@ -482,6 +528,21 @@ void MainWindow::tellSaveFailed(const QString &message)
 {
     m_savedSign->setText(tr("NOT SAVED"));
     statusBar()->showMessage(message);
+}
+
+// In a field that has nothing of its own to take back, Ctrl+Z is the visit's.
+bool MainWindow::eventFilter(QObject *watched, QEvent *event)
+{
+    if (event->type() == QEvent::ShortcutOverride)
+        if (const auto *line = qobject_cast<QLineEdit *>(watched); line && line->window() == this) {
+            const auto *key = static_cast<QKeyEvent *>(event);
+            if ((key->matches(QKeySequence::Undo) && !line->isUndoAvailable())
+                || (key->matches(QKeySequence::Redo) && !line->isRedoAvailable())) {
+                event->ignore();
+                return true;
+            }
+        }
+    return QMainWindow::eventFilter(watched, event);
 }
 
 void MainWindow::closeEvent(QCloseEvent *event)

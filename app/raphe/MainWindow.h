@@ -70,6 +70,7 @@ Q_SIGNALS:
     void settingsChanged();
 
 protected:
+    bool eventFilter(QObject *watched, QEvent *event) override;
     void closeEvent(QCloseEvent *event) override;
 
 private:
@@ -84,6 +85,10 @@ private:
     void showWhose();
     void tellSaveFailed(const QString &message);
     void askConsent();
+    void tell(const QString &message);
+    void decideOnSign(const QString &id);
+    [[nodiscard]] bool mayExamine();
+    void toggle(Middle middle);
     void makePass(const std::vector<Place> &places);
     void makeSweep();
     // Pages, in MainWindowPages.cpp.
@@ -122,7 +127,8 @@ private:
     ExaminePage *m_examine;
     LineBar *m_line;
     FeelPanel *m_feel;
-    QStackedWidget *m_middle = nullptr; // the body, or intake
+    QStackedWidget *m_middle = nullptr; // the body, intake, or the sheet
+    Middle m_before = Middle::Body; // stood there, where one goes back to
     QWidget *m_right = nullptr; // of the place aimed at
     QToolButton *m_toIntake = nullptr;
     QToolButton *m_toExamine = nullptr;

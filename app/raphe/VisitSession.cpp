@@ -308,8 +308,10 @@ void VisitSession::aimAt(Aim aim)
     }
     if (!aim.spot) // an earlier finding at this place is what is meant
         for (const Finding &f : m_visit.findings)
-            if (f.place == aim.place)
+            if (f.place == aim.place) {
                 aim.spot = f.spot;
+                aim.at = f.at;
+            }
     m_aim = std::move(aim);
     Q_EMIT aimChanged();
 }
@@ -325,7 +327,12 @@ void VisitSession::selectFinding(int index)
     if (index < 0 || index >= static_cast<int>(m_visit.findings.size()) || index == currentFinding())
         return;
     const Finding &f = m_visit.findings[static_cast<std::size_t>(index)];
-    aimAt({f.place, f.spot, {}});
+    aimAt({f.place, f.spot, {}, f.at});
+}
+
+bool VisitSession::isAimedAt(const Finding &f) const
+{
+    return f.place == m_aim->place && f.spot == m_aim->spot && f.at == m_aim->at;
 }
 
 int VisitSession::currentFinding() const
@@ -333,7 +340,7 @@ int VisitSession::currentFinding() const
     if (!m_aim)
         return -1;
     for (std::size_t i = 0; i < m_visit.findings.size(); ++i)
-        if (m_visit.findings[i].place == m_aim->place && m_visit.findings[i].spot == m_aim->spot)
+        if (isAimedAt(m_visit.findings[i]))
             return static_cast<int>(i);
     return -1;
 }
@@ -346,6 +353,7 @@ Finding VisitSession::startingPoint() const
     Finding fresh;
     fresh.place = m_aim->place;
     fresh.spot = m_aim->spot;
+    fresh.at = m_aim->at;
     return fresh;
 }
 
@@ -460,10 +468,16 @@ void VisitSession::toggleRefersTo(const Place &place)
     putOrRemove(std::move(f), tr("where it is felt as well", "undo step"));
 }
 
-void VisitSession::setClearOf(bool tenderness, bool motion)
+void VisitSession::toggleClearOf(bool tenderness, bool motion)
 {
     if (!m_aim || (!tenderness && !motion))
         return;
+    Finding before = startingPoint();
+    if ((before.clear.tenderness || !tenderness) && (before.clear.motion || !motion)) {
+        before.clear = {before.clear.tenderness && !tenderness, before.clear.motion && !motion};
+        putOrRemove(std::move(before), tr("no longer clear", "undo step"));
+        return;
+    }
     Finding now;
     now.clear = {tenderness, motion};
     put(saidBeside(startingPoint(), now), tr("clear", "undo step"));
@@ -501,13 +515,15 @@ void VisitSession::setSpot(std::optional<Spot> spot)
     if (!m_aim || spot == m_aim->spot || (spot && !hasSpots(m_learned.knowledge.atlas->at(m_aim->place.structure).kind)))
         return;
     const auto standsAt = [&](const Finding &f) { return f.place == m_aim->place && f.spot == spot; };
-    const bool taken = std::any_of(m_visit.findings.begin(), m_visit.findings.end(), standsAt);
+    const auto there = std::find_if(m_visit.findings.begin(), m_visit.findings.end(), standsAt);
+    const bool taken = there != m_visit.findings.end();
     const int index = currentFinding();
     // An unplaced finding gets its spot; a placed one stays where it is.
     const bool moves =
         index >= 0 && !isReadOnly() && !m_aim->spot && !m_visit.findings[static_cast<std::size_t>(index)].at && !taken;
     Aim aim = *m_aim;
     aim.spot = spot;
+    aim.at = taken ? there->at : std::nullopt;
     if (moves) {
         auto findings = m_visit.findings;
         findings[static_cast<std::size_t>(index)].spot = spot;

@@ -30,6 +30,7 @@ struct Aim {
     Place place;
     std::optional<Spot> spot;
     std::vector<UnderHit> stack; // outside in; just the place itself when it was not reached by a point
+    std::optional<StructureId> at = {}; // of a finding that is on one of several attachments
 };
 
 class VisitSession : public QObject {
@@ -166,8 +167,8 @@ public:
     void toggleTexture(const std::string &word);
     /// Pressing at the aim is felt there too, or no longer.
     void toggleRefersTo(const Place &place);
-    /// Clear of one quality only; what was found of the other one stays.
-    void setClearOf(bool tenderness, bool motion);
+    /// Clear of one quality only, or no longer; what was found of the other one stays.
+    void toggleClearOf(bool tenderness, bool motion);
     /// It hurts here, or no longer.
     void toggleComplaint();
     [[nodiscard]] bool hurtsAtAim() const;
@@ -187,7 +188,7 @@ public:
     void record(const Measure &measure);
     void record(const TestResult &result);
     void removeResult(const std::string &test, Side side);
-    /// Several at once, as of a typed line.
+    /// Several at once, as of a typed line; each beside what was said before of the same, see saidBeside.
     void record(const std::vector<Finding> &findings, const std::vector<Measure> &measures, const QString &what);
     void setRetest(const std::optional<RetestMark> &mark);
     /// For pictures and tests; the timeline goes by it.
@@ -207,11 +208,14 @@ Q_SIGNALS:
     void saving();
     void saved();
     void saveFailed(const QString &message);
+    /// An answer to a test is this warning sign, which nobody has said to be there yet.
+    void signFound(const QString &sign);
     /// Nothing was changed, and why.
     void refused(const QString &message);
 
 private:
     class Change;
+    [[nodiscard]] bool isAimedAt(const Finding &f) const;
     [[nodiscard]] Finding startingPoint() const;
     struct Past {
         std::vector<PastFinding> findings;

@@ -1,6 +1,7 @@
 // The examination's part of the open visit: movements, tests, joint play, and when what was recorded.
 #include "app/raphe/VisitSession.h"
 
+#include "core/examination/RecordWords.h"
 #include "core/safety/Day.h"
 
 #include <algorithm>
@@ -164,7 +165,7 @@ void VisitSession::record(const Measure &measure)
     Recorded after = recorded();
     put(after, measure);
     const Movement *movement = examination().findMovement(measure.movement);
-    apply(std::move(after), QString::fromStdString(movement ? movement->name : measure.movement));
+    apply(std::move(after), QString::fromStdString(namedWithSide(movement ? movement->name : measure.movement, measure.side)));
 }
 
 void VisitSession::record(const TestResult &result)
@@ -172,7 +173,13 @@ void VisitSession::record(const TestResult &result)
     Recorded after = recorded();
     replaceOrAdd(after.tests, result);
     const ExamTest *test = examination().findTest(result.test);
-    apply(std::move(after), QString::fromStdString(test ? test->name : result.test));
+    apply(std::move(after), QString::fromStdString(namedWithSide(test ? test->name : result.test, result.side)));
+    const std::string sign = test && !isReadOnly() ? signRaisedBy(*test, result) : std::string();
+    const auto &answers = m_visit.warnings;
+    const bool isKnown = std::any_of(
+        answers.begin(), answers.end(), [&](const WarningAnswer &answer) { return answer.sign == sign && answer.isThere; });
+    if (!sign.empty() && !isKnown)
+        Q_EMIT signFound(QString::fromStdString(sign));
 }
 
 void VisitSession::removeResult(const std::string &test, Side side)
@@ -185,12 +192,14 @@ void VisitSession::removeResult(const std::string &test, Side side)
 void VisitSession::record(const std::vector<Finding> &findings, const std::vector<Measure> &measures, const QString &what)
 {
     Recorded after = recorded();
-    for (const Finding &finding : findings) {
-        const Finding *before = findingAt(finding.place, finding.spot);
-        put(after, before && before->at == finding.at ? saidBeside(*before, finding) : finding);
-    }
+    const auto putBeside = [&](const auto &list, const auto &item) {
+        const auto before = std::find_if(list.begin(), list.end(), [&](const auto &other) { return isOfSame(other, item); });
+        put(after, before == list.end() ? item : saidBeside(*before, item));
+    };
+    for (const Finding &finding : findings)
+        putBeside(after.findings, finding);
     for (const Measure &measure : measures)
-        put(after, measure);
+        putBeside(after.measures, measure);
     apply(std::move(after), what);
 }
 

@@ -28,6 +28,7 @@ bool WrappedLabel::event(QEvent *event)
 void WrappedLabel::resizeEvent(QResizeEvent *event)
 {
     QLabel::resizeEvent(event);
+    m_isPlaced = true;
     fit();
 }
 
@@ -37,7 +38,8 @@ void WrappedLabel::fit()
     policy.setHeightForWidth(false); // QLabel turns it on again with every text
     setSizePolicy(policy);
     setMinimumHeight(0); // else QLabel never asks for less than before
-    setFixedHeight(std::max(0, QLabel::heightForWidth(width())));
+    // Until it is placed it is as wide as nothing: the height for that would make the window grow for good.
+    setFixedHeight(std::max(0, QLabel::heightForWidth(m_isPlaced ? width() : QLabel::sizeHint().width())));
 }
 
 } // namespace raphe

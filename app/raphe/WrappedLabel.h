@@ -20,6 +20,8 @@ protected:
 
 private:
     void fit();
+
+    bool m_isPlaced = false; // by a layout: its width is real
 };
 
 } // namespace raphe

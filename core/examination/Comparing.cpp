@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <tuple>
+#include <vector>
 
 namespace raphe {
 
@@ -37,17 +38,29 @@ NoNorm whyNone(const Movement &movement, const Measure &measure, const Reference
 
 NormComparison comparedWithNorm(const Movement &movement, const Measure &measure, const Reference &reference)
 {
-    const Norm *best = nullptr;
-    const auto order = [](const Norm &n) { return std::tuple(n.to - n.from, !n.sex, !n.sd); };
+    std::vector<const Norm *> fitting;
     if (measure.value && reference.age)
         for (const Norm &norm : movement.norms)
             if (isLike(norm, measure) && norm.from <= *reference.age && *reference.age <= norm.to
-                && (!norm.sex || norm.sex == reference.sex) && (!best || order(norm) < order(*best)))
-                best = &norm;
-    if (!best)
-        return {nullptr, whyNone(movement, measure, reference), 0, {}};
-    const double difference = *measure.value - best->mean;
-    return {best, {}, difference, best->sd ? std::optional(difference / *best->sd) : std::nullopt};
+                && (!norm.sex || norm.sex == reference.sex))
+                fitting.push_back(&norm);
+    if (fitting.empty())
+        return {nullptr, whyNone(movement, measure, reference), 0, {}, nullptr};
+    const auto order = [](const Norm *n) { return std::tuple(n->to - n->from, !n->sex, !n->sd); };
+    std::stable_sort(fitting.begin(), fitting.end(), [&](const Norm *a, const Norm *b) { return order(a) < order(b); });
+    const Norm &best = *fitting.front();
+    const auto other =
+        std::find_if(fitting.begin(), fitting.end(), [&](const Norm *norm) { return norm->source != best.source; });
+    const double difference = *measure.value - best.mean;
+    return {&best, {}, difference, best.sd ? std::optional(difference / *best.sd) : std::nullopt,
+        other == fitting.end() ? nullptr : *other};
+}
+
+std::optional<Device> deviceFor(const Movement &movement, std::optional<Device> chosen)
+{
+    const bool isOfLength = chosen == Device::Tape || chosen == Device::Ruler;
+    const bool fits = chosen == Device::Eye || (movement.unit == Unit::Millimetres) == isOfLength;
+    return fits ? chosen : std::nullopt;
 }
 
 const ReadingError *errorOf(const Movement &movement, std::optional<MoveMode> mode, std::optional<Device> device)

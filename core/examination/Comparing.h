@@ -23,13 +23,18 @@ struct NormComparison {
     NoNorm why{};
     double difference = 0; // from the mean, in the unit of the movement
     std::optional<double> z; // in standard deviations, where the source gives one
+    const Norm *other = nullptr; // of another source that fits as well
 };
 
-/// The narrowest band of age that fits, one of the patient's sex before one of both, one with an SD before one without.
+/// The narrowest band of age that fits, one of the patient's sex before one of both, one with an SD before one without; and the
+/// next source after it, as two samples seldom agree.
 [[nodiscard]] NormComparison comparedWithNorm(const Movement &movement, const Measure &measure, const Reference &reference);
 
 /// The published error of reading this movement in this way, the greatest of several. nullptr: unknown.
 [[nodiscard]] const ReadingError *errorOf(const Movement &movement, std::optional<MoveMode> mode, std::optional<Device> device);
+
+/// The device that was chosen, where it can measure the movement; 'by eye' can be anything.
+[[nodiscard]] std::optional<Device> deviceFor(const Movement &movement, std::optional<Device> chosen);
 
 /// Right against left. Within: the published error explains it. Unknown: no error is published for this movement and device.
 enum class Beyond { Within, Beyond, Unknown };

@@ -119,9 +119,13 @@ std::string inWords(const Movement &movement, const NormComparison &norm)
         //: %1: a difference from a mean; %2: a number
         words = tr(QT_TRANSLATE_NOOP("Comparing", "%1 (%2 standard deviations)")).arg(words, QString::number(*norm.z, 'f', 1));
     //: %1: a difference from a mean; %2: whose; %3: the mean; %4: active or passive; %5: the source
-    return tr(QT_TRANSLATE_NOOP("Comparing", "%1 of %2: %3, %4 (%5)"))
-        .arg(words, people(n), amount(movement, n.mean), modeInWords(n.mode), shortSource(n.source, n.read))
-        .toStdString();
+    words = tr(QT_TRANSLATE_NOOP("Comparing", "%1 of %2: %3, %4 (%5)"))
+                .arg(words, people(n), amount(movement, n.mean), modeInWords(n.mode), shortSource(n.source, n.read));
+    if (const Norm *other = norm.other)
+        //: %1: all that was said of one source; %2: whose; %3: the mean; %4: the source
+        words = tr(QT_TRANSLATE_NOOP("Comparing", "%1; another sample, %2: %3 (%4)"))
+                    .arg(words, people(*other), amount(movement, other->mean), shortSource(other->source, other->read));
+    return words.toStdString();
 }
 
 } // namespace raphe

@@ -26,6 +26,9 @@ enum class AnswerForm { Pain, Grade, Present, Values };
 [[nodiscard]] AnswerForm answerFormOf(TestKind kind);
 /// The highest grade of such a test; only where it is graded.
 [[nodiscard]] int highestGradeOf(TestKind kind);
+struct ExamTest;
+/// The warning sign that this answer to the test is; empty when none.
+[[nodiscard]] std::string signRaisedBy(const ExamTest &test, const TestResult &result);
 /// The grade that is as it should be.
 [[nodiscard]] int usualGradeOf(TestKind kind);
 
@@ -58,6 +61,13 @@ struct VitalForm {
     std::vector<double> most;
 };
 
+/// The warning sign that a positive answer is: it stops the work until it is decided what to do.
+struct RaisedSign {
+    std::string sign; // of resources/safety/warning-signs.json
+    std::vector<double> from; // of vitals: any of the values, in the order of the form, that is as high
+    std::string source; // of those values
+};
+
 struct ExamTest {
     std::string id;
     std::string name;
@@ -72,6 +82,7 @@ struct ExamTest {
     std::vector<std::string> actions;
     std::vector<std::string> roots; // as "L5"
     std::optional<VitalForm> vital;
+    std::optional<RaisedSign> raises;
     std::vector<Accuracy> accuracy;
 };
 

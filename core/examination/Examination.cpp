@@ -3,6 +3,7 @@
 #include "core/base/JsonReader.h"
 #include "core/safety/ContentReading.h"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -29,6 +30,16 @@ AnswerForm answerFormOf(TestKind kind)
     case TestKind::Vital: break;
     }
     return AnswerForm::Values;
+}
+
+std::string signRaisedBy(const ExamTest &test, const TestResult &result)
+{
+    if (!test.raises)
+        return {};
+    bool isThere = result.present.value_or(false);
+    for (std::size_t i = 0; i < std::min(test.raises->from.size(), result.values.size()); ++i)
+        isThere = isThere || result.values[i] >= test.raises->from[i];
+    return isThere ? test.raises->sign : std::string();
 }
 
 int highestGradeOf(TestKind kind)

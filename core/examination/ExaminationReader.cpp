@@ -213,10 +213,30 @@ private:
         return out;
     }
 
+    RaisedSign readRaised(const JsonReader &at, const ExamTest &test) const
+    {
+        at.expectObject({"sign", "from", "source"});
+        RaisedSign out{readKnownId(at.field("sign"), m_rules.signs().signs), {}, {}};
+        const AnswerForm form = answerFormOf(test.kind);
+        if (form == AnswerForm::Pain || form == AnswerForm::Grade)
+            at.fail(ErrorCode::OutOfRange, "allowed: tests that are answered as present or by values");
+        if (at.has("from") != (form == AnswerForm::Values))
+            at.fail(at.has("from") ? ErrorCode::UnknownField : ErrorCode::MissingField, "from");
+        if (!at.has("from"))
+            return out;
+        std::size_t i = 0;
+        for (const JsonReader &item : at.field("from").items(test.vital->fields.size(), test.vital->fields.size())) {
+            out.from.push_back(item.asNumber(test.vital->least[i], test.vital->most[i]));
+            ++i;
+        }
+        out.source = readText(at, "source");
+        return out;
+    }
+
     ExamTest readTest(const JsonReader &at)
     {
         at.expectObject({"id", "name", "kind", "group", "paired", "position", "how", "positive", "loads", "loads-other-side",
-            "actions", "roots", "vital", "accuracy"});
+            "actions", "roots", "vital", "raises", "accuracy"});
         ExamTest out;
         out.id = readNewId(at, m_out.tests);
         if (findById(m_out.movements, out.id))
@@ -242,6 +262,8 @@ private:
             at.fail(isVital ? ErrorCode::MissingField : ErrorCode::UnknownField, "vital");
         if (isVital)
             out.vital = readVital(at.field("vital"));
+        if (at.has("raises"))
+            out.raises = readRaised(at.field("raises"), out);
         if (at.has("accuracy"))
             for (const JsonReader &item : at.field("accuracy").items())
                 out.accuracy.push_back(readAccuracy(item));

@@ -186,9 +186,7 @@ void LineReader::readMovement(const Clause &clause, Stretch at)
     // 'right hip: ir 30' is the right hip's, but 'right knee: flexion 120, hip ir 30' leaves the hip's side open.
     const auto &moves = clause.movement->movements;
     const bool isOfHeading = m_last.headRegion && std::all_of(moves.begin(), moves.end(), [&](std::size_t m) {
-        const LineMovement &movement = m_words.list().movements[m];
-        const std::string &region = m_words.list().regions[*m_last.headRegion].id;
-        return movement.region == region || std::find(movement.also.begin(), movement.also.end(), region) != movement.also.end();
+        return m_words.list().movements[m].isOf(m_words.list().regions[*m_last.headRegion].id);
     });
     if (!head && isOfHeading)
         head = m_last.headSide;

@@ -113,8 +113,7 @@ bool LineMarker::addMoveOf(const std::optional<PhraseFound> &phrase)
     for (const Meaning &meaning : *phrase->meanings) {
         if (meaning.kind != Kind::Move && meaning.kind != Kind::UnclearMove)
             continue;
-        const LineMovement &movement = m_words.list().movements[meaning.index];
-        if (movement.region == region || std::find(movement.also.begin(), movement.also.end(), region) != movement.also.end())
+        if (m_words.list().movements[meaning.index].isOf(region))
             movements.push_back(meaning.index);
     }
     if (movements.empty())

@@ -6,6 +6,7 @@
 #include "core/base/Result.h"
 #include "core/record/Measure.h"
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -94,6 +95,12 @@ struct LineMovement {
     double most = 0;
     MoveUnit unit = MoveUnit::Degrees;
     bool needsUnit = false; // people say it in millimetres and in centimetres
+
+    /// Its words are understood after the name of this region.
+    [[nodiscard]] bool isOf(const std::string &named) const
+    {
+        return region == named || std::find(also.begin(), also.end(), named) != also.end();
+    }
 };
 
 struct WordList {

@@ -38,4 +38,7 @@ struct Measure {
     bool operator==(const Measure &) const = default;
 };
 
+/// What was said before of a movement with what is said now: what is new takes the place of what it concerns, the rest stays.
+[[nodiscard]] Measure saidBeside(Measure before, const Measure &now);
+
 } // namespace raphe

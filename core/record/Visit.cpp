@@ -70,6 +70,22 @@ Finding saidBeside(Finding before, const Finding &now)
     return out;
 }
 
+Measure saidBeside(Measure before, const Measure &now)
+{
+    Measure out = std::move(before);
+    if (now.value) {
+        out.value = now.value;
+        out.device = now.device;
+    }
+    if (now.painFrom)
+        out.painFrom = now.painFrom;
+    out.hurts = out.hurts || now.hurts;
+    out.familiar = out.familiar || now.familiar;
+    if (!now.note.empty())
+        out.note = now.note;
+    return out;
+}
+
 Visit mirrored(Visit visit)
 {
     for (Finding &finding : visit.findings)

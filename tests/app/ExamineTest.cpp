@@ -3,6 +3,7 @@
 #include "app/raphe/WrappedLabel.h"
 #include "app/raphe/examination/TimelinePanel.h"
 #include "app/raphe/intake/ChoiceRow.h"
+#include "app/raphe/intake/DecisionDialog.h"
 #include "tests/app/InNext.h"
 #include "tests/app/Window.h"
 
@@ -10,6 +11,7 @@
 #include <QDialog>
 #include <QLineEdit>
 #include <QTabWidget>
+#include <QWheelEvent>
 
 namespace raphe::test {
 
@@ -251,23 +253,142 @@ TEST_F(ExamineTest, TheTimelineTellsInOrderAndLeadsBack)
     EXPECT_EQ(window().middle(), MainWindow::Middle::Examine);
 }
 
-TEST_F(ExamineTest, TheSheetOfTheComplaintIsProposed)
+TEST_F(ExamineTest, TheSheetOfTheComplaintIsProposedUntilOneIsChosen)
 {
+    const auto fresh = session().startVisit(session().patientId());
+    ASSERT_TRUE(fresh.ok());
+    ASSERT_TRUE(session().open(fresh.value()).ok());
     session().aimAt({{StructureId{"deltoid-region"}, Side::Left}, {}, {}});
     session().toggleComplaint();
-    ASSERT_TRUE(session().saveNow().ok());
-    ASSERT_TRUE(session().open(session().visitId()).ok());
-    EXPECT_EQ(window().examine().sheet()->id, "shoulder");
+    const auto leaveAndComeBack = [this] {
+        window().showMiddle(MainWindow::Middle::Body);
+        window().showMiddle(MainWindow::Middle::Examine);
+    };
+    leaveAndComeBack();
+    EXPECT_EQ(window().examine().sheet()->id, "shoulder") << "the complaint was told after the visit was begun";
+    window().examine().showSheet("knee");
+    leaveAndComeBack();
+    EXPECT_EQ(window().examine().sheet()->id, "knee");
+    ASSERT_TRUE(session().rereadRecord().ok());
+    EXPECT_EQ(window().examine().sheet()->id, "knee") << "another record of the same visit";
 }
 
-TEST_F(ExamineTest, ASignedVisitTakesNothing)
+TEST_F(ExamineTest, ASignedVisitIsGreyAndTakesNothing)
 {
     ASSERT_TRUE(session().sign("late").ok());
-    write("trunk flexion: how far, degrees", "40");
+    EXPECT_FALSE(named<QLineEdit>("trunk flexion: how far, degrees")->isEnabled());
     part(2);
     choose("sacroiliac distraction", 2);
     EXPECT_TRUE(visit().measures.empty());
     EXPECT_TRUE(visit().tests.empty());
+}
+
+TEST_F(ExamineTest, UndoInAFieldIsTheVisitsOnceNothingIsTyped)
+{
+    write("RIGHT trunk side bending: how far, degrees", "18");
+    ASSERT_EQ(visit().measures.size(), 1U);
+    auto *edit = named<QLineEdit>("RIGHT trunk side bending: how far, degrees");
+    edit->setFocus();
+    QTest::keyClick(edit, Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_TRUE(visit().measures.empty());
+    QTest::keyClick(edit, Qt::Key_Z, Qt::ControlModifier | Qt::ShiftModifier);
+    EXPECT_EQ(visit().measures.size(), 1U);
+    edit->selectAll();
+    QTest::keyClicks(edit, QStringLiteral("7"));
+    QTest::keyClick(edit, Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(visit().measures.size(), 1U) << "what was typed goes first";
+    EXPECT_EQ(edit->text(), QStringLiteral("18"));
+}
+
+TEST_F(ExamineTest, AMistakeStaysInItsFieldWhileTheOtherSideIsTyped)
+{
+    write("RIGHT trunk side bending: how far, degrees", "1800");
+    write("LEFT trunk side bending: how far, degrees", "20");
+    auto *wrong = named<QLineEdit>("RIGHT trunk side bending: how far, degrees");
+    EXPECT_EQ(wrong->text(), QStringLiteral("1800"));
+    EXPECT_TRUE(wrong->property("wrong").toBool());
+    EXPECT_EQ(visit().measures.size(), 1U);
+}
+
+TEST_F(ExamineTest, HalfABloodPressureWaitsAndUndoTakesItOff)
+{
+    part(2);
+    write("RIGHT blood pressure, systolic", "128");
+    EXPECT_TRUE(visit().tests.empty());
+    EXPECT_EQ(named<QLineEdit>("RIGHT blood pressure, systolic")->text(), QStringLiteral("128"));
+    write("RIGHT blood pressure, diastolic", "82");
+    ASSERT_EQ(visit().tests.size(), 1U);
+    session().undoStack().undo();
+    EXPECT_EQ(named<QLineEdit>("RIGHT blood pressure, systolic")->text(), QString());
+    EXPECT_EQ(named<QLineEdit>("RIGHT blood pressure, diastolic")->text(), QString());
+}
+
+TEST_F(ExamineTest, AnEmptyAnswerDoesNotTakeCouldNotAway)
+{
+    part(2);
+    session().record(TestResult{"blood-pressure", Side::Right, {}, false, {}, {}, {}, "no cuff that fits", {}});
+    Q_EMIT named<QLineEdit>("RIGHT blood pressure, systolic")->editingFinished();
+    ASSERT_EQ(visit().tests.size(), 1U);
+    Finding unable;
+    unable.place = {StructureId{"l4-l5"}, Side::Right};
+    unable.unable = "plaster";
+    session().record(unable);
+    auto *feel = named<QComboBox>("right L4/L5 segment: end feel");
+    Q_EMIT feel->activated(0);
+    ASSERT_NE(session().findingAt(unable.place), nullptr);
+    EXPECT_TRUE(session().findingAt(unable.place)->isUnable());
+}
+
+TEST_F(ExamineTest, TheWheelScrollsAndChoosesNoEndFeel)
+{
+    part(1);
+    auto *feel = named<QComboBox>("right L4/L5 segment: end feel");
+    QWheelEvent wheel(
+        QPointF(4, 4), feel->mapToGlobal(QPointF(4, 4)), {}, {0, -120}, Qt::NoButton, Qt::NoModifier, Qt::NoScrollPhase, false);
+    QCoreApplication::sendEvent(feel, &wheel);
+    EXPECT_EQ(feel->currentIndex(), 0);
+    EXPECT_TRUE(findings().empty());
+}
+
+// A positive answer that is a warning sign stops the work until it is decided what to do.
+TEST_F(ExamineTest, ASignThatIsFoundStopsTheWork)
+{
+    ASSERT_FALSE(session().isLocked());
+    inNext<DecisionDialog>([&](DecisionDialog &dialog) {
+        EXPECT_TRUE(session().isLocked()) << "before anything is decided";
+        ASSERT_EQ(visit().warnings.size(), 1U);
+        EXPECT_EQ(visit().warnings[0].sign, "very-high-blood-pressure");
+        EXPECT_TRUE(visit().warnings[0].isThere);
+        EXPECT_EQ(stored().warnings, visit().warnings) << "it is on disk";
+        dialog.reject(); // Escape
+    });
+    session().record(TestResult{"blood-pressure", Side::Right, {}, false, {}, {}, {184, 90}, {}, {}});
+    QCoreApplication::processEvents();
+    ASSERT_EQ(visit().warnings.size(), 1U);
+    EXPECT_TRUE(session().isLocked()) << "not decided, and no slip";
+    session().record(TestResult{"blood-pressure", Side::Left, {}, false, {}, {}, {190, 92}, {}, {}});
+    QCoreApplication::processEvents();
+    EXPECT_EQ(visit().warnings.size(), 1U) << "asked once";
+}
+
+TEST_F(ExamineTest, TestsThatALaterAnswerCallsForComeOntoTheSheet)
+{
+    window().examine().showSheet("neck");
+    const auto isOn = [this](const char *test) {
+        const QString name = QString::fromStdString(session().examination().findTest(test)->name);
+        const auto rows = window().examine().findChildren<ChoiceRow *>();
+        return std::any_of(rows.begin(), rows.end(), [&](const ChoiceRow *row) { return row->accessibleName().endsWith(name); });
+    };
+    ASSERT_FALSE(isOn("plantar-response"));
+    WarningAnswer clumsy;
+    clumsy.sign = "cord-clumsy-hands";
+    clumsy.isThere = true;
+    clumsy.asked = visit().date;
+    clumsy.decided = Decision::CareSameDay;
+    clumsy.why = "drops cups";
+    ASSERT_TRUE(session().answerWarning(clumsy).ok());
+    QCoreApplication::processEvents();
+    EXPECT_TRUE(isOn("plantar-response"));
 }
 
 // A folder of sheets: every one can be shown, every widget on it is named.

@@ -48,6 +48,58 @@ TEST_F(FeelTest, TextureAndClearOfTouchAreRecordedAndUndone)
     EXPECT_TRUE(findings().empty());
 }
 
+TEST_F(FeelTest, ClearPressedAgainIsTakenBack)
+{
+    aim("quadratus-lumborum", Side::Right);
+    auto *clear = button(QStringLiteral("Clear of touch: not tender; motion was not felt"));
+    QTest::mouseClick(clear, Qt::LeftButton);
+    ASSERT_EQ(findings().size(), 1U);
+    EXPECT_TRUE(clear->isChecked());
+    QTest::mouseClick(clear, Qt::LeftButton);
+    EXPECT_TRUE(findings().empty());
+    EXPECT_FALSE(clear->isChecked());
+}
+
+TEST_F(FeelTest, ASignedVisitShowsWhatItSays)
+{
+    aim("quadratus-lumborum", Side::Right);
+    QTest::mouseClick(button(QStringLiteral("Feels ropy")), Qt::LeftButton);
+    ASSERT_TRUE(session().sign({}).ok());
+    aim("quadratus-lumborum", Side::Right);
+    auto *ropy = button(QStringLiteral("Feels ropy"));
+    EXPECT_TRUE(ropy->isChecked());
+    QTest::mouseClick(ropy, Qt::LeftButton);
+    EXPECT_TRUE(ropy->isChecked());
+    EXPECT_FALSE(ropy->isEnabled());
+}
+
+// Two findings at the same spot of a muscle, on two of its attachments: what is chosen in the list is what is changed.
+TEST_F(FeelTest, AFindingOnOneOfSeveralAttachmentsIsChangedAlone)
+{
+    Finding one;
+    one.place = {StructureId{"trapezius-descending-part"}, Side::Right};
+    one.spot = Spot::Origin;
+    one.at = StructureId{"external-occipital-protuberance"};
+    one.tenderness = Tenderness{1};
+    Finding other = one;
+    other.at = StructureId{"nuchal-ligament"};
+    other.tenderness = Tenderness{2};
+    session().record({one, other}, {}, QStringLiteral("typed"));
+    ASSERT_EQ(findings().size(), 2U);
+    session().selectFinding(1);
+    session().setTenderness(3);
+    ASSERT_EQ(findings().size(), 2U);
+    EXPECT_EQ(findings()[0], one);
+    EXPECT_EQ(findings()[1].tenderness, Tenderness{3});
+    Finding again = one;
+    again.tenderness.reset();
+    again.familiar = true;
+    session().record({again}, {}, QStringLiteral("typed"));
+    EXPECT_EQ(findings()[0].tenderness, Tenderness{1});
+    EXPECT_TRUE(findings()[0].familiar);
+    EXPECT_FALSE(findings()[1].familiar);
+}
+
 TEST_F(FeelTest, WhereItIsFeltAsWellIsTheNextTouch)
 {
     aim("piriformis", Side::Right);

@@ -123,6 +123,27 @@ TEST_F(PassDialogTest, WhatWasThereBeforeStaysAndComesBack)
     EXPECT_EQ(findings()[0], before);
 }
 
+// Pedals are keyboards: whatever has the focus must not take their keys.
+TEST_F(PassDialogTest, PedalsThatSendSpaceAndArrowsPressNoButton)
+{
+    m_settings.setPedalKey(Pedal::Clear, Qt::Key_Space);
+    m_settings.setPedalKey(Pedal::Sore, Qt::Key_Right);
+    for (auto *focus : m_dialog->findChildren<QPushButton *>()) {
+        const std::size_t at = m_dialog->pass().at();
+        focus->setFocus();
+        for (const auto code : {Qt::Key_Right, Qt::Key_Space}) {
+            QTest::keyPress(QApplication::focusWidget(), code);
+            wait(100ms);
+            QTest::keyRelease(QApplication::focusWidget(), code);
+            wait(500ms);
+        }
+        ASSERT_TRUE(m_dialog->isVisible()) << focus->text().toStdString();
+        EXPECT_EQ(m_dialog->pass().at(), at + 1) << focus->text().toStdString();
+        EXPECT_EQ(findings().back().tenderness, Tenderness{1}) << focus->text().toStdString();
+        EXPECT_EQ(QApplication::focusWidget(), focus);
+    }
+}
+
 TEST_F(PassDialogTest, AHeldKeyThatRepeatsIsOnePress)
 {
     const auto code = static_cast<Qt::Key>(m_settings.pedalKey(Pedal::Sore));

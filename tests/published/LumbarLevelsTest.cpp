@@ -20,7 +20,7 @@ const nlohmann::json &levelsOf(const std::string &muscle)
     throw std::runtime_error("lumbar-levels.json has no " + muscle);
 }
 
-std::string sourceOf(const std::string &muscle)
+std::string sourceOfMuscle(const std::string &muscle)
 {
     return "source: lumbar-levels.json, " + muscle + ", " + levelsOf(muscle).at("how_sure").get<std::string>();
 }
@@ -48,7 +48,7 @@ TEST_P(LumbarSegments, CrossedAreExactlyThePublishedOnes)
     for (const std::string &joint : jointsCrossedBy(atlas(), muscle))
         if (atlas().isSpinalSegment({joint}) && joint != "sacrococcygeal-joint")
             ours.insert(joint);
-    EXPECT_EQ(ours, levelsOf(muscle).at("segments_crossed").get<Names>()) << sourceOf(muscle);
+    EXPECT_EQ(ours, levelsOf(muscle).at("segments_crossed").get<Names>()) << sourceOfMuscle(muscle);
 }
 
 INSTANTIATE_TEST_SUITE_P(
@@ -65,12 +65,12 @@ TEST(LumbarLevels, PsoasMajorRunsFromEveryPublishedLevelToTheLesserTrochanter)
     const auto &levels = levelsOf("psoas-major");
     for (const auto &upper : levels.at("upper_landmarks"))
         for (const auto &lower : levels.at("lower_landmarks")) {
-            EXPECT_TRUE(joins("psoas-major", upper, lower)) << upper << " to " << lower << "; " << sourceOf("psoas-major");
+            EXPECT_TRUE(joins("psoas-major", upper, lower)) << upper << " to " << lower << "; " << sourceOfMuscle("psoas-major");
         }
     for (const Attachment &head : atlas().at({"psoas-major"}).attachments)
         for (const StructureId &origin : head.origins) {
             EXPECT_TRUE(levels.at("upper_landmarks").get<Names>().contains(origin.value))
-                << origin << "; " << sourceOf("psoas-major");
+                << origin << "; " << sourceOfMuscle("psoas-major");
         }
 }
 
@@ -85,7 +85,7 @@ TEST(LumbarLevels, MultifidusFasciclesJoinThePublishedVertebrae)
     Names theirs;
     for (const auto &pair : levels.at("mammillary_pairs"))
         theirs.insert(pair[0].get<std::string>() + " to " + pair[1].get<std::string>());
-    EXPECT_EQ(ours, theirs) << sourceOf("multifidus");
+    EXPECT_EQ(ours, theirs) << sourceOfMuscle("multifidus");
 }
 
 TEST(LumbarLevels, MultifidusReachesTheSacrumFromEveryVertebraAndTheIliumFromTheUpperThree)
@@ -94,9 +94,9 @@ TEST(LumbarLevels, MultifidusReachesTheSacrumFromEveryVertebraAndTheIliumFromThe
     for (int level = 1; level <= 5; ++level) {
         const std::string name = "l" + std::to_string(level);
         EXPECT_TRUE(joins("multifidus", "spinous-process-" + name, "dorsal-surface-of-sacrum"))
-            << name << "; " << sourceOf("multifidus");
+            << name << "; " << sourceOfMuscle("multifidus");
         EXPECT_EQ(joins("multifidus", "spinous-process-" + name, "posterior-superior-iliac-spine"), ilium.contains(name))
-            << name << "; " << sourceOf("multifidus");
+            << name << "; " << sourceOfMuscle("multifidus");
     }
 }
 
@@ -104,11 +104,12 @@ TEST(LumbarLevels, QuadratusLumborumHasItsThreeSetsOfFibres)
 {
     const auto &levels = levelsOf("quadratus-lumborum");
     const std::string rib = levels.at("rib");
-    EXPECT_TRUE(joins("quadratus-lumborum", "iliac-crest", rib)) << "iliocostal; " << sourceOf("quadratus-lumborum");
-    EXPECT_TRUE(joins("quadratus-lumborum", "iliolumbar-ligament", rib)) << "iliocostal; " << sourceOf("quadratus-lumborum");
+    EXPECT_TRUE(joins("quadratus-lumborum", "iliac-crest", rib)) << "iliocostal; " << sourceOfMuscle("quadratus-lumborum");
+    EXPECT_TRUE(joins("quadratus-lumborum", "iliolumbar-ligament", rib))
+        << "iliocostal; " << sourceOfMuscle("quadratus-lumborum");
     for (const auto &process : levels.at("transverse_processes")) {
         EXPECT_TRUE(joins("quadratus-lumborum", "iliac-crest", process))
-            << "iliotransverse " << process << "; " << sourceOf("quadratus-lumborum");
+            << "iliotransverse " << process << "; " << sourceOfMuscle("quadratus-lumborum");
     }
     for (const auto &process : levels.at("costotransverse_processes")) {
         EXPECT_TRUE(joins("quadratus-lumborum", process, rib))
@@ -122,7 +123,7 @@ TEST(LumbarLevels, QuadratusLumborumHasThePublishedRoots)
 {
     const auto &roots = atlas().at({"quadratus-lumborum"}).roots;
     EXPECT_EQ(Names(roots.begin(), roots.end()), levelsOf("quadratus-lumborum").at("roots").get<Names>())
-        << sourceOf("quadratus-lumborum");
+        << sourceOfMuscle("quadratus-lumborum");
 }
 
 } // namespace

@@ -118,7 +118,8 @@ void EdgeStrip::mousePressEvent(QMouseEvent *event)
         if (!field(i).contains(event->position()))
             continue;
         auto &grade = m_marks[i];
-        grade = !grade ? std::optional(0) : *grade == Tenderness::highest ? std::nullopt : std::optional(*grade + 1);
+        if (i == m_at)
+            grade = !grade ? std::optional(0) : *grade == Tenderness::highest ? std::nullopt : std::optional(*grade + 1);
         goTo(i);
         return;
     }
@@ -143,17 +144,6 @@ void EdgeStrip::keyPressEvent(QKeyEvent *event)
         mark(std::nullopt);
     else
         QWidget::keyPressEvent(event);
-}
-
-// The window's own keys rest while a step is marked.
-bool EdgeStrip::event(QEvent *event)
-{
-    if (event->type() == QEvent::ShortcutOverride) {
-        const int key = static_cast<QKeyEvent *>(event)->key();
-        if ((key >= Qt::Key_0 && key <= Qt::Key_4) || key == Qt::Key_C || key == Qt::Key_Delete)
-            event->accept();
-    }
-    return QWidget::event(event);
 }
 
 } // namespace raphe

@@ -36,7 +36,6 @@ protected:
     void paintEvent(QPaintEvent *event) override;
     void mousePressEvent(QMouseEvent *event) override;
     void keyPressEvent(QKeyEvent *event) override;
-    bool event(QEvent *event) override;
 
 private:
     [[nodiscard]] std::vector<std::vector<std::size_t>> lanes() const;

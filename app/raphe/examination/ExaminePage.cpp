@@ -7,7 +7,7 @@
 #include "app/raphe/examination/SegmentRow.h"
 #include "app/raphe/examination/TestRow.h"
 #include "app/raphe/practice/FormParts.h"
-#include "core/examination/ClusterCount.h"
+#include "core/safety/Warnings.h"
 
 #include <QComboBox>
 #include <QGridLayout>
@@ -97,9 +97,10 @@ ExaminePage::ExaminePage(VisitSession &session, QWidget *parent)
 
     connect(m_worth, &QPushButton::clicked, this, &ExaminePage::showStudies);
     connect(&session, &VisitSession::visitOpened, this, [this] {
-        m_shownFor = 0;
-        if (isVisible())
+        if (isVisible() && m_shownFor != m_session.visitId())
             begin();
+        else
+            refresh();
     });
     connect(&session, &VisitSession::findingsChanged, this, &ExaminePage::refresh);
     connect(&session, &VisitSession::intakeChanged, this, &ExaminePage::refresh);
@@ -166,31 +167,43 @@ void ExaminePage::begin()
 {
     if (m_shownFor != m_session.visitId()) {
         m_shownFor = m_session.visitId();
-        offerSheets();
+        m_isChosen = false;
     }
+    offerSheets();
     m_parts->tabBar()->setFocus();
 }
 
-// Those of the complaint first.
+// Those of the complaint first; the first is shown, unless another one was chosen by hand.
 void ExaminePage::offerSheets()
 {
     const Examination &all = m_session.examination();
-    const auto proposed = proposedSheets(all, *m_session.knowledge().regions, m_session.visit());
-    m_sheets->clear();
-    for (const Sheet *sheet : proposed)
-        m_sheets->addItem(tr("%1 - where it hurts", "a sheet").arg(capitalised(QString::fromStdString(sheet->name))),
-            QString::fromStdString(sheet->id));
+    auto sheets = proposedSheets(all, *m_session.knowledge().regions, m_session.visit());
+    const std::size_t proposed = sheets.size();
     for (const Sheet &sheet : all.sheets)
-        if (std::find(proposed.begin(), proposed.end(), &sheet) == proposed.end())
-            m_sheets->addItem(capitalised(QString::fromStdString(sheet.name)), QString::fromStdString(sheet.id));
-    showSheet(m_sheets->itemData(0).toString().toStdString());
+        if (std::find(sheets.begin(), sheets.end(), &sheet) == sheets.end())
+            sheets.push_back(&sheet);
+    m_sheets->clear();
+    for (std::size_t i = 0; i < sheets.size(); ++i) {
+        const QString name = capitalised(QString::fromStdString(sheets[i]->name));
+        m_sheets->addItem(
+            i < proposed ? tr("%1 - where it hurts", "a sheet").arg(name) : name, QString::fromStdString(sheets[i]->id));
+    }
+    show(m_isChosen ? *m_sheet : *sheets.front());
+}
+
+void ExaminePage::show(const Sheet &sheet)
+{
+    m_sheets->setCurrentIndex(m_sheets->findData(QString::fromStdString(sheet.id)));
+    if (m_sheet == &sheet)
+        return refresh();
+    m_sheet = &sheet;
+    fill();
 }
 
 void ExaminePage::showSheet(const std::string &id)
 {
-    m_sheet = m_session.examination().findSheet(id);
-    m_sheets->setCurrentIndex(m_sheets->findData(QString::fromStdString(id)));
-    fill();
+    m_isChosen = true;
+    show(*m_session.examination().findSheet(id));
 }
 
 void ExaminePage::reveal(const std::string &id)
@@ -217,16 +230,30 @@ void ExaminePage::fill()
     refresh();
 }
 
+void ExaminePage::add(SheetRow *row, QGridLayout &grid)
+{
+    row->setParent(this);
+    row->addTo(grid);
+    m_rows.push_back(row);
+}
+
+std::vector<const ExamTest *> ExaminePage::testsNow() const
+{
+    const Visit suspected = withSuspected(m_session.adviser().rules(), m_session.asSuspected());
+    const Calls calls = callsOf(*m_session.knowledge().regions, suspected);
+    return testsOf(m_session.examination(), *m_sheet, calls, m_session.visit());
+}
+
 void ExaminePage::fillMovements()
 {
     auto *page = new QWidget;
     QGridLayout *grid = gridOn(page, 3);
     for (const std::string &id : m_sheet->movements) {
-        auto *row = new MovementRow(m_session, *m_session.examination().findMovement(id), [this] {
-            return Measuring{mode(), device()};
-        });
-        row->addTo(*grid);
-        m_rows.push_back(row);
+        add(new MovementRow(m_session, *m_session.examination().findMovement(id),
+                [this] {
+                    return Measuring{mode(), device()};
+                }),
+            *grid);
     }
     put(m_areas[Movements], page);
 }
@@ -235,11 +262,8 @@ void ExaminePage::fillSegments()
 {
     auto *page = new QWidget;
     QGridLayout *grid = gridOn(page, 1);
-    for (const StructureId &joint : m_sheet->segments) {
-        auto *row = new SegmentRow(m_session, joint);
-        row->addTo(*grid);
-        m_rows.push_back(row);
-    }
+    for (const StructureId &joint : m_sheet->segments)
+        add(new SegmentRow(m_session, joint), *grid);
     put(m_areas[Joints], page);
 }
 
@@ -249,22 +273,22 @@ void ExaminePage::fillTests()
     auto *page = new QWidget;
     QGridLayout *grid = gridOn(page, 3);
     std::string position;
-    const Calls calls = callsOf(*m_session.knowledge().regions, m_session.asSuspected());
-    for (const ExamTest *test : testsOf(m_session.examination(), *m_sheet, calls, m_session.visit())) {
+    m_tests = testsNow();
+    for (const ExamTest *test : m_tests) {
         if (test->position != position) {
             position = test->position;
             QLabel *head = hint(capitalised(QString::fromStdString(position)));
             grid->addWidget(head, grid->rowCount(), 0, 1, 4);
         }
-        auto *row = new TestRow(m_session, *test);
-        row->addTo(*grid);
-        m_rows.push_back(row);
+        add(new TestRow(m_session, *test), *grid);
     }
     put(m_areas[Tests], page);
 }
 
 void ExaminePage::refresh()
 {
+    if (m_tests != testsNow()) // later: what has just been answered may be in a row that goes
+        QMetaObject::invokeMethod(this, &ExaminePage::fill, Qt::QueuedConnection);
     const Cautions cautions = m_session.cautions();
     const std::set<std::string> throughout = tellThroughout(cautions);
     for (SheetRow *row : m_rows) {
@@ -317,17 +341,26 @@ void ExaminePage::tellRetest()
                         : tr("A movement that brings the pain makes today's retest."));
 }
 
-void ExaminePage::tellCounts()
+// Of the clusters whose tests all stand on this sheet, once one of them was tried.
+std::vector<ClusterCount> ExaminePage::countsNow() const
 {
-    QStringList lines;
+    std::vector<ClusterCount> counts;
     for (const Cluster &cluster : m_session.examination().clusters) {
         const bool isOnSheet = std::all_of(cluster.parts.begin(), cluster.parts.end(), [&](const Cluster::Part &part) {
             return std::find(m_sheet->tests.begin(), m_sheet->tests.end(), part.test) != m_sheet->tests.end();
         });
-        const ClusterCount count = countOf(cluster, m_session.visit().tests);
+        ClusterCount count = countOf(cluster, m_session.visit().tests);
         if (isOnSheet && count.done + count.unable > 0)
-            lines << capitalised(QString::fromStdString(inWords(count))) + QLatin1Char('.');
+            counts.push_back(std::move(count));
     }
+    return counts;
+}
+
+void ExaminePage::tellCounts()
+{
+    QStringList lines;
+    for (const ClusterCount &count : countsNow())
+        lines << capitalised(QString::fromStdString(inWords(count))) + QLatin1Char('.');
     m_counts->say(lines.join(QLatin1Char('\n')));
     m_counts->setVisible(!lines.isEmpty());
     m_worth->setVisible(!lines.isEmpty());
@@ -336,9 +369,10 @@ void ExaminePage::tellCounts()
 void ExaminePage::showStudies()
 {
     QStringList lines;
-    for (const Cluster &cluster : m_session.examination().clusters)
-        for (const std::string &study : studiesInWords(countOf(cluster, m_session.visit().tests), m_session.examination()))
-            lines << capitalised(QString::fromStdString(cluster.name)) + QStringLiteral(". ") + QString::fromStdString(study);
+    for (const ClusterCount &count : countsNow())
+        for (const std::string &study : studiesInWords(count, m_session.examination()))
+            lines << capitalised(QString::fromStdString(count.cluster->name)) + QStringLiteral(". ")
+                    + QString::fromStdString(study);
     raphe::showStudies(window(), tr("What the counts are worth"), lines);
 }
 
@@ -346,13 +380,12 @@ std::vector<Place> ExaminePage::placesOfPass() const
 {
     std::vector<Place> out;
     const Atlas &atlas = *m_session.knowledge().atlas;
-    const Cautions cautions = m_session.cautions();
     for (const StructureId &joint : m_sheet->segments) {
         const auto sides = atlas.sides(atlas.at(joint));
         for (const Side side : {Side::Right, Side::Left, Side::Midline}) {
             const bool isThere = std::find(sides.begin(), sides.end(), side) != sides.end();
             const bool isSpare = side == Side::Midline && sides.size() > 1; // the sides of a segment are felt
-            if (isThere && !isSpare && !cautions.stopOf({joint, side}, "palpation"))
+            if (isThere && !isSpare)
                 out.push_back({joint, side});
         }
     }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/raphe/VisitSession.h"
+#include "core/examination/ClusterCount.h"
 
 #include <QWidget>
 
@@ -48,13 +49,17 @@ Q_SIGNALS:
 private:
     [[nodiscard]] QWidget *makeHead();
     void offerSheets();
+    void show(const Sheet &sheet);
     void fill();
+    void add(SheetRow *row, QGridLayout &grid);
+    [[nodiscard]] std::vector<const ExamTest *> testsNow() const;
     void fillMovements();
     void fillSegments();
     void fillTests();
     void refresh();
     [[nodiscard]] std::set<std::string> tellThroughout(const Cautions &cautions);
     void tellRetest();
+    [[nodiscard]] std::vector<ClusterCount> countsNow() const;
     void tellCounts();
     void showStudies();
 
@@ -70,7 +75,9 @@ private:
     WrappedLabel *m_counts;
     QPushButton *m_worth; // what the counts are worth
     std::vector<SheetRow *> m_rows;
+    std::vector<const ExamTest *> m_tests; // shown
     std::int64_t m_shownFor = 0; // the visit for which the sheet was proposed
+    bool m_isChosen = false; // the sheet, by hand
 };
 
 } // namespace raphe

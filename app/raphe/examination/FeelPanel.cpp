@@ -20,17 +20,6 @@ namespace {
 
 constexpr int across = 4; // buttons beside each other
 
-QPushButton *toggleButton(const QString &text, const QString &about)
-{
-    auto *button = new QPushButton(text);
-    button->setCheckable(true);
-    button->setMinimumHeight(touchTarget);
-    button->setAccessibleName(about);
-    button->setToolTip(about);
-    button->setStyleSheet(QStringLiteral("padding-left: 4px; padding-right: 4px;"));
-    return button;
-}
-
 QHBoxLayout *rowOf(std::initializer_list<QWidget *> widgets)
 {
     auto *row = new QHBoxLayout;
@@ -75,6 +64,13 @@ FeelPanel::FeelPanel(VisitSession &session, const std::vector<std::string> &text
     joints->addWidget(hint(tr("End feel")));
     joints->addWidget(m_endFeel);
     column->addWidget(m_ofJoints);
+    // What was refused goes back.
+    const auto onToggle = [this](QPushButton *button, auto act) {
+        connect(button, &QPushButton::clicked, this, [this, act] {
+            act();
+            refresh();
+        });
+    };
     column->addWidget(heading(tr("Feels")));
     auto *grid = new QGridLayout;
     grid->setSpacing(6);
@@ -82,10 +78,7 @@ FeelPanel::FeelPanel(VisitSession &session, const std::vector<std::string> &text
         const QString word = QString::fromStdString(textures[i]);
         QPushButton *button = toggleButton(word, tr("Feels %1").arg(word));
         grid->addWidget(button, static_cast<int>(i) / across, static_cast<int>(i) % across);
-        connect(button, &QPushButton::clicked, this, [this, texture = textures[i]] {
-            m_session.toggleTexture(texture);
-            refresh();
-        });
+        onToggle(button, [this, texture = textures[i]] { m_session.toggleTexture(texture); });
         m_textures.push_back(button);
     }
     column->addLayout(grid);
@@ -94,10 +87,10 @@ FeelPanel::FeelPanel(VisitSession &session, const std::vector<std::string> &text
     column->addWidget(m_point);
     column->addStretch(1);
 
-    connect(m_clearOfTouch, &QPushButton::clicked, this, [this] { m_session.setClearOf(true, false); });
-    connect(m_clearOfMotion, &QPushButton::clicked, this, [this] { m_session.setClearOf(false, true); });
-    connect(m_certain, &QPushButton::clicked, this, [this] { m_session.toggleCertain(); });
-    connect(m_afterComparing, &QPushButton::clicked, this, [this] { m_session.toggleAfterComparing(); });
+    onToggle(m_clearOfTouch, [this] { m_session.toggleClearOf(true, false); });
+    onToggle(m_clearOfMotion, [this] { m_session.toggleClearOf(false, true); });
+    onToggle(m_certain, [this] { m_session.toggleCertain(); });
+    onToggle(m_afterComparing, [this] { m_session.toggleAfterComparing(); });
     connect(m_play, &ChoiceRow::chosen, this, [this] { m_session.setPlay(m_play->value()); });
     connect(m_endFeel, &ChoiceRow::chosen, this, [this] {
         const auto chosen = m_endFeel->value();
@@ -111,6 +104,13 @@ FeelPanel::FeelPanel(VisitSession &session, const std::vector<std::string> &text
     });
     connect(&session, &VisitSession::findingsChanged, this, &FeelPanel::refresh);
     refresh();
+}
+
+// Nobody points who does not see that they do.
+void FeelPanel::hideEvent(QHideEvent *event)
+{
+    QWidget::hideEvent(event);
+    m_point->setChecked(false);
 }
 
 bool FeelPanel::isPointing() const
@@ -131,7 +131,7 @@ void FeelPanel::refresh()
     const int index = m_session.currentFinding();
     const Finding *f = index >= 0 ? &m_session.visit().findings[static_cast<std::size_t>(index)] : nullptr;
     const Atlas &atlas = *m_session.knowledge().atlas;
-    m_all->setEnabled(aim.has_value() && m_session.visitId() != 0);
+    m_all->setEnabled(aim.has_value() && m_session.visitId() != 0 && !m_session.isReadOnly());
     const bool isJoint = aim && atlas.at(aim->place.structure).kind == Kind::Joint;
     m_ofJoints->setVisible(isJoint);
     m_sweep->setVisible(aim && edgeOf(atlas, aim->place.structure));

@@ -29,6 +29,9 @@ public:
 Q_SIGNALS:
     void sweepWanted();
 
+protected:
+    void hideEvent(QHideEvent *event) override;
+
 private:
     void refresh();
     void showRefersTo(const Finding *finding);

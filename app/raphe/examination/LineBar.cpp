@@ -14,6 +14,8 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <utility>
+
 namespace raphe {
 
 namespace {
@@ -26,6 +28,8 @@ QLabel *chipLabel(const QString &text, const char *role)
     label->setProperty("chip", QString::fromLatin1(role));
     label->setTextFormat(Qt::PlainText);
     label->setMinimumHeight(touchTarget - 8);
+    constexpr int longest = 70; // letters in one line: a chip never widens the window
+    label->setWordWrap(text.size() > longest);
     return label;
 }
 
@@ -62,7 +66,9 @@ LineBar::LineBar(VisitSession &session, QWidget *parent)
     connect(record, &QPushButton::clicked, this, &LineBar::recordAll);
     connect(help, &QPushButton::clicked, this, &LineBar::helpWanted);
     connect(&session, &VisitSession::visitOpened, this, [this] {
-        m_line->clear();
+        if (std::exchange(m_visit, m_session.visitId()) == m_session.visitId())
+            return; // shown anew
+        m_line->setText({});
         m_earlier.clear();
         m_back = 0;
     });
@@ -158,7 +164,9 @@ void LineBar::addQuestion(const LineQuestion &question)
 
 void LineBar::complete(std::size_t index)
 {
-    const LineCompletion &taken = m_completions[index];
+    if (index >= m_completions.size())
+        return; // typed on meanwhile
+    const LineCompletion taken = m_completions[index];
     std::string line = text();
     line.replace(taken.begin, taken.end - taken.begin, taken.insert + " ");
     const auto cursor = QString::fromStdString(line.substr(0, taken.begin + taken.insert.size() + 1)).size();
@@ -183,13 +191,14 @@ void LineBar::recordAll()
     for (Measure &measure : measures) {
         const auto [mode, device] = m_measuring ? m_measuring() : std::pair{MoveMode::Active, std::optional<Device>()};
         measure.mode = measure.mode.value_or(mode);
-        if (!measure.device && measure.value)
-            measure.device = device;
+        const Movement *movement = m_session.examination().findMovement(measure.movement);
+        if (!measure.device && measure.value && movement)
+            measure.device = deviceFor(*movement, device);
     }
     m_session.record(m_reading.findings(), measures, tr("typed: %1", "undo step").arg(m_line->text().left(40)));
     m_earlier.push_back(text());
     m_back = 0;
-    m_line->clear();
+    m_line->setText({}); // unlike clear() it leaves nothing to undo: Ctrl+Z is the visit's
     Q_EMIT told(tr("Recorded. Undo takes it back."));
 }
 

@@ -58,6 +58,7 @@ private:
     std::vector<LineCompletion> m_completions;
     std::vector<std::string> m_earlier; // lines of this visit that were recorded
     std::size_t m_back = 0; // how far back the arrows have gone
+    std::int64_t m_visit = 0;
     std::function<std::pair<MoveMode, std::optional<Device>>()> m_measuring;
 };
 

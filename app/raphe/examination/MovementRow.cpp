@@ -27,22 +27,6 @@ MovementRow::MovementRow(VisitSession &session, const Movement &movement, std::f
 {
 }
 
-// What measures millimetres measures nothing else.
-std::optional<Device> MovementRow::device() const
-{
-    const auto chosen = m_measuring().device;
-    const bool isLength = chosen == Device::Tape || chosen == Device::Ruler;
-    if ((m_movement.unit == Unit::Millimetres) == isLength)
-        return chosen;
-    if (m_movement.unit == Unit::Degrees)
-        return std::nullopt;
-    for (const Norm &norm : m_movement.norms)
-        return norm.device;
-    for (const ReadingError &error : m_movement.errors)
-        return error.device;
-    return Device::Tape;
-}
-
 MovementRow::Cell MovementRow::makeCell(Side side)
 {
     const QString unit = m_movement.unit == Unit::Degrees ? tr("degrees") : tr("mm");
@@ -59,10 +43,12 @@ MovementRow::Cell MovementRow::makeCell(Side side)
     lines->addLayout(numbers);
     if (side == Side::Midline)
         numbers->addWidget(hint(tr("MIDLINE")));
-    const auto addLine = [&](const QString &about, const QString &placeholder) {
+    const auto addLine = [&](const QString &about, const QString &placeholder, const QString &tip) {
         auto *line = new QLineEdit;
         line->setAccessibleName(tr("%1: %2", "a movement with its side, what is measured").arg(name, about));
         line->setPlaceholderText(placeholder);
+        line->setToolTip(tip);
+        line->setWhatsThis(tip); // for when the tip has said what is wrong
         line->setMinimumHeight(touchTarget);
         line->setFixedWidth(92);
         line->setMaxLength(8);
@@ -70,23 +56,16 @@ MovementRow::Cell MovementRow::makeCell(Side side)
         numbers->addWidget(line, 1);
         return line;
     };
-    cell.value = addLine(tr("how far, %1").arg(unit), unit);
-    cell.value->setToolTip(tr("How far. Letters: P hurts, F familiar, R today's retest"));
-    cell.painFrom = addLine(tr("pain from, %1").arg(unit), tr("pain from"));
-    cell.painFrom->setToolTip(tr("Where pain starts"));
+    cell.value = addLine(tr("how far, %1").arg(unit), unit, tr("How far. Letters: P hurts, F familiar, R today's retest"));
+    cell.painFrom = addLine(tr("pain from, %1").arg(unit), tr("pain from"), tr("Where pain starts"));
     numbers->addStretch(1);
     auto *row = new QHBoxLayout;
     row->setSpacing(4);
     lines->addLayout(row);
     cell.pain = new ChoiceRow(tr("%1: pain").arg(name), {tr("Hurts"), tr("Familiar")});
     row->addWidget(cell.pain);
-    cell.retest = new QPushButton(tr("Retest"));
-    cell.retest->setCheckable(true);
-    cell.retest->setAutoDefault(false);
-    cell.retest->setMinimumHeight(touchTarget);
-    cell.retest->setAccessibleName(tr("%1: today's retest").arg(name));
+    cell.retest = toggleButton(tr("Retest"), tr("%1: today's retest").arg(name));
     cell.retest->setToolTip(tr("Done again before the patient leaves (R in the field of the value)"));
-    cell.retest->setStyleSheet(QStringLiteral("padding-left: 6px; padding-right: 6px;"));
     row->addWidget(cell.retest);
     row->addStretch(1);
     return cell;
@@ -114,11 +93,6 @@ void MovementRow::addTo(QGridLayout &grid)
     refresh();
 }
 
-QWidget *MovementRow::first() const
-{
-    return m_cells.front().value;
-}
-
 Measure MovementRow::started(const Cell &cell) const
 {
     if (const Measure *before = m_session.measureOf(m_movement.id, cell.side, m_measuring().mode))
@@ -130,10 +104,10 @@ Measure MovementRow::started(const Cell &cell) const
     return fresh;
 }
 
-// What is being typed stays as it is.
+// What is being typed stays as it is, and so does what was typed and could not be recorded.
 void MovementRow::show(QLineEdit *line, std::optional<double> value) const
 {
-    if (line->hasFocus() && line->isModified())
+    if (line->isModified() && (line->hasFocus() || isWrong(line)))
         return;
     line->setText(value ? QString::number(*value) : QString());
     setWrong(line, false);
@@ -146,7 +120,7 @@ bool MovementRow::read(QLineEdit *line, std::optional<double> &value) const
     const double number = text.toDouble(&isNumber);
     const bool isWrong = !text.isEmpty() && (!isNumber || number < m_movement.least || number > m_movement.furthest);
     setWrong(line, isWrong);
-    line->setToolTip(isWrong ? tr("A number from %1 to %2").arg(m_movement.least).arg(m_movement.furthest) : QString());
+    line->setToolTip(isWrong ? tr("A number from %1 to %2").arg(m_movement.least).arg(m_movement.furthest) : line->whatsThis());
     if (!isWrong)
         value = text.isEmpty() ? std::nullopt : std::optional(number);
     return !isWrong;
@@ -162,7 +136,7 @@ void MovementRow::take(const Cell &cell)
     for (QLineEdit *line : {cell.value, cell.painFrom})
         line->setModified(false);
     if (measure.value != before || !measure.device)
-        measure.device = measure.value ? device() : std::nullopt;
+        measure.device = measure.value ? deviceFor(m_movement, m_measuring().device) : std::nullopt;
     const auto pain = cell.pain->value();
     measure.hurts = pain == Hurts;
     measure.familiar = pain == Familiar;

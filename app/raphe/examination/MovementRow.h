@@ -28,8 +28,6 @@ public:
 
     void addTo(QGridLayout &grid) override;
     void refresh() override;
-    /// The first field.
-    [[nodiscard]] QWidget *first() const;
 
 protected:
     bool eventFilter(QObject *watched, QEvent *event) override;
@@ -48,7 +46,6 @@ private:
     void take(const Cell &cell);
     void toggleRetest(const Cell &cell);
     [[nodiscard]] Measure started(const Cell &cell) const;
-    [[nodiscard]] std::optional<Device> device() const;
     /// Nothing when it is empty; what is no number or beyond what can be is shown as a mistake and not recorded.
     [[nodiscard]] bool read(QLineEdit *line, std::optional<double> &value) const;
     void show(QLineEdit *line, std::optional<double> value) const;

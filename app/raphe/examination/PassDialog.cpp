@@ -92,8 +92,10 @@ PassDialog::PassDialog(VisitSession &session, Settings &settings, std::vector<Pl
     row->addStretch(1);
     row->addWidget(done);
     column->addLayout(row);
-    for (QPushButton *button : findChildren<QPushButton *>()) // a pedal never presses what has the focus
+    for (QPushButton *button : findChildren<QPushButton *>()) {
         button->setAutoDefault(false);
+        button->installEventFilter(this);
+    }
 
     auto *timer = new QTimer(this);
     connect(timer, &QTimer::timeout, this, &PassDialog::tick);
@@ -123,6 +125,19 @@ std::optional<Pedal> PassDialog::pedalOf(int key) const
         if (m_settings.pedalKey(pedal) == key)
             return pedal;
     return std::nullopt;
+}
+
+// A pedal never presses the button that has the focus, nor goes on to the next, whichever key it sends.
+bool PassDialog::eventFilter(QObject *watched, QEvent *event)
+{
+    const bool isPress = event->type() == QEvent::KeyPress;
+    if (!isPress && event->type() != QEvent::KeyRelease)
+        return QDialog::eventFilter(watched, event);
+    auto *key = static_cast<QKeyEvent *>(event);
+    if (!pedalOf(key->key()))
+        return QDialog::eventFilter(watched, event);
+    isPress ? keyPressEvent(key) : keyReleaseEvent(key);
+    return true;
 }
 
 void PassDialog::keyPressEvent(QKeyEvent *event)

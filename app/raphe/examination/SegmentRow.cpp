@@ -7,6 +7,7 @@
 #include "core/examination/Barred.h"
 
 #include <QComboBox>
+#include <QEvent>
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QPushButton>
@@ -50,16 +51,13 @@ SegmentRow::Cell SegmentRow::makeCell(const Place &place)
     cell.endFeel = new QComboBox;
     cell.endFeel->setAccessibleName(tr("%1: end feel").arg(name));
     cell.endFeel->setMinimumHeight(touchTarget);
+    cell.endFeel->setFocusPolicy(Qt::StrongFocus);
+    cell.endFeel->installEventFilter(this);
     cell.endFeel->addItems({tr("end feel"), tr("soft"), tr("firm"), tr("hard"), tr("springy"), tr("empty"), tr("spasm")});
     second->addWidget(cell.endFeel);
     const auto addFlag = [&](const QString &text, const QString &about) {
-        auto *button = new QPushButton(text);
-        button->setCheckable(true);
-        button->setAutoDefault(false);
-        button->setMinimumHeight(touchTarget);
-        button->setAccessibleName(tr("%1: %2", "a joint, what is said of it").arg(name, about));
+        QPushButton *button = toggleButton(text, tr("%1: %2", "a joint, what is said of it").arg(name, about));
         button->setToolTip(about);
-        button->setStyleSheet(QStringLiteral("padding-left: 6px; padding-right: 6px;"));
         second->addWidget(button);
         return button;
     };
@@ -92,6 +90,15 @@ void SegmentRow::addTo(QGridLayout &grid)
     refresh();
 }
 
+// Turning the wheel scrolls the sheet and chooses nothing on its way.
+bool SegmentRow::eventFilter(QObject *watched, QEvent *event)
+{
+    if (event->type() != QEvent::Wheel)
+        return SheetRow::eventFilter(watched, event);
+    event->ignore();
+    return true;
+}
+
 // What hands found there otherwise stays: soreness, where it is felt, a graded restriction.
 void SegmentRow::take(const Cell &cell)
 {
@@ -110,7 +117,8 @@ void SegmentRow::take(const Cell &cell)
     f.endFeel = feel > 0 ? std::optional(static_cast<EndFeel>(feel - 1)) : std::nullopt;
     f.certain = cell.certain->isChecked() && f.saysOfMotion();
     f.afterComparing = cell.afterComparing->isChecked() && f.saysOfMotion();
-    m_session.record(f);
+    if (f.saysAnything() || !(before && before->isUnable())) // nothing said does not take 'could not' away
+        m_session.record(f);
     refresh(); // what cannot stand together goes back
 }
 

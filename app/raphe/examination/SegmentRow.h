@@ -20,6 +20,7 @@ public:
     void refresh() override;
 
 protected:
+    bool eventFilter(QObject *watched, QEvent *event) override;
     [[nodiscard]] std::vector<CautionVerdict> verdictsAt(const Cautions &cautions, Side side) const override;
 
 private:

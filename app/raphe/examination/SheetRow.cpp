@@ -57,42 +57,52 @@ void SheetRow::addBox(QGridLayout &grid, int line, Side side, QWidget *box)
 
 void SheetRow::bar(const Cautions &cautions)
 {
-    std::vector<SideVerdicts> all;
+    std::vector<Said> all;
     for (const auto &[side, box] : m_boxes) {
-        all.push_back({side, verdictsAt(cautions, side)});
-        box->setEnabled(!stopAmong(all.back().verdicts));
+        const std::vector<CautionVerdict> verdicts = verdictsAt(cautions, side);
+        const CautionVerdict *stop = stopAmong(verdicts);
+        box->setEnabled(!stop && !m_session.isReadOnly());
+        const auto adapt = std::find_if(verdicts.begin(), verdicts.end(), [this](const CautionVerdict &v) {
+            return v.verdict == Verdict::Adapt && !v.condition.empty() && !m_throughout.contains(v.rule);
+        });
+        if (!stop && adapt == verdicts.end())
+            continue;
+        const QString reason = QString::fromStdString(stop ? stop->reason : adapt->reason);
+        const auto same = std::find_if(
+            all.begin(), all.end(), [&](const Said &said) { return said.isStop == (stop != nullptr) && said.reason == reason; });
+        if (same == all.end())
+            all.push_back({stop != nullptr, reason, {side}});
+        else
+            same->sides.push_back(side);
     }
     sayBarred(all);
 }
 
-void SheetRow::sayBarred(const std::vector<SideVerdicts> &sides)
+void SheetRow::sayBarred(const std::vector<Said> &all)
 {
-    const CautionVerdict *stop = nullptr;
-    const CautionVerdict *adapt = nullptr;
-    QStringList stopped; // sides
-    for (const SideVerdicts &one : sides) {
-        if (const CautionVerdict *here = stopAmong(one.verdicts)) {
-            stop = stop ? stop : here;
-            stopped << loud(one.side);
-        }
-        const auto grave = std::find_if(one.verdicts.begin(), one.verdicts.end(), [this](const CautionVerdict &v) {
-            return v.verdict == Verdict::Adapt && !v.condition.empty() && !m_throughout.contains(v.rule);
-        });
-        if (!adapt && grave != one.verdicts.end())
-            adapt = &*grave;
+    QStringList lines;
+    for (const Said &said : all) {
+        const bool isEverywhere = said.sides.size() == m_boxes.size();
+        const QString side = loud(said.sides.front());
+        if (said.isStop)
+            lines << (isEverywhere ? tr("Leave it: %1").arg(said.reason)
+                                   : tr("Leave the %1: %2", "a side, the reason").arg(side, said.reason));
+        else
+            lines << (isEverywhere ? tr("Adapt: %1").arg(said.reason)
+                                   : tr("Adapt on the %1: %2", "a side, the reason").arg(side, said.reason));
     }
-    m_barred->setVisible(stop || adapt);
-    if (stop && stopped.size() < static_cast<qsizetype>(sides.size()))
-        m_barred->say(tr("Leave the %1: %2", "a side, the reason").arg(stopped.front(), QString::fromStdString(stop->reason)));
-    else if (stop)
-        m_barred->say(tr("Leave it: %1").arg(QString::fromStdString(stop->reason)));
-    else if (adapt)
-        m_barred->say(tr("Adapt: %1").arg(QString::fromStdString(adapt->reason)));
+    m_barred->setVisible(!lines.isEmpty());
+    m_barred->say(lines.join(QLatin1Char('\n')));
+}
+
+bool SheetRow::isWrong(const QLineEdit *line)
+{
+    return line->property("wrong").toBool();
 }
 
 void SheetRow::setWrong(QLineEdit *line, bool isWrong)
 {
-    if (line->property("wrong").toBool() == isWrong)
+    if (SheetRow::isWrong(line) == isWrong)
         return;
     line->setProperty("wrong", isWrong);
     line->style()->unpolish(line);

@@ -45,16 +45,18 @@ protected:
     [[nodiscard]] virtual std::vector<CautionVerdict> verdictsAt(const Cautions &cautions, Side side) const = 0;
     /// What cannot be is shown in the line, and is not recorded.
     static void setWrong(QLineEdit *line, bool isWrong);
+    [[nodiscard]] static bool isWrong(const QLineEdit *line);
 
     VisitSession &m_session;
 
 private:
-    struct SideVerdicts {
-        Side side{};
-        std::vector<CautionVerdict> verdicts;
+    struct Said {
+        bool isStop = false; // else to be adapted
+        QString reason;
+        std::vector<Side> sides;
     };
-    // Says under the name why something is barred, on which side, or to be adapted.
-    void sayBarred(const std::vector<SideVerdicts> &sides);
+    // Says under the name why something is barred or to be adapted, and on which side.
+    void sayBarred(const std::vector<Said> &all);
 
     std::vector<std::pair<Side, QWidget *>> m_boxes;
     std::set<std::string> m_throughout;

@@ -6,9 +6,11 @@
 #include "core/examination/RecordWords.h"
 
 #include <QHBoxLayout>
+#include <QMessageBox>
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <cmath>
 
 namespace raphe {
@@ -70,11 +72,30 @@ void SweepDialog::tell()
         const QString name = QString::fromStdString(m_session.knowledge().atlas->at(stretch.structure).names.english);
         attached << (stretch.origin ? tr("%1 (origin)") : tr("%1 (insertion)")).arg(name);
     }
-    m_at->say(tr("Step %1: %2", "a number, what attaches there")
-                  .arg(at + 1)
-                  .arg(attached.isEmpty() ? tr("nothing in the atlas attaches here") : attached.join(QStringLiteral(", "))));
+    const QString step =
+        tr("Step %1: %2", "a number, what attaches there")
+            .arg(at + 1)
+            .arg(attached.isEmpty() ? tr("nothing in the atlas attaches here") : attached.join(QStringLiteral(", ")));
+    m_at->say(step);
+    const auto &grade = m_strip->marks()[at];
+    m_strip->setAccessibleDescription(!grade ? step
+            : *grade == 0                    ? tr("%1, clear").arg(step)
+                                             : tr("%1, tender %2").arg(step).arg(*grade));
     const QString where = QString::fromStdString(whereSore(m_sweep, m_strip->marks()));
     m_marks->say(where.isEmpty() ? tr("Nothing tender so far.") : capitalised(where) + QLatin1Char('.'));
+}
+
+void SweepDialog::reject()
+{
+    const auto &marks = m_strip->marks();
+    const auto marked = std::count_if(marks.begin(), marks.end(), [](const auto &mark) { return mark.has_value(); });
+    const bool leaves = marked == 0
+        || QMessageBox::question(this, tr("Leave the sweep"),
+               tr("%n steps are marked and not recorded. Leave all the same?", "", static_cast<int>(marked)),
+               QMessageBox::Discard | QMessageBox::Cancel, QMessageBox::Cancel)
+            == QMessageBox::Discard;
+    if (leaves)
+        QDialog::reject();
 }
 
 void SweepDialog::accept()

@@ -22,6 +22,8 @@ public:
     [[nodiscard]] EdgeStrip &strip() { return *m_strip; }
     /// Records what the marks say, as one step of undo.
     void accept() override;
+    /// Asks first when something was marked.
+    void reject() override;
 
 private:
     void tell();

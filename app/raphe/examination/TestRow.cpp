@@ -88,13 +88,8 @@ TestRow::Cell TestRow::makeCell(Side side)
     below->setSpacing(6);
     lines->addLayout(below);
     const auto addButton = [&](const QString &text, const QString &about) {
-        auto *button = new QPushButton(text);
-        button->setCheckable(true);
-        button->setAutoDefault(false);
-        button->setMinimumHeight(touchTarget);
-        button->setAccessibleName(tr("%1: %2", "a test with its side, what is said of it").arg(name, about));
+        QPushButton *button = toggleButton(text, tr("%1: %2", "a test with its side, what is said of it").arg(name, about));
         button->setToolTip(about);
-        button->setStyleSheet(QStringLiteral("padding-left: 6px; padding-right: 6px;"));
         below->addWidget(button);
         return button;
     };
@@ -152,15 +147,16 @@ TestResult TestRow::started(const Cell &cell) const
 void TestRow::takeAnswer(const Cell &cell)
 {
     const auto chosen = cell.answer->value();
+    const TestResult *before = m_session.resultOf(m_test.id, cell.side);
     if (!chosen) {
-        m_session.removeResult(m_test.id, cell.side);
+        if (before && !before->unable)
+            m_session.removeResult(m_test.id, cell.side);
         return;
     }
     TestResult result = started(cell);
     switch (answerFormOf(m_test.kind)) {
     case AnswerForm::Pain: {
         result.pain = static_cast<TestPain>(*chosen);
-        const TestResult *before = m_session.resultOf(m_test.id, cell.side);
         result.changesFromAfar = before && before->changesFromAfar && result.pain != TestPain::None;
         break;
     }
@@ -189,10 +185,14 @@ void TestRow::takeValues(const Cell &cell)
         if (isRight)
             result.values.push_back(number);
     }
-    if (isEmpty && m_session.resultOf(m_test.id, cell.side))
+    const TestResult *before = m_session.resultOf(m_test.id, cell.side);
+    if (isEmpty && before && !before->unable) {
         m_session.removeResult(m_test.id, cell.side);
-    else if (result.values.size() == cell.values.size())
+    } else if (result.values.size() == cell.values.size()) {
+        for (QLineEdit *line : cell.values)
+            line->setModified(false);
         m_session.record(result);
+    }
 }
 
 void TestRow::takeChanges(const Cell &cell)
@@ -253,9 +253,8 @@ void TestRow::refresh()
             cell.answer->give(result ? shown(*result) : std::nullopt);
         for (std::size_t i = 0; i < cell.values.size(); ++i) {
             const bool isThere = result && i < result->values.size();
-            if (isThere || !cell.values[i]->hasFocus())
-                if (isThere || !cell.values[i]->property("wrong").toBool())
-                    cell.values[i]->setText(isThere ? QString::number(result->values[i]) : cell.values[i]->text());
+            if (!cell.values[i]->isModified()) // what was typed and is not whole yet stays
+                cell.values[i]->setText(isThere ? QString::number(result->values[i]) : QString());
         }
         if (cell.changes) {
             cell.changes->setEnabled(result && result->pain && result->pain != TestPain::None);

@@ -56,11 +56,14 @@ QString TimelinePanel::words(const Moment &moment) const
 
 void TimelinePanel::refresh()
 {
+    const bool hadFocus = m_list->hasFocus();
     m_list->clear();
     for (const Moment &moment : m_session.visit().timeline)
         m_list->addItem(tr("%1  %2", "a time of day, what was recorded")
                             .arg(QString::fromStdString(moment.time.substr(0, 5)), words(moment)));
-    m_list->scrollToBottom();
+    m_list->setCurrentRow(m_list->count() - 1); // the latest; it scrolls there
+    if (hadFocus)
+        m_list->setFocus();
 }
 
 void TimelinePanel::choose(int row)

@@ -4,6 +4,7 @@
 #include "app/raphe/WrappedLabel.h"
 #include "app/raphe/practice/FormParts.h"
 #include "core/base/Utf8.h"
+#include "core/safety/Warnings.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -31,11 +32,12 @@ QString decisionName(Decision decision)
 
 } // namespace
 
-DecisionDialog::DecisionDialog(
-    const WarningSign &sign, WarningAnswer answer, const std::vector<std::pair<Place, QString>> &places, QWidget *parent)
+DecisionDialog::DecisionDialog(const WarningSign &sign, WarningAnswer answer,
+    const std::vector<std::pair<Place, QString>> &places, Slip slip, QWidget *parent)
     : WorkDialog(capitalised(QString::fromStdString(sign.name)), parent),
       m_sign(sign),
       m_answer(std::move(answer)),
+      m_slip(slip),
       m_decided(new QComboBox),
       m_why(new QLineEdit(QString::fromStdString(m_answer.why))),
       m_told(new QLineEdit(QString::fromStdString(m_answer.told)))
@@ -83,7 +85,8 @@ DecisionDialog::DecisionDialog(
     }
     form().addWidget(hint(tr("Assists a trained practitioner; follow local law, scope of practice and licensed care.")));
     form().addStretch(1);
-    connect(addButton(tr("It was a slip")), &QPushButton::clicked, this, &DecisionDialog::reject);
+    if (slip == Slip::Possible)
+        connect(addButton(tr("It was a slip")), &QPushButton::clicked, this, &DecisionDialog::reject);
     addGap();
     connect(addButton(tr("Not decided yet")), &QPushButton::clicked, this, [this] { record(false); });
     QPushButton *save = addButton(tr("Record"));
@@ -96,6 +99,8 @@ DecisionDialog::DecisionDialog(
 
 void DecisionDialog::reject()
 {
+    if (m_slip == Slip::No)
+        return record(false);
     m_isSlip = true;
     WorkDialog::reject();
 }
@@ -125,6 +130,31 @@ void DecisionDialog::record(bool isDecided)
         m_answer.decided = static_cast<Decision>(m_decided->currentData().toInt());
     }
     accept();
+}
+
+Result<Done> decideOn(VisitSession &session, const WarningSign &sign, DecisionDialog::Slip slip, QWidget *parent)
+{
+    const std::vector<WarningAnswer> before = session.visit().warnings;
+    const auto known = std::find_if(before.begin(), before.end(), [&](const WarningAnswer &answer) {
+        return answer.sign == sign.id && answer.isThere && !answer.isMoved && !isStale(sign, answer, session.visit().date);
+    });
+    WarningAnswer answer{sign.id, true, session.visit().date, session.visit().complaintAt, {}, {}, {}};
+    Result<Done> kept = Done{};
+    if (known != before.end()) {
+        answer = *known;
+    } else {
+        kept = session.answerWarning(answer);
+        if (kept)
+            kept = session.saveNow();
+    }
+    DecisionDialog dialog(sign, answer, session.placesFor(sign), slip, parent);
+    if (dialog.exec() == QDialog::Accepted) {
+        const auto done = session.answerWarning(dialog.answer());
+        return done ? kept : done;
+    }
+    if (dialog.isSlip())
+        session.takeBackSlip(before);
+    return kept;
 }
 
 } // namespace raphe

@@ -122,28 +122,10 @@ void WarningsDialog::answerNo(const std::vector<const WarningSign *> &signs)
     showAnswers();
 }
 
-// On disk before anything is decided: whoever ends the program now finds the work stopped.
-Result<Done> WarningsDialog::keepYes(const WarningAnswer &answer)
-{
-    if (const auto done = m_session.answerWarning(answer); !done)
-        return done.error();
-    return m_session.saveNow();
-}
-
 void WarningsDialog::answerYes(const WarningSign &sign)
 {
-    WarningAnswer answer{sign.id, true, m_session.visit().date, m_session.visit().complaintAt, {}, {}, {}};
-    const std::vector<WarningAnswer> before = m_session.visit().warnings;
-    if (const WarningAnswer *known = answerTo(sign); known && known->isThere)
-        answer = *known;
-    else if (const auto kept = keepYes(answer); !kept)
-        complain(kept.error());
-    DecisionDialog dialog(sign, answer, m_session.placesFor(sign), this);
-    if (dialog.exec() == Accepted) {
-        if (const auto done = m_session.answerWarning(dialog.answer()); !done)
-            complain(done.error());
-    } else if (dialog.isSlip())
-        m_session.takeBackSlip(before);
+    if (const auto done = decideOn(m_session, sign, DecisionDialog::Slip::Possible, this); !done)
+        complain(done.error());
     addNewlyDue();
     showAnswers();
 }

@@ -29,7 +29,6 @@ private:
 
     QWidget *makeGroup(const QString &title, const std::vector<const WarningSign *> &signs);
     void answerNo(const std::vector<const WarningSign *> &signs);
-    [[nodiscard]] Result<Done> keepYes(const WarningAnswer &answer);
     void answerYes(const WarningSign &sign);
     void addNewlyDue();
     void showAnswers();

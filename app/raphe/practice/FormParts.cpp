@@ -67,6 +67,18 @@ QPushButton *pushButton(const QString &text)
     return button;
 }
 
+QPushButton *toggleButton(const QString &text, const QString &about)
+{
+    auto *button = new QPushButton(text);
+    button->setCheckable(true);
+    button->setAutoDefault(false);
+    button->setMinimumHeight(touchTarget);
+    button->setAccessibleName(about);
+    button->setToolTip(about);
+    button->setStyleSheet(QStringLiteral("padding-left: 5px; padding-right: 5px;"));
+    return button;
+}
+
 QScrollArea *scrolled(QWidget *page)
 {
     auto *area = new QScrollArea;

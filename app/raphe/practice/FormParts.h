@@ -27,6 +27,8 @@ class WrappedLabel;
 /// An explanation that stands back.
 [[nodiscard]] WrappedLabel *hint(const QString &text = {});
 [[nodiscard]] QPushButton *pushButton(const QString &text);
+/// A small button that stays down; `about` names it and is its tip.
+[[nodiscard]] QPushButton *toggleButton(const QString &text, const QString &about);
 /// The page in an area that scrolls up and down when the screen is too small for it. Belongs to the caller's layout.
 [[nodiscard]] QScrollArea *scrolled(QWidget *page);
 /// The lines of a text that are not blank, without the spaces around them.

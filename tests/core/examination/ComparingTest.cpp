@@ -1,5 +1,5 @@
 // Like is compared with like, and nothing is said where no figure is published.
-#include "core/examination/Comparing.h"
+#include "core/examination/ComparingWords.h"
 
 #include <gtest/gtest.h>
 
@@ -60,6 +60,18 @@ TEST(ComparingTest, AZScoreOnlyWhereTheSourceGivesAnSd)
     EXPECT_DOUBLE_EQ(scored.z.value(), -2);
 }
 
+TEST(ComparingTest, AnotherSourceIsNamedToo)
+{
+    Movement m = hipFlexion();
+    EXPECT_EQ(comparedWithNorm(m, measured(120), {Sex::Male, 35}).other, nullptr) << "its other bands are no second opinion";
+    m.norms[1].source = "t";
+    const NormComparison both = comparedWithNorm(m, measured(120), {Sex::Male, 35});
+    EXPECT_EQ(both.norm, &m.norms[2]);
+    EXPECT_EQ(both.other, &m.norms[1]);
+    EXPECT_NE(inWords(m, both).find("another sample, men of 20-44 years: 130 degrees (T, from memory)"), std::string::npos)
+        << inWords(m, both);
+}
+
 TEST(ComparingTest, WhatIsMissingIsSaid)
 {
     const Movement m = hipFlexion();
@@ -81,6 +93,18 @@ TEST(ComparingTest, WhatIsMissingIsSaid)
                           why == NoNorm::AgeUnknown ? std::nullopt : std::optional(35)})
                       .norm,
             nullptr);
+}
+
+TEST(ComparingTest, ADeviceThatCannotMeasureItIsNotTold)
+{
+    Movement m = hipFlexion();
+    EXPECT_EQ(deviceFor(m, Device::Goniometer), Device::Goniometer);
+    EXPECT_EQ(deviceFor(m, Device::Tape), std::nullopt) << "degrees";
+    m.unit = Unit::Millimetres;
+    EXPECT_EQ(deviceFor(m, Device::Goniometer), std::nullopt);
+    EXPECT_EQ(deviceFor(m, Device::Ruler), Device::Ruler);
+    EXPECT_EQ(deviceFor(m, Device::Eye), Device::Eye);
+    EXPECT_EQ(deviceFor(m, {}), std::nullopt);
 }
 
 TEST(ComparingTest, SidesAgainstThePublishedError)

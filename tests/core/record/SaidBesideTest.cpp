@@ -60,6 +60,31 @@ TEST(SaidBesideTest, CouldNotAndCouldAfterAll)
     EXPECT_EQ(saidBeside(unable, before), before);
 }
 
+TEST(SaidBesideTest, OfAMovementTheNewValueStandsAndThePainStays)
+{
+    Measure before;
+    before.movement = "hip-internal-rotation";
+    before.side = Side::Right;
+    before.value = 30;
+    before.device = Device::Goniometer;
+    before.painFrom = 25;
+    before.familiar = true;
+    Measure now;
+    now.movement = before.movement;
+    now.side = before.side;
+    now.value = 34;
+    now.device = Device::Phone;
+    const Measure both = saidBeside(before, now);
+    EXPECT_EQ(both.value, 34);
+    EXPECT_EQ(both.device, Device::Phone) << "of the new value";
+    EXPECT_EQ(both.painFrom, 25);
+    EXPECT_TRUE(both.familiar);
+    now.value.reset();
+    now.hurts = true;
+    EXPECT_EQ(saidBeside(before, now).value, 30);
+    EXPECT_TRUE(saidBeside(before, now).hurts);
+}
+
 // Whatever two sound findings say, together they are one that can be written and read.
 TEST(SaidBesideTest, TwoSoundFindingsMakeASoundOne)
 {

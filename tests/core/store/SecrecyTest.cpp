@@ -264,8 +264,8 @@ constexpr const char *lateReason = "snowed in for two days";
 constexpr const char *moveReason = "chosen from the wrong line";
 constexpr const char *errorReason = "belongs to her sister";
 constexpr const char *eraseReason = "emigrated and wished it";
-constexpr const char *passphrase = "seven grey herons wading";
-constexpr const char *nextPassphrase = "a kettle sings at dusk";
+constexpr const char *secretPassphrase = "seven grey herons wading";
+constexpr const char *nextSecretPassphrase = "a kettle sings at dusk";
 constexpr const char *userName = "Agnes Kestrel";
 constexpr const char *otherUser = "Rowan Thistlewood";
 constexpr const char *otherPassphrase = "violet umbrella stand";
@@ -308,7 +308,7 @@ protected:
         return out;
     }
 
-    [[nodiscard]] static NewAccount agnes() { return {"desk", userName, passphrase, cheap, {"stretching", "cupping"}}; }
+    [[nodiscard]] static NewAccount agnes() { return {"desk", userName, secretPassphrase, cheap, {"stretching", "cupping"}}; }
 
 private:
     std::vector<std::pair<const char *, QByteArray>> m_environment;
@@ -338,7 +338,7 @@ TEST_F(Secrecy, NoTextOfAPracticeIsEverWritten)
         EXPECT_TRUE(filled.contains(field)) << "the record leaves out " << field;
 
     std::vector<std::string> texts{typedFirst, amended, amendReason, careTime, lateReason, moveReason, errorReason, eraseReason,
-        passphrase, nextPassphrase, userName, otherUser, otherPassphrase};
+        secretPassphrase, nextSecretPassphrase, userName, otherUser, otherPassphrase};
     const auto take = [&](const std::vector<std::string> &more) { texts.insert(texts.end(), more.begin(), more.end()); };
     Needles needles;
     std::vector<Seen> seen;
@@ -364,7 +364,7 @@ TEST_F(Secrecy, NoTextOfAPracticeIsEverWritten)
             }
         });
         const std::string empty = folder() + "/empty.raphe";
-        static_cast<void>(must(Practice::make(empty, {}, {"desk", "?", passphrase, cheap})));
+        static_cast<void>(must(Practice::make(empty, {}, {"desk", "?", secretPassphrase, cheap})));
         readable = bytesOfFile(empty);
         fs::remove(empty);
 
@@ -410,7 +410,7 @@ TEST_F(Secrecy, NoTextOfAPracticeIsEverWritten)
             EXPECT_NE(out.json.find("crescent birthmark"), std::string::npos);
         }
         const auto rowan = must(practice.addAccount({"room", otherUser, otherPassphrase, cheap}));
-        must(practice.changePassphrase(std::string_view(passphrase), std::string_view(nextPassphrase), cheap));
+        must(practice.changePassphrase(std::string_view(secretPassphrase), std::string_view(nextSecretPassphrase), cheap));
         must(practice.saveSettings(fullSettings()));
 
         // Long ones: more than the two megabytes that SQLite keeps in memory before it uses a temporary file.
