@@ -354,6 +354,7 @@ TEST_F(ExamineTest, TheWheelScrollsAndChoosesNoEndFeel)
 TEST_F(ExamineTest, ASignThatIsFoundStopsTheWork)
 {
     ASSERT_FALSE(session().isLocked());
+    session().record(TestResult{"blood-pressure", Side::Right, {}, false, {}, {}, {184, 90}, {}, {}});
     inNext<DecisionDialog>([&](DecisionDialog &dialog) {
         EXPECT_TRUE(session().isLocked()) << "before anything is decided";
         ASSERT_EQ(visit().warnings.size(), 1U);
@@ -362,7 +363,6 @@ TEST_F(ExamineTest, ASignThatIsFoundStopsTheWork)
         EXPECT_EQ(stored().warnings, visit().warnings) << "it is on disk";
         dialog.reject(); // Escape
     });
-    session().record(TestResult{"blood-pressure", Side::Right, {}, false, {}, {}, {184, 90}, {}, {}});
     QCoreApplication::processEvents();
     ASSERT_EQ(visit().warnings.size(), 1U);
     EXPECT_TRUE(session().isLocked()) << "not decided, and no slip";

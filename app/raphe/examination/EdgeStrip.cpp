@@ -111,7 +111,7 @@ void EdgeStrip::paintEvent(QPaintEvent *)
     }
 }
 
-// The first press chooses, each further one is one grade more: clear, 1, 2, 3, 4, nothing.
+// A press chooses; each one on the chosen step is one grade more: clear, 1, 2, 3, 4, nothing.
 void EdgeStrip::mousePressEvent(QMouseEvent *event)
 {
     for (std::size_t i = 0; i < m_sweep.steps.size(); ++i) {

@@ -42,10 +42,10 @@ SweepDialog::SweepDialog(VisitSession &session, const Sweep &sweep, bool isHeigh
     m_at->setProperty("role", QStringLiteral("head"));
     column->addWidget(m_at);
     column->addWidget(m_marks);
-    column->addWidget(
-        hint(tr("Digits 0 to 4 mark how tender a step is and go on, C is clear, Delete takes back, arrows go back and "
-                "forth; or press a step, once more for each grade. Steps of 25 mm are a custom of the trade, without a "
-                "published source.")));
+    column->addWidget(hint(
+        tr("Digits 0 to 4 mark how tender a step is and go on, C is clear, Delete takes back, arrows go back and "
+           "forth; or press a step, and again for clear and for each grade. Steps of 25 mm are a custom of the trade, without a "
+           "published source.")));
     column->addStretch(1);
     auto *row = new QHBoxLayout;
     row->addStretch(1);

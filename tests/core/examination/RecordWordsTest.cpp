@@ -56,6 +56,7 @@ TEST(RecordWordsTest, ATestSaysItsAnswerInItsForm)
     EXPECT_TRUE(inWords(examination(), reflex).ends_with(": 2 of 4")) << inWords(examination(), reflex);
     TestResult gone;
     gone.test = "no-longer-there";
+    gone.side = Side::Midline;
     gone.present = true;
     EXPECT_EQ(inWords(examination(), gone), "no-longer-there: present");
 }
