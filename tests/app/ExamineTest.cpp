@@ -321,6 +321,12 @@ TEST_F(ExamineTest, HalfABloodPressureWaitsAndUndoTakesItOff)
     session().undoStack().undo();
     EXPECT_EQ(named<QLineEdit>("RIGHT blood pressure, systolic")->text(), QString());
     EXPECT_EQ(named<QLineEdit>("RIGHT blood pressure, diastolic")->text(), QString());
+    write("RIGHT blood pressure, systolic", "150");
+    const auto fresh = session().startVisit(session().patientId());
+    ASSERT_TRUE(fresh.ok());
+    ASSERT_TRUE(session().open(fresh.value()).ok());
+    window().examine().showSheet("low-back-pelvis");
+    EXPECT_EQ(named<QLineEdit>("RIGHT blood pressure, systolic")->text(), QString()) << "that was of another visit";
 }
 
 TEST_F(ExamineTest, AnEmptyAnswerDoesNotTakeCouldNotAway)

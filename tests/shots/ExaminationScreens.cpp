@@ -23,7 +23,7 @@ template <class Dialog> bool shown(Dialog &dialog, const QString &pattern, const
 {
     dialog.show();
     const bool isSaved = QTest::qWaitForWindowExposed(&dialog) && save(dialog, pattern, screen);
-    dialog.close();
+    dialog.hide(); // closing may ask
     return isSaved;
 }
 

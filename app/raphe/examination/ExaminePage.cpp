@@ -168,6 +168,7 @@ void ExaminePage::begin()
     if (m_shownFor != m_session.visitId()) {
         m_shownFor = m_session.visitId();
         m_isChosen = false;
+        m_sheet = nullptr; // all rows anew: nothing typed for one patient stays for the next
     }
     offerSheets();
     m_parts->tabBar()->setFocus();

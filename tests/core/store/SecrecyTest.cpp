@@ -63,6 +63,7 @@ public:
     {
         addWindows(text, m_utf8);
         addWindows(inUtf16(text), m_utf16);
+        std::erase_if(m_utf16, isOfNumbers);
         addWord(text);
         std::string word;
         for (const char c : text + " ") {
@@ -145,6 +146,12 @@ private:
         return static_cast<std::size_t>(static_cast<unsigned char>(two[0])) << 8 | static_cast<unsigned char>(two[1]);
     }
 
+    // Without a letter: four digits in UTF-16 also stand in a table of rising numbers, as SQLite's index of its log is one. UTF-8
+    // is searched for them.
+    static bool isOfNumbers(const std::string &eight)
+    {
+        return std::none_of(eight.begin(), eight.end(), [](unsigned char c) { return std::isalpha(c) != 0 || c >= 0x80; });
+    }
     void addWindows(const std::string &bytes, std::set<std::string> &to)
     {
         for (std::size_t i = 0; i + window <= bytes.size(); ++i) {
