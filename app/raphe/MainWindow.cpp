@@ -202,20 +202,22 @@ MainWindow::Middle MainWindow::middle() const
     return shown == m_intake ? Middle::Intake : shown == m_examine ? Middle::Examine : Middle::Body;
 }
 
-void MainWindow::toggle(Middle middle)
+void MainWindow::toggleIntake()
 {
-    const bool isBack = this->middle() == middle;
-    showMiddle(isBack ? m_before : middle);
-    if (isBack)
-        m_before = Middle::Body;
+    showMiddle(isIntake() ? m_beforeIntake : Middle::Intake);
+}
+
+void MainWindow::toggleExamine()
+{
+    showMiddle(middle() == Middle::Examine ? Middle::Body : Middle::Examine);
 }
 
 void MainWindow::showMiddle(Middle middle)
 {
     const std::pair<Middle, QWidget *> pages[] = {
         {Middle::Body, m_bodies}, {Middle::Intake, m_intake}, {Middle::Examine, m_examine}};
-    if (middle != this->middle())
-        m_before = this->middle();
+    if (middle == Middle::Intake && !isIntake())
+        m_beforeIntake = this->middle();
     QWidget *shown = nullptr;
     for (const auto &[which, page] : pages) {
         if (which == middle)
@@ -365,11 +367,11 @@ void MainWindow::makeToolBar()
         bar->addWidget(button);
         return button;
     };
-    m_toIntake = addButton(tr("Intake"), tr("Complaint, pain drawing, consent; and back (E, while typing Alt+E)"),
-        [this] { toggle(Middle::Intake); });
+    m_toIntake = addButton(
+        tr("Intake"), tr("Complaint, pain drawing, consent; and back (E, while typing Alt+E)"), [this] { toggleIntake(); });
     m_toIntake->setCheckable(true);
-    m_toExamine = addButton(tr("Examine"), tr("Movements, joints and tests on a sheet; and back (M, while typing Alt+M)"),
-        [this] { toggle(Middle::Examine); });
+    m_toExamine = addButton(tr("Examine"),
+        tr("Movements, joints and tests on a sheet; and back to the body (M, while typing Alt+M)"), [this] { toggleExamine(); });
     m_toExamine->setCheckable(true);
     auto *views = addButton(tr("Views"), tr("Which views are shown (V: the next)"), [] {});
     auto *list = new QMenu(views);
@@ -457,13 +459,13 @@ void MainWindow::makeShortcuts()
     on(QKeySequence(Qt::ALT | Qt::Key_C), [this] { askConsent(); });
     for (const int held : {0, static_cast<int>(Qt::ALT)}) {
         on(QKeySequence(held | Qt::Key_A), [this] { m_banner->ask(); });
-        on(QKeySequence(held | Qt::Key_E), [this] { toggle(Middle::Intake); });
+        on(QKeySequence(held | Qt::Key_E), [this] { toggleIntake(); });
         on(QKeySequence(held | Qt::Key_L), [this] {
             if (isIntake())
                 showMiddle(Middle::Body);
             m_line->begin();
         });
-        on(QKeySequence(held | Qt::Key_M), [this] { toggle(Middle::Examine); });
+        on(QKeySequence(held | Qt::Key_M), [this] { toggleExamine(); });
     }
     on(QKeySequence(Qt::Key_G),
         [this] { makePass(middle() == Middle::Examine ? m_examine->placesOfPass() : m_reasonPanel->placesToCheck()); });

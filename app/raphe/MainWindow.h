@@ -88,7 +88,8 @@ private:
     void tell(const QString &message);
     void decideOnSign(const QString &id);
     [[nodiscard]] bool mayExamine();
-    void toggle(Middle middle);
+    void toggleIntake();
+    void toggleExamine();
     void makePass(const std::vector<Place> &places);
     void makeSweep();
     // Pages, in MainWindowPages.cpp.
@@ -128,7 +129,7 @@ private:
     LineBar *m_line;
     FeelPanel *m_feel;
     QStackedWidget *m_middle = nullptr; // the body, intake, or the sheet
-    Middle m_before = Middle::Body; // stood there, where one goes back to
+    Middle m_beforeIntake = Middle::Body; // where one goes back to
     QWidget *m_right = nullptr; // of the place aimed at
     QToolButton *m_toIntake = nullptr;
     QToolButton *m_toExamine = nullptr;

@@ -70,6 +70,7 @@ bool photographExamination(VisitSession &session, MainWindow &window, const Them
     isGood = shown(pedals, name, "pedals") && isGood;
 
     window.showMiddle(MainWindow::Middle::Body);
+    window.resize(1280, 800);
     session.aimAt({{StructureId{"l4-l5"}, Side::Right}, {}, {}});
     QApplication::setActiveWindow(&window);
     QTest::keyClick(&window.bodyView(View::Back), Qt::Key_Y);

@@ -25,6 +25,7 @@ PedalsDialog::PedalsDialog(Settings &settings, QWidget *parent)
     : QDialog(parent), m_settings(settings), m_message(hint()), m_save(pushButton(tr("Save")))
 {
     setWindowTitle(tr("Pedals"));
+    setMinimumWidth(400);
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(16, 16, 16, 16);
     column->setSpacing(10);
