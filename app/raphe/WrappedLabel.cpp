@@ -28,7 +28,7 @@ bool WrappedLabel::event(QEvent *event)
 void WrappedLabel::resizeEvent(QResizeEvent *event)
 {
     QLabel::resizeEvent(event);
-    m_isPlaced = true;
+    m_isPlaced = event->size().width() > 0; // a splitter gives nothing to what it has not shown yet
     fit();
 }
 

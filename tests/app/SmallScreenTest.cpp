@@ -1,5 +1,6 @@
 // On the smallest window that the program offers nothing is squeezed: every button keeps its height for a finger and lies whole
 // within what holds it. The window fits a laptop's 1366 x 768 less a title bar and a task bar.
+#include "app/raphe/WrappedLabel.h"
 #include "tests/app/Window.h"
 
 #include "app/raphe/Style.h"
@@ -68,6 +69,22 @@ TEST_F(SmallScreen, StaysAsWideAsItWasOpened)
         EXPECT_EQ(small.width(), 1280) << when;
         QTest::keyClick(&small, Qt::Key_M);
     }
+}
+
+// What a splitter shows for the first time is no pixel wide for a moment: the height of its words then would make the window grow
+// for good.
+TEST_F(SmallScreen, AColumnThatWasNeverShownAsksForNoHeight)
+{
+    MainWindow small(session());
+    small.resize(1280, 700);
+    small.showMiddle(MainWindow::Middle::Intake);
+    small.show();
+    QCoreApplication::processEvents();
+    small.showMiddle(MainWindow::Middle::Body);
+    for (const auto *label : small.findChildren<WrappedLabel *>())
+        if (label->isVisible()) {
+            EXPECT_LT(label->minimumHeight(), 120) << label->text().toStdString();
+        }
 }
 
 } // namespace raphe::test
