@@ -1,6 +1,7 @@
 #include "app/raphe/WrappedLabel.h"
 
 #include <QEvent>
+#include <QResizeEvent>
 
 #include <algorithm>
 

@@ -350,9 +350,9 @@ std::vector<ClusterCount> ExaminePage::countsNow() const
         const bool isOnSheet = std::all_of(cluster.parts.begin(), cluster.parts.end(), [&](const Cluster::Part &part) {
             return std::find(m_sheet->tests.begin(), m_sheet->tests.end(), part.test) != m_sheet->tests.end();
         });
-        ClusterCount count = countOf(cluster, m_session.visit().tests);
+        const ClusterCount count = countOf(cluster, m_session.visit().tests);
         if (isOnSheet && count.done + count.unable > 0)
-            counts.push_back(std::move(count));
+            counts.push_back(count);
     }
     return counts;
 }
