@@ -191,7 +191,8 @@ private:
         WarningsDialog warnings(session);
         saveDialog(warnings, "44-warning-signs");
         const WarningSign &sign = *m_adviser.rules().signs().find("leg-clot-suspicion");
-        DecisionDialog decision(sign, {sign.id, true, session.visit().date, {}, {}, {}, {}}, session.placesFor(sign), DecisionDialog::Slip::Possible);
+        DecisionDialog decision(
+            sign, {sign.id, true, session.visit().date, {}, {}, {}, {}}, session.placesFor(sign), DecisionDialog::Slip::Possible);
         saveDialog(decision, "45-decision");
         CautionsDialog cautions(session);
         saveDialog(cautions, "46-cautions");
