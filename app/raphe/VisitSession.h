@@ -86,6 +86,8 @@ public:
 
     // Warning signs. What was answered at other visits of this patient counts as long as it is not stale.
     [[nodiscard]] std::vector<const WarningSign *> warningsToAsk() const;
+    /// The answer of this visit that still holds; nullptr when there is none.
+    [[nodiscard]] const WarningAnswer *answerTo(const WarningSign &sign) const;
     /// Replaces an answer to the same sign. Fails with NotAllowed where the answer is final; cannot be undone.
     [[nodiscard]] Result<Done> answerWarning(const WarningAnswer &answer);
     /// Puts the answers back as they were before a yes that nobody had decided on and that was a slip.

@@ -174,12 +174,10 @@ void VisitSession::record(const TestResult &result)
     replaceOrAdd(after.tests, result);
     const ExamTest *test = examination().findTest(result.test);
     apply(std::move(after), QString::fromStdString(namedWithSide(test ? test->name : result.test, result.side)));
-    const std::string sign = test && !isReadOnly() ? signRaisedBy(*test, result) : std::string();
-    const auto &answers = m_visit.warnings;
-    const bool isKnown = std::any_of(
-        answers.begin(), answers.end(), [&](const WarningAnswer &answer) { return answer.sign == sign && answer.isThere; });
-    if (!sign.empty() && !isKnown)
-        Q_EMIT signFound(QString::fromStdString(sign));
+    const WarningSign *sign = test && !isReadOnly() ? adviser().rules().signs().find(signRaisedBy(*test, result)) : nullptr;
+    const WarningAnswer *known = sign ? answerTo(*sign) : nullptr;
+    if (sign && !(known && known->isThere))
+        Q_EMIT signFound(QString::fromStdString(sign->id));
 }
 
 void VisitSession::removeResult(const std::string &test, Side side)

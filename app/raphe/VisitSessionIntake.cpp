@@ -44,6 +44,13 @@ void VisitSession::takeEmergenciesOfTheDay()
     }
 }
 
+const WarningAnswer *VisitSession::answerTo(const WarningSign &sign) const
+{
+    const auto &answers = m_visit.warnings;
+    const auto it = std::find_if(answers.begin(), answers.end(), [&](const WarningAnswer &a) { return a.sign == sign.id; });
+    return it == answers.end() || it->isMoved || isStale(sign, *it, m_visit.date) ? nullptr : &*it;
+}
+
 Result<Done> VisitSession::answerWarning(const WarningAnswer &answer)
 {
     if (!mayChange())

@@ -26,9 +26,6 @@ enum class AnswerForm { Pain, Grade, Present, Values };
 [[nodiscard]] AnswerForm answerFormOf(TestKind kind);
 /// The highest grade of such a test; only where it is graded.
 [[nodiscard]] int highestGradeOf(TestKind kind);
-struct ExamTest;
-/// The warning sign that this answer to the test is; empty when none.
-[[nodiscard]] std::string signRaisedBy(const ExamTest &test, const TestResult &result);
 /// The grade that is as it should be.
 [[nodiscard]] int usualGradeOf(TestKind kind);
 
@@ -85,6 +82,9 @@ struct ExamTest {
     std::optional<RaisedSign> raises;
     std::vector<Accuracy> accuracy;
 };
+
+/// The warning sign that this answer to the test is; empty when none.
+[[nodiscard]] std::string signRaisedBy(const ExamTest &test, const TestResult &result);
 
 /// Tests that are counted together.
 struct Cluster {

@@ -4,7 +4,6 @@
 #include "app/raphe/WrappedLabel.h"
 #include "app/raphe/practice/FormParts.h"
 #include "core/base/Utf8.h"
-#include "core/safety/Warnings.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -135,12 +134,9 @@ void DecisionDialog::record(bool isDecided)
 Result<Done> decideOn(VisitSession &session, const WarningSign &sign, DecisionDialog::Slip slip, QWidget *parent)
 {
     const std::vector<WarningAnswer> before = session.visit().warnings;
-    const auto known = std::find_if(before.begin(), before.end(), [&](const WarningAnswer &answer) {
-        return answer.sign == sign.id && answer.isThere && !answer.isMoved && !isStale(sign, answer, session.visit().date);
-    });
     WarningAnswer answer{sign.id, true, session.visit().date, session.visit().complaintAt, {}, {}, {}};
     Result<Done> kept = Done{};
-    if (known != before.end()) {
+    if (const WarningAnswer *known = session.answerTo(sign); known && known->isThere) {
         answer = *known;
     } else {
         kept = session.answerWarning(answer);

@@ -4,7 +4,6 @@
 #include "app/raphe/WrappedLabel.h"
 #include "app/raphe/intake/DecisionDialog.h"
 #include "app/raphe/practice/FormParts.h"
-#include "core/safety/Warnings.h"
 
 #include <QButtonGroup>
 #include <QHBoxLayout>
@@ -97,19 +96,12 @@ QWidget *WarningsDialog::makeGroup(const QString &title, const std::vector<const
     }
     connect(group.noToAll, &QPushButton::clicked, this, [this, signs] {
         std::vector<const WarningSign *> open;
-        std::copy_if(
-            signs.begin(), signs.end(), std::back_inserter(open), [this](const WarningSign *sign) { return !answerTo(*sign); });
+        std::copy_if(signs.begin(), signs.end(), std::back_inserter(open),
+            [this](const WarningSign *sign) { return !m_session.answerTo(*sign); });
         answerNo(open);
     });
     m_groups.push_back(std::move(group));
     return box;
-}
-
-const WarningAnswer *WarningsDialog::answerTo(const WarningSign &sign) const
-{
-    const auto &answers = m_session.visit().warnings;
-    const auto it = std::find_if(answers.begin(), answers.end(), [&](const WarningAnswer &a) { return a.sign == sign.id; });
-    return it == answers.end() || it->isMoved || isStale(sign, *it, m_session.visit().date) ? nullptr : &*it;
 }
 
 void WarningsDialog::answerNo(const std::vector<const WarningSign *> &signs)
@@ -149,7 +141,7 @@ void WarningsDialog::showAnswers()
     for (const Group &group : m_groups) {
         std::size_t openHere = 0;
         for (const Row &row : group.rows) {
-            const WarningAnswer *answer = answerTo(*row.sign);
+            const WarningAnswer *answer = m_session.answerTo(*row.sign);
             row.no->group()->setExclusive(false); // else the last choice cannot be taken back
             row.no->setChecked(answer && !answer->isThere);
             row.yes->setChecked(answer && answer->isThere);

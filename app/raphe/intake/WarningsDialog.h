@@ -32,7 +32,6 @@ private:
     void answerYes(const WarningSign &sign);
     void addNewlyDue();
     void showAnswers();
-    [[nodiscard]] const WarningAnswer *answerTo(const WarningSign &sign) const;
 
     VisitSession &m_session;
     QVBoxLayout *m_list;
