@@ -15,6 +15,7 @@
 #include <QApplication>
 #include <QDir>
 #include <QMessageBox>
+#include <QScreen>
 #include <QStandardPaths>
 
 #include <fcntl.h>
@@ -148,7 +149,11 @@ Ended workOn(const Given &given)
         return {fail(errorText(scope.error())), {}};
     MainWindow window(session);
     Lock lock(session, window);
-    window.show();
+    constexpr int titleBar = 40; // pixels that a window may need for its frame, which is not known yet
+    if (window.height() + titleBar > window.screen()->availableSize().height())
+        window.showMaximized();
+    else
+        window.show();
     // Who comes back to the visit that was open needs no list; another user must not fall into it.
     if (given.visit != 0 && given.account == keys->account) {
         static_cast<void>(session.open(given.visit));

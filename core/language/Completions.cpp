@@ -79,9 +79,10 @@ private:
                 if (says.starts_with(typed) && says != typed)
                     found.push_back(says);
         for (const auto &[word, says] : m_words.list().words)
-            for (const std::string &phrase : says)
-                if (word != LineWord::Filler && phrase.starts_with(typed) && phrase != typed)
-                    found.push_back(phrase);
+            if (word != LineWord::Filler && std::find(says.begin(), says.end(), typed) == says.end()) // else it is said already
+                for (const std::string &phrase : says)
+                    if (phrase.starts_with(typed))
+                        found.push_back(phrase);
         for (const std::string &texture : m_words.list().textures)
             if (texture.starts_with(typed) && texture != typed)
                 found.push_back(texture);

@@ -27,6 +27,8 @@ private:
     Mark &add(MarkKind kind, std::size_t end);
     void addBreak(MarkKind kind);
     void addBare(MarkKind kind, double number, std::size_t end);
+    // A point behind a whole word ends a clause, as a comma does; 'glute. max.' and 'r. hip' are cut short.
+    [[nodiscard]] bool isFullStop(std::size_t token) const;
     // 'slr r: 60 l: 80', 'hip flexion: 90': within one clause.
     [[nodiscard]] bool isColonWithin() const;
     void addNumber();

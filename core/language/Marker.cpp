@@ -49,9 +49,24 @@ void LineMarker::step()
     case TokenKind::Number: return addNumber();
     case TokenKind::Slash: ++m_at; return;
     case TokenKind::Word:
-        if (!addLetterAndNumber())
+        if (isFullStop(m_at))
+            addBreak(MarkKind::Break);
+        else if (!addLetterAndNumber())
             addPhraseOrName();
     }
+}
+
+bool LineMarker::isFullStop(std::size_t token) const
+{
+    constexpr std::size_t shortest = 4; // letters of a word that is hardly cut short; our choice
+    const bool isLast = token + 1 == m_tokens.size();
+    const bool isStop = token > 0 && m_tokens[token].text == "." && m_tokens[token].glued && (isLast || !m_tokens[token + 1].glued);
+    if (!isStop)
+        return false;
+    const Token &before = m_tokens[token - 1];
+    const bool isWhole = before.kind == TokenKind::Number || before.text.size() >= shortest;
+    const bool isInName = !m_marks.empty() && m_marks.back().kind == MarkKind::Name && m_marks.back().end == before.end;
+    return isWhole && !isInName;
 }
 
 bool LineMarker::isColonWithin() const

@@ -117,7 +117,7 @@ void LineMarker::addUnable(std::size_t end)
     while (from < m_tokens.size() && (m_tokens[from].kind == TokenKind::Colon || m_tokens[from].kind == TokenKind::Dash))
         ++from;
     std::size_t to = from;
-    while (to < m_tokens.size() && m_tokens[to].kind != TokenKind::Comma)
+    while (to < m_tokens.size() && m_tokens[to].kind != TokenKind::Comma && !isFullStop(to))
         ++to;
     Mark &mark = add(MarkKind::Unable, to);
     if (from < to)

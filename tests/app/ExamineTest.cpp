@@ -1,6 +1,7 @@
 // The sheet in the window: what is answered is recorded at once on its side, undone in order, stands in the timeline, and is
 // greyed with the reason where a caution bars it.
 #include "app/raphe/WrappedLabel.h"
+#include "app/raphe/examination/SheetRow.h"
 #include "app/raphe/examination/TimelinePanel.h"
 #include "app/raphe/intake/ChoiceRow.h"
 #include "app/raphe/intake/DecisionDialog.h"
@@ -339,6 +340,7 @@ TEST_F(ExamineTest, AnEmptyAnswerDoesNotTakeCouldNotAway)
     unable.place = {StructureId{"l4-l5"}, Side::Right};
     unable.unable = "plaster";
     session().record(unable);
+    part(1);
     auto *feel = named<QComboBox>("right L4/L5 segment: end feel");
     Q_EMIT feel->activated(0);
     ASSERT_NE(session().findingAt(unable.place), nullptr);
@@ -380,6 +382,7 @@ TEST_F(ExamineTest, ASignThatIsFoundStopsTheWork)
 TEST_F(ExamineTest, TestsThatALaterAnswerCallsForComeOntoTheSheet)
 {
     window().examine().showSheet("neck");
+    part(2);
     const auto isOn = [this](const char *test) {
         const QString name = QString::fromStdString(session().examination().findTest(test)->name);
         const auto rows = window().examine().findChildren<ChoiceRow *>();
@@ -402,11 +405,28 @@ TEST_F(ExamineTest, EverySheetFillsAndNamesItsWidgets)
 {
     for (const Sheet &sheet : session().examination().sheets) {
         window().examine().showSheet(sheet.id);
-        for (const auto *widget : window().examine().findChildren<QWidget *>())
-            if (widget->focusPolicy() & Qt::TabFocus && qobject_cast<const QLineEdit *>(widget)) {
-                EXPECT_FALSE(widget->accessibleName().isEmpty()) << sheet.id;
-            }
+        for (const int index : {0, 1, 2}) {
+            part(index);
+            for (const auto *widget : window().examine().findChildren<QWidget *>())
+                if (widget->focusPolicy() & Qt::TabFocus && qobject_cast<const QLineEdit *>(widget)) {
+                    EXPECT_FALSE(widget->accessibleName().isEmpty()) << sheet.id;
+                }
+        }
     }
+}
+
+// To build all rows took longer than to open the visit.
+TEST_F(ExamineTest, WhatIsNotLookedAtIsNotBuilt)
+{
+    const auto rows = [this] { return window().examine().findChildren<SheetRow *>().size(); };
+    const auto movements = rows();
+    part(2);
+    EXPECT_GT(rows(), movements);
+    window().showMiddle(MainWindow::Middle::Body);
+    window().examine().showSheet("hip");
+    EXPECT_EQ(rows(), 0);
+    window().showMiddle(MainWindow::Middle::Examine);
+    EXPECT_GT(rows(), 0);
 }
 
 } // namespace raphe::test

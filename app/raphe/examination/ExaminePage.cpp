@@ -104,6 +104,7 @@ ExaminePage::ExaminePage(VisitSession &session, QWidget *parent)
     });
     connect(&session, &VisitSession::findingsChanged, this, &ExaminePage::refresh);
     connect(&session, &VisitSession::intakeChanged, this, &ExaminePage::refresh);
+    connect(m_parts, &QTabWidget::currentChanged, this, &ExaminePage::refresh);
     offerSheets();
 }
 
@@ -225,9 +226,28 @@ void ExaminePage::fill()
 {
     qDeleteAll(m_rows);
     m_rows.clear();
-    fillMovements();
-    fillSegments();
-    fillTests();
+    m_filled.clear();
+    m_tests = testsNow();
+    for (QScrollArea *area : m_areas)
+        put(area, new QWidget);
+    refresh();
+}
+
+void ExaminePage::fillSeen()
+{
+    const int part = m_parts->currentIndex();
+    if (!m_filled.insert(part).second)
+        return;
+    switch (part) {
+    case Movements: return fillMovements();
+    case Joints: return fillSegments();
+    default: return fillTests();
+    }
+}
+
+void ExaminePage::showEvent(QShowEvent *event)
+{
+    QWidget::showEvent(event);
     refresh();
 }
 
@@ -274,11 +294,11 @@ void ExaminePage::fillTests()
     auto *page = new QWidget;
     QGridLayout *grid = gridOn(page, 3);
     std::string position;
-    m_tests = testsNow();
     for (const ExamTest *test : m_tests) {
         if (test->position != position) {
             position = test->position;
             QLabel *head = hint(capitalised(QString::fromStdString(position)));
+            head->setContentsMargins(0, 8, 0, 0);
             grid->addWidget(head, grid->rowCount(), 0, 1, 4);
         }
         add(new TestRow(m_session, *test), *grid);
@@ -288,6 +308,9 @@ void ExaminePage::fillTests()
 
 void ExaminePage::refresh()
 {
+    if (!isVisible())
+        return; // what nobody sees is not built
+    fillSeen();
     if (m_tests != testsNow()) // later: what has just been answered may be in a row that goes
         QMetaObject::invokeMethod(this, &ExaminePage::fill, Qt::QueuedConnection);
     const Cautions cautions = m_session.cautions();

@@ -46,11 +46,16 @@ Q_SIGNALS:
     void passWanted(const std::vector<Place> &places);
     void bodyWanted();
 
+protected:
+    void showEvent(QShowEvent *event) override;
+
 private:
     [[nodiscard]] QWidget *makeHead();
     void offerSheets();
     void show(const Sheet &sheet);
+    /// Empties the sheet; each of its parts is filled when it is first looked at.
     void fill();
+    void fillSeen();
     void add(SheetRow *row, QGridLayout &grid);
     [[nodiscard]] std::vector<const ExamTest *> testsNow() const;
     void fillMovements();
@@ -75,6 +80,7 @@ private:
     WrappedLabel *m_counts;
     QPushButton *m_worth; // what the counts are worth
     std::vector<SheetRow *> m_rows;
+    std::set<int> m_filled; // parts
     std::vector<const ExamTest *> m_tests; // shown
     std::int64_t m_shownFor = 0; // the visit for which the sheet was proposed
     bool m_isChosen = false; // the sheet, by hand

@@ -14,6 +14,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <utility>
 
 namespace raphe {
@@ -27,9 +28,13 @@ QLabel *chipLabel(const QString &text, const char *role)
     auto *label = new QLabel(text);
     label->setProperty("chip", QString::fromLatin1(role));
     label->setTextFormat(Qt::PlainText);
-    label->setMinimumHeight(touchTarget - 8);
-    constexpr int longest = 70; // letters in one line: a chip never widens the window
-    label->setWordWrap(text.size() > longest);
+    label->setWordWrap(true);
+    label->ensurePolished();
+    // A label that wraps guesses its own size, and forgets its frame: 10 and 4 pixels at each side (Style.cpp).
+    constexpr QSize frame(20, 8);
+    constexpr int longest = 340; // pixels: a chip never widens the window
+    const QSize words = label->fontMetrics().boundingRect({0, 0, longest, QWIDGETSIZE_MAX}, Qt::TextWordWrap, text).size();
+    label->setFixedSize(words.width() + 1 + frame.width(), std::max(words.height() + frame.height(), touchTarget - 8));
     return label;
 }
 

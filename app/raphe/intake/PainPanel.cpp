@@ -251,9 +251,16 @@ QString PainPanel::placeWords() const
     return words.join(QStringLiteral("; "));
 }
 
+void PainPanel::showEvent(QShowEvent *event)
+{
+    QWidget::showEvent(event);
+    measure();
+}
+
+// Only where it is seen: the first time takes a moment.
 void PainPanel::measure()
 {
-    if (m_session.visitId() == 0)
+    if (m_session.visitId() == 0 || !isVisible())
         return;
     if (!m_share) {
         auto share = readEmbeddedBodyShare(*m_session.knowledge().atlas, *m_session.knowledge().body);

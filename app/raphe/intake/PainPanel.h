@@ -33,6 +33,9 @@ Q_SIGNALS:
     void patientWanted();
     void refused(const QString &message);
 
+protected:
+    void showEvent(QShowEvent *event) override;
+
 private:
     void confirm();
     [[nodiscard]] QWidget *makeTools();

@@ -59,6 +59,15 @@ TEST(ReadLine, LaterClausesSpeakOfTheStructureBefore)
         {"l2/3 and l3/4 stiff 1", "midline l2-l3 stiff 1; midline l3-l4 stiff 1"}});
 }
 
+TEST(ReadLine, AFullStopEndsWhatIsSaidButAShortenedWordGoesOn)
+{
+    expectAll({{"si right stiff, felt after left. r psoas tender 2", "right sacroiliac-joint stiff compared; right psoas-major tender 2"},
+        {"si right stiff, sure. t3 stuck 1", "right sacroiliac-joint stiff certain; midline vertebra-t3 stiff 1"},
+        {"psoas t2 right. iliacus clear left.", "right psoas-major tender 2; left iliacus not-tender free"},
+        {"r. psoas t2", "right psoas-major tender 2"}, {"r biceps fem. t2", "right biceps-femoris tender 2"},
+        {"l psoas could not: too sore. r psoas t3", "left psoas-major unable: too sore; right psoas-major tender 3"}});
+}
+
 TEST(ReadLine, AVertebraAndAGradeAreToldApart)
 {
     expectAll({{"t3 stuck 1", "midline vertebra-t3 stiff 1"}, {"r ql t3", "right quadratus-lumborum tender 3"},
@@ -146,6 +155,7 @@ TEST(Completions, OfferNamesMovementsAndWords)
     EXPECT_TRUE(offers("r ql ten", "tender"));
     EXPECT_TRUE(offers("knee fl", "knee flexion"));
     EXPECT_TRUE(offers("r ql rop", "ropy"));
+    EXPECT_FALSE(offers("ql right", "right side")) << "said already";
     EXPECT_TRUE(completions("r ql ", 5, words).empty()) << "nothing is being typed";
     EXPECT_TRUE(completions("", 0, words).empty());
 }
