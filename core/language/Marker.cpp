@@ -60,7 +60,8 @@ bool LineMarker::isFullStop(std::size_t token) const
 {
     constexpr std::size_t shortest = 4; // letters of a word that is hardly cut short; our choice
     const bool isLast = token + 1 == m_tokens.size();
-    const bool isStop = token > 0 && m_tokens[token].text == "." && m_tokens[token].glued && (isLast || !m_tokens[token + 1].glued);
+    const bool isStop =
+        token > 0 && m_tokens[token].text == "." && m_tokens[token].glued && (isLast || !m_tokens[token + 1].glued);
     if (!isStop)
         return false;
     const Token &before = m_tokens[token - 1];

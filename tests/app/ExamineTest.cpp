@@ -282,6 +282,14 @@ TEST_F(ExamineTest, ASignedVisitIsGreyAndTakesNothing)
     choose("sacroiliac distraction", 2);
     EXPECT_TRUE(visit().measures.empty());
     EXPECT_TRUE(visit().tests.empty());
+    const auto buttons = window().findChildren<QPushButton *>();
+    const auto says = [&](const QString &text) {
+        return std::any_of(buttons.begin(), buttons.end(), [&](const QPushButton *b) { return b->text() == text; });
+    };
+    const std::size_t signs = session().warningsToAsk().size();
+    ASSERT_GT(signs, 0U);
+    EXPECT_TRUE(says(QStringLiteral("Warning signs: %1 not asked").arg(signs)));
+    EXPECT_FALSE(says(QStringLiteral("Consent: all asked")));
 }
 
 TEST_F(ExamineTest, UndoInAFieldIsTheVisitsOnceNothingIsTyped)

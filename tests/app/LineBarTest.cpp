@@ -92,6 +92,21 @@ TEST_F(LineBarTest, AMistakeIsNamedAndNothingIsLost)
     EXPECT_EQ(line().text(), QStringLiteral("r glute max tender 9"));
 }
 
+TEST_F(LineBarTest, AnAnswerIsTakenByKeysAndTypingGoesOnBehindIt)
+{
+    type("l4/5 r stiff 1. t3 right");
+    QPushButton *segment = answer(QStringLiteral("T3/T4"));
+    ASSERT_NE(segment, nullptr);
+    segment->setFocus();
+    QTest::keyClick(segment, Qt::Key_Return);
+    QCoreApplication::processEvents();
+    EXPECT_TRUE(line().hasFocus());
+    QTest::keyClicks(&line(), QStringLiteral("stiff 2"));
+    enter();
+    ASSERT_EQ(findings().size(), 2U) << line().text().toStdString();
+    EXPECT_EQ(findings()[1].place, (Place{StructureId{"t3-t4"}, Side::Right}));
+}
+
 TEST_F(LineBarTest, NamesAreOfferedAsTheyBegin)
 {
     type("r piri");

@@ -38,6 +38,15 @@ QLabel *chipLabel(const QString &text, const char *role)
     return label;
 }
 
+QPushButton *chipButton(const std::string &text, const char *role)
+{
+    auto *button = new QPushButton(QString::fromStdString(text));
+    button->setProperty("chip", QString::fromLatin1(role));
+    button->setAutoDefault(true); // Enter takes it, as Space does
+    button->setMinimumHeight(touchTarget - 8);
+    return button;
+}
+
 } // namespace
 
 LineBar::LineBar(VisitSession &session, QWidget *parent)
@@ -111,10 +120,7 @@ void LineBar::offer()
     m_completions = m_line->text().isEmpty() ? std::vector<LineCompletion>{}
                                              : completions(text(), cursor, m_session.lineWords(), completionsAtMost);
     for (std::size_t i = 0; i < m_completions.size(); ++i) {
-        auto *button = new QPushButton(QString::fromStdString(m_completions[i].insert));
-        button->setProperty("chip", QStringLiteral("offer"));
-        button->setAutoDefault(false);
-        button->setMinimumHeight(touchTarget - 8);
+        QPushButton *button = chipButton(m_completions[i].insert, "offer");
         button->setAccessibleName(tr("Complete: %1").arg(button->text()));
         connect(
             button, &QPushButton::clicked, this, [this, i] { complete(i); }, Qt::QueuedConnection);
@@ -153,15 +159,12 @@ void LineBar::addQuestion(const LineQuestion &question)
 {
     m_chips->addWidget(chipLabel(questionText(question), "ask"));
     for (std::size_t i = 0; i < question.choices.size(); ++i) {
-        auto *button = new QPushButton(QString::fromStdString(question.choices[i].insert));
-        button->setProperty("chip", QStringLiteral("answer"));
-        button->setAutoDefault(false);
-        button->setMinimumHeight(touchTarget - 8);
+        QPushButton *button = chipButton(question.choices[i].insert, "answer");
         button->setAccessibleName(
             tr("%1: %2", "words that were asked about, an answer").arg(QString::fromStdString(question.words), button->text()));
         connect(
             button, &QPushButton::clicked, this,
-            [this, question, i] { m_line->setText(QString::fromStdString(answered(text(), question, i))); },
+            [this, question, i] { m_line->setText(QString::fromStdString(answered(text(), question, i)) + QLatin1Char(' ')); },
             Qt::QueuedConnection);
         m_chips->addWidget(button);
     }

@@ -20,6 +20,7 @@ TimelinePanel::TimelinePanel(VisitSession &session, QWidget *parent)
     column->addWidget(heading(tr("In the order of time")));
     m_list->setAccessibleName(tr("Timeline of the visit"));
     m_list->setWordWrap(true);
+    m_list->setSpacing(3);
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     column->addWidget(m_list, 1);
     connect(m_list, &QListWidget::itemActivated, this, [this] { choose(m_list->currentRow()); });

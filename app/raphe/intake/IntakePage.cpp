@@ -184,8 +184,10 @@ void IntakePage::showVisit()
     m_injured->setChecked(visit.injured);
     m_injured->setEnabled(mayChange);
     m_consent->setEnabled(m_session.visitId() != 0);
-    const std::size_t due = mayChange ? m_session.consentsDue().size() : 0;
-    m_consent->setText(due > 0 ? tr("Consent: %1 to ask").arg(due) : tr("Consent: all asked"));
+    const std::size_t due = m_session.visitId() != 0 ? m_session.consentsDue().size() : 0;
+    m_consent->setText(due == 0 ? tr("Consent: all asked")
+            : mayChange         ? tr("Consent: %1 to ask").arg(due)
+                                : tr("Consent: %1 not asked").arg(due));
     m_consent->setAccessibleName(m_consent->text());
     m_consent->setToolTip(tr("What is explained and agreed (Alt+C)"));
     const std::size_t count = std::max({visit.complaints.size(), m_current + 1, std::size_t{1}});

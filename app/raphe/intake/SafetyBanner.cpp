@@ -101,9 +101,11 @@ void SafetyBanner::refresh()
     m_read->setVisible(toRead > 0);
     m_read->setText(tr("What it means: %1").arg(toRead));
     m_read->setAccessibleName(m_read->text());
-    const std::size_t due = m_session.isReadOnly() ? 0 : m_session.warningsToAsk().size();
+    const std::size_t due = m_session.warningsToAsk().size();
     m_words->say(lines.isEmpty() ? tr("No caution is known of this patient.") : lines.join(QLatin1Char('\n')));
-    const QString button = due > 0 ? tr("Warning signs: %1 to ask").arg(due) : tr("Warning signs: all asked");
+    const QString button = due == 0 ? tr("Warning signs: all asked")
+        : m_session.isReadOnly()    ? tr("Warning signs: %1 not asked").arg(due)
+                                    : tr("Warning signs: %1 to ask").arg(due);
     m_ask->setText(button);
     m_ask->setAccessibleName(button);
     const QColor ground = lock ? m_theme.tender : m_theme.panel;

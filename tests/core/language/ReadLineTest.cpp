@@ -61,7 +61,8 @@ TEST(ReadLine, LaterClausesSpeakOfTheStructureBefore)
 
 TEST(ReadLine, AFullStopEndsWhatIsSaidButAShortenedWordGoesOn)
 {
-    expectAll({{"si right stiff, felt after left. r psoas tender 2", "right sacroiliac-joint stiff compared; right psoas-major tender 2"},
+    expectAll({{"si right stiff, felt after left. r psoas tender 2",
+                   "right sacroiliac-joint stiff compared; right psoas-major tender 2"},
         {"si right stiff, sure. t3 stuck 1", "right sacroiliac-joint stiff certain; midline vertebra-t3 stiff 1"},
         {"psoas t2 right. iliacus clear left.", "right psoas-major tender 2; left iliacus not-tender free"},
         {"r. psoas t2", "right psoas-major tender 2"}, {"r biceps fem. t2", "right biceps-femoris tender 2"},
