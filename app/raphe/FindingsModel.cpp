@@ -22,8 +22,9 @@ QVariant FindingsModel::data(const QModelIndex &index, int role) const
     if (!checkIndex(index, CheckIndexOption::IndexIsValid))
         return {};
     const Finding &f = m_findings[static_cast<std::size_t>(index.row())];
-    const QString place = QString::fromStdString(m_session.knowledge().atlas->spoken(f.place));
-    const QString detail = QString::fromStdString(findingInWords(f));
+    const Atlas &atlas = *m_session.knowledge().atlas;
+    const QString place = QString::fromStdString(atlas.spoken(f.place));
+    const QString detail = QString::fromStdString(findingInWords(atlas, f));
     switch (role) {
     case Qt::DisplayRole: return place;
     case Qt::AccessibleTextRole: return tr("%1: %2: %3", "number, place, finding").arg(index.row() + 1).arg(place, detail);

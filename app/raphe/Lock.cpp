@@ -29,6 +29,7 @@ void Lock::readSettings()
 
 void Lock::lock()
 {
+    Q_EMIT m_session.leaving();
     if (const auto saved = m_session.saveNow(); !saved) {
         cover(errorText(saved.error()));
         return;

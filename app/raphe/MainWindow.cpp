@@ -152,6 +152,10 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     connect(m_banner, &SafetyBanner::failed, this, &MainWindow::tell);
     connect(&session, &VisitSession::saveFailed, this, &MainWindow::tellSaveFailed);
     connect(&session, &VisitSession::refused, this, &MainWindow::tell);
+    connect(&session, &VisitSession::leaving, this, [] {
+        if (QWidget *typing = QApplication::focusWidget())
+            typing->clearFocus(); // a number that is being typed is taken
+    });
     // Once the row that was answered has come to rest.
     connect(&session, &VisitSession::signFound, this, &MainWindow::decideOnSign, Qt::QueuedConnection);
     connect(m_visitPanel, &VisitPanel::begun, this, [this] { showIntake(true); });

@@ -126,7 +126,9 @@ void VisitPanel::move()
 
 void VisitPanel::showHistory()
 {
-    HistoryDialog(m_session.practice(), m_session.visitId(), m_session.knowledge(), m_session.adviser().rules(), this).exec();
+    HistoryDialog(m_session.practice(), m_session.visitId(), m_session.knowledge(), m_session.adviser().rules(),
+        m_session.examination(), this)
+        .exec();
 }
 
 } // namespace raphe

@@ -67,6 +67,7 @@ VisitSession::~VisitSession()
 
 Result<Done> VisitSession::open(std::int64_t visitId)
 {
+    Q_EMIT leaving();
     if (const auto before = saveNow(); !before)
         return before.error();
     const auto stored = m_practice->visit(visitId);
@@ -359,11 +360,21 @@ Finding VisitSession::startingPoint() const
 
 namespace {
 
-// What was clear or could not be examined gives way to what is found; nothing is certain that is no longer said.
+// What could not be examined gives way to what is found, and so does what was clear of the same quality; a pain that the patient
+// knows is none of a place that is clear to the touch.
 Finding withSomethingFound(Finding finding)
 {
-    finding.clear = {};
     finding.unable.reset();
+    if (finding.tendernessGrade() > 0 || finding.familiar)
+        finding.clear.tenderness = false;
+    if (finding.restrictionGrade() > 0 || (finding.play && finding.play->grade != JointPlay::normal))
+        finding.clear.motion = false;
+    return finding;
+}
+
+// How sure, and how it was told, is said of a motion or not at all.
+Finding withoutLooseWords(Finding finding)
+{
     finding.certain = finding.certain && finding.saysOfMotion();
     finding.afterComparing = finding.afterComparing && finding.saysOfMotion();
     return finding;
@@ -395,16 +406,16 @@ void VisitSession::toggleFamiliar()
 {
     if (!m_aim)
         return;
-    Finding f = withSomethingFound(startingPoint());
+    Finding f = startingPoint();
     f.familiar = !f.familiar;
-    putOrRemove(std::move(f), tr("familiar pain", "undo step"));
+    putOrRemove(withSomethingFound(std::move(f)), tr("familiar pain", "undo step"));
 }
 
 // Puts the finding, or takes it away when nothing is left to say.
 void VisitSession::putOrRemove(Finding finding, const QString &what)
 {
     if (finding.saysAnything())
-        put(std::move(finding), what);
+        put(withoutLooseWords(std::move(finding)), what);
     else
         removeFinding();
 }
@@ -566,12 +577,13 @@ void VisitSession::apply(std::vector<Finding> findings, const QString &what)
     apply(std::move(after), name);
 }
 
-void VisitSession::apply(Recorded after, const QString &name)
+bool VisitSession::apply(Recorded after, const QString &name)
 {
     if (after == recorded() || !mayChange())
-        return;
+        return false;
     noteTime(after);
     m_undo.push(new Change(*this, std::move(after), name)); // the stack owns it and calls redo()
+    return true;
 }
 
 bool VisitSession::hurtsAtAim() const

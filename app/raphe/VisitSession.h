@@ -190,8 +190,9 @@ public:
     void record(const Measure &measure);
     void record(const TestResult &result);
     void removeResult(const std::string &test, Side side);
-    /// Several at once, as of a typed line; each beside what was said before of the same, see saidBeside.
-    void record(const std::vector<Finding> &findings, const std::vector<Measure> &measures, const QString &what);
+    /// Several at once, as of a typed line; each beside what was said before of the same, see saidBeside. False
+    /// when the visit says all of it already, or takes nothing.
+    bool record(const std::vector<Finding> &findings, const std::vector<Measure> &measures, const QString &what);
     void setRetest(const std::optional<RetestMark> &mark);
     /// For pictures and tests; the timeline goes by it.
     void setClock(std::function<QTime()> clock) { m_clock = std::move(clock); }
@@ -201,7 +202,12 @@ public:
     void judge(const Judgement &judgement);
     void withdrawJudgement(AdviceList list, const Place &place);
 
+    /// For whoever watches: nothing was changed, and why.
+    void tell(const QString &message) { Q_EMIT refused(message); }
+
 Q_SIGNALS:
+    /// Another visit is about to be shown, or the program to lock: what is being typed is to be finished.
+    void leaving();
     void visitOpened();
     void findingsChanged();
     void aimChanged();
@@ -253,7 +259,7 @@ private:
     void put(Finding finding, const QString &what);
     void putOrRemove(Finding finding, const QString &what);
     void apply(std::vector<Finding> findings, const QString &what);
-    void apply(Recorded after, const QString &name);
+    bool apply(Recorded after, const QString &name);
     void setFirst(const Complaint &first);
     void changed();
     void save();

@@ -187,7 +187,7 @@ void VisitSession::removeResult(const std::string &test, Side side)
     apply(std::move(after), tr("take back a test", "undo step"));
 }
 
-void VisitSession::record(const std::vector<Finding> &findings, const std::vector<Measure> &measures, const QString &what)
+bool VisitSession::record(const std::vector<Finding> &findings, const std::vector<Measure> &measures, const QString &what)
 {
     Recorded after = recorded();
     const auto putBeside = [&](const auto &list, const auto &item) {
@@ -198,7 +198,7 @@ void VisitSession::record(const std::vector<Finding> &findings, const std::vecto
         putBeside(after.findings, finding);
     for (const Measure &measure : measures)
         putBeside(after.measures, measure);
-    apply(std::move(after), what);
+    return apply(std::move(after), what);
 }
 
 void VisitSession::setRetest(const std::optional<RetestMark> &mark)

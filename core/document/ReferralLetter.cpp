@@ -220,7 +220,7 @@ private:
             if (finding.isFound())
                 //: %1: a place; %2: what was found there
                 words << tr(QT_TRANSLATE_NOOP("ReferralLetter", "%1: %2"))
-                             .arg(q(m_atlas.spoken(finding.place)), q(findingInWords(finding)));
+                             .arg(q(m_atlas.spoken(finding.place)), q(findingInWords(m_atlas, finding)));
         line({}, words.join(QStringLiteral("; ")));
     }
 

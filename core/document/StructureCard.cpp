@@ -387,7 +387,7 @@ private:
         std::vector<CardLine> lines;
         const auto tell = [&](const QString &when, const Finding &f) {
             lines.push_back({{say(when + QStringLiteral(": ")), {m_atlas.spoken(f.place), f.place},
-                                 say(QStringLiteral(", ") + QString::fromStdString(findingInWords(f)))},
+                                 say(QStringLiteral(", ") + QString::fromStdString(findingInWords(m_atlas, f)))},
                 {}});
         };
         for (const Finding &f : now)

@@ -101,11 +101,13 @@ QString endFeelInWords(EndFeel feel)
 
 } // namespace
 
-std::string findingInWords(const Finding &f)
+std::string findingInWords(const Atlas &atlas, const Finding &f)
 {
     QStringList words;
     if (f.spot)
         words << QString::fromUtf8(wordOf(spotWords, *f.spot).data());
+    if (f.at)
+        words << tr(QT_TRANSLATE_NOOP("VisitMap", "at %1")).arg(QString::fromStdString(atlas.spoken({*f.at, f.place.side})));
     if (f.tenderness)
         words << tr(QT_TRANSLATE_NOOP("VisitMap", "tenderness %1")).arg(f.tenderness->grade);
     if (f.restriction)
@@ -123,6 +125,8 @@ std::string findingInWords(const Finding &f)
         words << tr(QT_TRANSLATE_NOOP("VisitMap", "familiar pain"));
     for (const std::string &texture : f.texture)
         words << QString::fromStdString(texture);
+    for (const Place &place : f.refersTo)
+        words << tr(QT_TRANSLATE_NOOP("VisitMap", "felt at %1 as well")).arg(QString::fromStdString(atlas.spoken(place)));
     if (f.afterComparing)
         words << tr(QT_TRANSLATE_NOOP("VisitMap", "felt only after comparing"));
     if (f.certain)

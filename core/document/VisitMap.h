@@ -42,7 +42,7 @@ struct VisitMap {
 
 [[nodiscard]] MarkKind markKindOf(const Finding &finding);
 /// 'tenderness 3, restriction 2, familiar': for practitioners.
-[[nodiscard]] std::string findingInWords(const Finding &finding);
+[[nodiscard]] std::string findingInWords(const Atlas &atlas, const Finding &finding);
 /// 'very sore to touch; moves clearly less': for patients, no grades.
 [[nodiscard]] std::string findingInPlainWords(const Finding &finding);
 

@@ -44,8 +44,13 @@ std::string sourceInWords(const Examination &examination, const std::string &sou
 {
     const ExamSource *found = examination.findSource(source);
     const QString citation = QString::fromStdString(found ? found->citation : source);
-    return (read == Reading::Memory ? tr(QT_TRANSLATE_NOOP("Accuracy", "%1 (figures from memory)")).arg(citation) : citation)
-        .toStdString();
+    switch (read) {
+    case Reading::Memory: return tr(QT_TRANSLATE_NOOP("Accuracy", "%1 (figures from memory)")).arg(citation).toStdString();
+    case Reading::Abstract:
+        return tr(QT_TRANSLATE_NOOP("Accuracy", "%1 (figures from the abstract)")).arg(citation).toStdString();
+    case Reading::Page: break;
+    }
+    return citation.toStdString();
 }
 
 std::string inWords(const Accuracy &accuracy, const Examination &examination)

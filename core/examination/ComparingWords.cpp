@@ -21,8 +21,13 @@ QString amount(const Movement &movement, double value)
 
 QString shortSource(const std::string &id, Reading read)
 {
-    const QString name = QString::fromStdString(shortNameOf(id));
-    return read == Reading::Memory ? tr(QT_TRANSLATE_NOOP("Comparing", "%1, from memory")).arg(name) : name;
+    QString name = QString::fromStdString(shortNameOf(id));
+    switch (read) {
+    case Reading::Memory: return tr(QT_TRANSLATE_NOOP("Comparing", "%1, from memory")).arg(name);
+    case Reading::Abstract: return tr(QT_TRANSLATE_NOOP("Comparing", "%1, from the abstract")).arg(name);
+    case Reading::Page: break;
+    }
+    return name;
 }
 
 QString kindInWords(ErrorKind kind)

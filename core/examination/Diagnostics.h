@@ -34,7 +34,7 @@ struct Ratio {
     ConfidenceInterval interval;
 };
 
-/// Nothing where a cell is empty that it divides by.
+/// Nothing where one of the two shares is 0: the interval has no bound then.
 [[nodiscard]] std::optional<Ratio> positiveRatio(const TwoByTwo &table);
 [[nodiscard]] std::optional<Ratio> negativeRatio(const TwoByTwo &table);
 

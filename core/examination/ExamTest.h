@@ -26,8 +26,6 @@ enum class AnswerForm { Pain, Grade, Present, Values };
 [[nodiscard]] AnswerForm answerFormOf(TestKind kind);
 /// The highest grade of such a test; only where it is graded.
 [[nodiscard]] int highestGradeOf(TestKind kind);
-/// The grade that is as it should be.
-[[nodiscard]] int usualGradeOf(TestKind kind);
 
 /// Patients with and without what a reference standard found, by the answer to the test.
 struct TwoByTwo {

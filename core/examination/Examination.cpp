@@ -1,10 +1,10 @@
 #include "core/examination/Examination.h"
 
 #include "core/base/JsonReader.h"
+#include "core/base/NumberText.h"
 #include "core/safety/ContentReading.h"
 
 #include <algorithm>
-#include <cmath>
 #include <numbers>
 
 namespace raphe {
@@ -48,12 +48,6 @@ int highestGradeOf(TestKind kind)
     constexpr int reflex = 4;
     constexpr int sensation = 2;
     return kind == TestKind::Power ? power : kind == TestKind::Reflex ? reflex : sensation;
-}
-
-int usualGradeOf(TestKind kind)
-{
-    constexpr int usualReflex = 2;
-    return kind == TestKind::Reflex ? usualReflex : highestGradeOf(kind);
 }
 
 const ExamSource *Examination::findSource(std::string_view id) const
@@ -116,19 +110,16 @@ public:
             values(*test, result, pointer + "/values");
     }
 
-    void retest(const RetestMark &mark) const
+    // What a retest or a moment of the timeline points at.
+    void known(MomentKind kind, const std::string &id, Side at, const std::string &pointer) const
     {
-        if (mark.kind == MomentKind::Movement) {
-            const Movement *movement = m_examination.findMovement(mark.id);
-            if (!movement)
-                fail(ErrorCode::UnknownId, "/retest/id", mark.id);
-            side(mark.side, movement->isPaired, "/retest", mark.id);
-        } else {
-            const ExamTest *test = m_examination.findTest(mark.id);
-            if (!test)
-                fail(ErrorCode::UnknownId, "/retest/id", mark.id);
-            side(mark.side, test->isPaired, "/retest", mark.id);
-        }
+        if (kind == MomentKind::Finding)
+            return;
+        const Movement *movement = kind == MomentKind::Movement ? m_examination.findMovement(id) : nullptr;
+        const ExamTest *test = kind == MomentKind::Test ? m_examination.findTest(id) : nullptr;
+        if (!movement && !test)
+            fail(ErrorCode::UnknownId, pointer + "/id", id);
+        side(at, movement ? movement->isPaired : test->isPaired, pointer, id);
     }
 
 private:
@@ -139,14 +130,7 @@ private:
 
     static std::string allowed(double value, double least, double most)
     {
-        const auto number = [](double n) {
-            std::string text = std::to_string(n);
-            text.erase(text.find_last_not_of('0') + 1);
-            if (text.back() == '.')
-                text.pop_back();
-            return text;
-        };
-        return number(value) + ", allowed: " + number(least) + " to " + number(most);
+        return numberText(value) + ", allowed: " + numberText(least) + " to " + numberText(most);
     }
 
     static std::string nameOf(AnswerForm form)
@@ -193,7 +177,9 @@ Result<Done> checkExamined(const Examination &examination, const Visit &visit, c
         for (std::size_t i = 0; i < visit.tests.size(); ++i)
             check.result(visit.tests[i], "/tests/" + std::to_string(i));
         if (visit.retest)
-            check.retest(*visit.retest);
+            check.known(visit.retest->kind, visit.retest->id, visit.retest->side, "/retest");
+        for (std::size_t i = 0; i < visit.timeline.size(); ++i)
+            check.known(visit.timeline[i].kind, visit.timeline[i].id, visit.timeline[i].side, "/timeline/" + std::to_string(i));
         return Done{};
     });
 }

@@ -164,6 +164,8 @@ private:
         out.joints = readStructures(at, "joints", Kind::Joint);
         out.position = readText(at, "position");
         out.actions = readActions(at);
+        if (out.actions.empty()) // nothing could ever bar it
+            at.fail(ErrorCode::MissingField, "actions");
         if (at.has("norms"))
             for (const JsonReader &item : at.field("norms").items())
                 out.norms.push_back(readNorm(item, out));

@@ -1,6 +1,7 @@
 #include "core/examination/Proposal.h"
 
 #include "core/record/PaintedPlaces.h"
+#include "core/safety/Under.h"
 
 #include <algorithm>
 #include <set>
@@ -8,8 +9,6 @@
 namespace raphe {
 
 namespace {
-
-constexpr double over = 0.3; // of a structure, for it to count as under a region; as the caution rules have it
 
 std::set<StructureId> regionsOf(const Regions &regions, const Place &place)
 {
@@ -20,7 +19,7 @@ std::set<StructureId> regionsOf(const Regions &regions, const Place &place)
         return {place.structure};
     std::set<StructureId> out;
     for (const auto &[region, share] : regions.over(place.structure))
-        if (share >= over)
+        if (share >= leastUnder)
             out.insert(region);
     if (const auto &mark = regions.atMark(place.structure); out.empty() && mark)
         out.insert(*mark);
@@ -45,15 +44,15 @@ std::set<LimbOfSide> limbsOf(const Regions &regions, const std::vector<Place> &p
 {
     std::set<LimbOfSide> out;
     for (const Place &place : places)
-        if (const auto limb = regions.limbOf(place.structure, over))
+        if (const auto limb = regions.limbOf(place.structure, leastUnder))
             out.emplace(*limb, place.side);
     return out;
 }
 
 bool isAlsoOnTrunk(const Regions &regions, const std::vector<Place> &places)
 {
-    return std::any_of(
-        places.begin(), places.end(), [&](const Place &place) { return !regions.limbOf(place.structure, over).has_value(); });
+    return std::any_of(places.begin(), places.end(),
+        [&](const Place &place) { return !regions.limbOf(place.structure, leastUnder).has_value(); });
 }
 
 } // namespace

@@ -10,8 +10,8 @@ using namespace language;
 
 namespace {
 
-constexpr std::size_t mostTypedWords = 5; // of a name that is being typed
-constexpr std::size_t roomForPhrases = 3; // among the names
+constexpr std::size_t mostTypedWords = 5; // of a name that is being typed; our choice
+constexpr std::size_t roomForPhrases = 3; // among the names; our choice
 
 bool isWordLike(const Token &token)
 {

@@ -4,7 +4,6 @@
 
 #include <algorithm>
 #include <charconv>
-#include <cmath>
 
 namespace raphe::language {
 
@@ -51,15 +50,6 @@ std::optional<NumberFound> numberAt(const std::vector<Token> &tokens, std::size_
         out.end = digits + 3;
     }
     return out;
-}
-
-std::string inDigits(double number)
-{
-    if (number == std::floor(number))
-        return std::to_string(std::lround(number));
-    std::string text = std::to_string(number);
-    text.erase(text.find_last_not_of('0') + 1);
-    return text;
 }
 
 std::optional<Quality> qualityOf(LineWord word)

@@ -19,9 +19,6 @@ struct NumberFound {
 /// A number, a range of two, or one with a minus; nothing where none starts.
 [[nodiscard]] std::optional<NumberFound> numberAt(const std::vector<Token> &tokens, std::size_t at);
 
-/// As it would be typed: without needless places.
-[[nodiscard]] std::string inDigits(double number);
-
 [[nodiscard]] std::optional<Quality> qualityOf(LineWord word);
 /// The highest grade of its scale.
 [[nodiscard]] int highestOf(Quality quality);

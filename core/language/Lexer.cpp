@@ -23,6 +23,12 @@ bool isBlank(char c)
     return c == ' ' || c == '\t' || c == '\v' || c == '\f';
 }
 
+// The blank at which no line breaks.
+bool isWideBlank(std::string_view rest)
+{
+    return rest.starts_with("\u00a0");
+}
+
 // Signs of more than one byte that people's keyboards put in the place of plainer ones.
 struct Sign {
     std::string_view bytes;
@@ -61,7 +67,7 @@ public:
     std::vector<Token> run()
     {
         while (m_at < m_line.size()) {
-            if (isBlank(m_line[m_at]) || m_line.substr(m_at).starts_with("\u00a0")) {
+            if (isBlank(m_line[m_at]) || isWideBlank(m_line.substr(m_at))) {
                 m_at += isBlank(m_line[m_at]) ? 1 : 2;
                 m_glued = false;
             } else if (const Sign *sign = signAt(m_line.substr(m_at))) {
@@ -117,7 +123,7 @@ private:
     {
         std::size_t end = m_at;
         bool plain = true;
-        while (end < m_line.size() && isLetter(m_line[end]) && !signAt(m_line.substr(end))) {
+        while (end < m_line.size() && isLetter(m_line[end]) && !signAt(m_line.substr(end)) && !isWideBlank(m_line.substr(end))) {
             plain = plain && static_cast<unsigned char>(m_line[end]) < 0x80U;
             ++end;
         }

@@ -45,6 +45,8 @@ private:
     // they would make an unknown word vanish.
     [[nodiscard]] std::optional<LineWords::Meaning> misspeltPhrase(std::size_t token, int edits) const;
     void addMisspelt(const LineWords::Meaning &meaning);
+    // 'hip flexion', by its whole name.
+    void addWholeMove(std::size_t movement, std::size_t end);
     // Movements of the joint that was named before in the line.
     bool addMoveOf(const std::optional<PhraseFound> &phrase);
     void addMove(std::vector<std::size_t> movements, std::size_t end);

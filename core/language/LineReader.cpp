@@ -39,7 +39,10 @@ bool LineReader::takeHeading(const std::vector<Mark> &part)
     const bool isHeading = !part.empty() && std::all_of(part.begin(), part.end(), [](const Mark &m) {
         return m.kind == MarkKind::Side || m.kind == MarkKind::Name || m.kind == MarkKind::Region || m.kind == MarkKind::And;
     });
-    if (!isHeading)
+    const auto countOf = [&](auto is) { return std::count_if(part.begin(), part.end(), is); };
+    const bool isOfSeveral = countOf([](const Mark &m) { return m.kind == MarkKind::Side; }) > 1
+        || countOf([](const Mark &m) { return m.region.has_value(); }) > 1;
+    if (!isHeading || isOfSeveral) // whose side, or which joint, would what follows be of?
         return false;
     const bool hasName = std::any_of(part.begin(), part.end(), [](const Mark &m) { return m.kind == MarkKind::Name; });
     const bool hasRegion = std::any_of(part.begin(), part.end(), [](const Mark &m) { return m.kind == MarkKind::Region; });
@@ -191,9 +194,15 @@ void LineReader::readMovement(const Clause &clause, Stretch at)
     if (!head && isOfHeading)
         head = m_last.headSide;
     const auto measures = measuresOf(clause, head, m_words, issues);
-    add(issues, at);
     for (const Measure &measure : measures)
-        m_out.chips.push_back({at.begin, at.end, measure});
+        for (const LineChip &chip : m_out.chips)
+            if (const auto *before = std::get_if<Measure>(&chip.is); before && before->movement == measure.movement
+                && before->side == measure.side && before->mode == measure.mode && before->value && measure.value)
+                issues.fault(AskAbout::Side, LineFault::SideTwice, at);
+    add(issues, at);
+    if (!issues.any())
+        for (const Measure &measure : measures)
+            m_out.chips.push_back({at.begin, at.end, measure});
     m_last.movement = clause.movement;
     m_last.names.clear();
     m_last.findings.clear();

@@ -42,7 +42,7 @@ private:
     [[nodiscard]] bool areJoints(const std::vector<Mark> &names) const;
     void addFindings(const Mark &name, const std::optional<SideSaid> &side, const Said &said, std::vector<Finding> &findings,
         Issues &issues) const;
-    void takeSame(Said &said, Stretch at, Issues &issues) const;
+    void takeSame(Said &said, const std::vector<Mark> &names, Stretch at, Issues &issues) const;
     void askWhat(Stretch at, Issues &issues) const;
     // A clause without a structure: of the one before, on a side of its own, at a spot of its own, or added to the finding.
     void readContinued(const Clause &clause, Stretch at);
@@ -62,6 +62,7 @@ private:
         std::vector<std::size_t> findings; // chips
         std::optional<Mark> movement;
         bool isPending = false; // something about it is asked
+        bool isOfSeveralSides = false; // each with its own words: what follows may be of either
     };
 
     std::string_view m_line;

@@ -24,6 +24,11 @@ void LineReader::readContinued(const Clause &clause, Stretch at)
     whole.firstSaid = 0;
     if (!clause.sides.empty())
         return readOnSides(whole, at);
+    if (m_last.isOfSeveralSides) {
+        Issues issues(m_line);
+        issues.ask(AskAbout::Side, Doubt::SayAnew, at);
+        return add(issues, at);
+    }
     const bool isFirst = m_last.findings.empty() && !m_last.isPending; // right behind a heading
     if (hasSpot || isFirst) {
         const auto names = m_last.names;
@@ -49,6 +54,7 @@ void LineReader::readOnSides(const Clause &whole, Stretch at)
         return;
     }
     const auto names = whole.names;
+    m_last.isOfSeveralSides = false;
     if (parts.size() == 1)
         return readFinding(names, SideSaid{whole.sides.front().side, stretchOf(whole.sides.front())}, whole.marks, at);
     readParts(names, parts, at);

@@ -29,6 +29,7 @@ void LineReader::readParts(const std::vector<Mark> &names, const std::vector<Sid
         readFinding(names, SideSaid{part.side.side, stretchOf(part.side)}, part.marks, at);
         isOpen = isOpen || m_last.isPending;
     }
+    m_last.isOfSeveralSides = parts.size() > 1;
     if (!isOpen)
         return;
     const auto isFinding = [](const LineChip &chip) { return std::holds_alternative<Finding>(chip.is); };
@@ -45,7 +46,7 @@ void LineReader::readFinding(
     Said said = saidBy(marks, side.has_value(), areJoints(names), m_words, issues);
     said.what.refersTo = targetsOf(said, m_words, issues);
     if (said.isSame)
-        takeSame(said, at, issues);
+        takeSame(said, names, at, issues);
     std::vector<Finding> findings;
     for (const Mark &name : names)
         addFindings(name, side, said, findings, issues);
@@ -88,7 +89,7 @@ void LineReader::addFindings(
     }
 }
 
-void LineReader::takeSame(Said &said, Stretch at, Issues &issues) const
+void LineReader::takeSame(Said &said, const std::vector<Mark> &names, Stretch at, Issues &issues) const
 {
     if (m_before.empty()) {
         issues.fault(AskAbout::Structure, LineFault::NothingBefore, at);
@@ -102,7 +103,13 @@ void LineReader::takeSame(Said &said, Stretch at, Issues &issues) const
     Finding like = found(m_before.front());
     // Of two unlike ones neither is 'the same', and what refers to one side may not refer to the other's.
     const bool areAlike = std::all_of(m_before.begin(), m_before.end(), [&](std::size_t chip) { return found(chip) == like; });
-    if (!areAlike || !like.refersTo.empty()) {
+    // What one structure has another need not have: joint play, an end feel, an end.
+    const StructureId &before = std::get<Finding>(m_out.chips[m_before.front()].is).place.structure;
+    const bool isOfOther = std::any_of(names.begin(), names.end(), [&](const Mark &name) {
+        return name.structures.empty() || m_words.atlas().structures()[name.structures.front()].id != before;
+    });
+    const bool isOfItsOwn = like.spot || like.at || like.play || like.endFeel;
+    if (!areAlike || !like.refersTo.empty() || (isOfOther && isOfItsOwn)) {
         issues.ask(AskAbout::Amount, Doubt::SayAnew, at);
         return;
     }

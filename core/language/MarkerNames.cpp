@@ -20,7 +20,7 @@ void LineMarker::addPhraseOrName()
         return addWord(static_cast<LineWord>(word->index), phraseEnd);
     if (phraseEnd >= nameEnd || !isFirmName) {
         if (const Meaning *movement = meaningOf(phrase, Kind::Movement))
-            return addMove({movement->index}, phraseEnd);
+            return addWholeMove(movement->index, phraseEnd);
         if (addMoveOf(phrase))
             return;
         if (const Meaning *texture = meaningOf(phrase, Kind::Texture)) {
@@ -92,7 +92,7 @@ void LineMarker::addMisspelt(const Meaning &meaning)
         m_region = meaning.index;
         add(MarkKind::Region, end).region = meaning.index;
         return;
-    case Kind::Movement: return addMove({meaning.index}, end);
+    case Kind::Movement: return addWholeMove(meaning.index, end);
     case Kind::Move:
     case Kind::UnclearMove: {
         const auto near = m_words.nearest(m_tokens[m_at].text);
@@ -102,6 +102,18 @@ void LineMarker::addMisspelt(const Meaning &meaning)
         return;
     }
     }
+}
+
+// Its joint is the one that is spoken of from here on.
+void LineMarker::addWholeMove(std::size_t movement, std::size_t end)
+{
+    const auto &regions = m_words.list().regions;
+    const auto joint = std::find_if(regions.begin(), regions.end(),
+        [&](const MoveRegion &region) { return region.id == m_words.list().movements[movement].region; });
+    m_region.reset();
+    if (joint != regions.end())
+        m_region = static_cast<std::size_t>(joint - regions.begin());
+    addMove({movement}, end);
 }
 
 bool LineMarker::addMoveOf(const std::optional<PhraseFound> &phrase)

@@ -1,8 +1,10 @@
 #include "core/language/Moves.h"
 
+#include "core/base/NumberText.h"
 #include "core/language/GradeMarks.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace raphe::language {
 
@@ -14,6 +16,7 @@ struct Value {
     std::optional<Stretch> at; // nothing when only pain was told
     std::optional<Mark> side;
     std::optional<double> painFrom;
+    std::optional<Stretch> painAt;
 };
 
 class MoveReader {
@@ -34,7 +37,7 @@ public:
         }
         m_movement = &m_words.list().movements[name.movements.front()];
         if (m_values.empty() && m_common.painFrom)
-            m_values.push_back({0, {}, {}, m_common.painFrom});
+            m_values.push_back({0, {}, {}, std::exchange(m_common.painFrom, {}), m_painAt});
         if (m_values.empty())
             askAboutMovement(Doubt::ValueMissing, AskAbout::Amount, stretchOf(name));
         for (Value &value : m_values)
@@ -55,17 +58,20 @@ private:
             m_order += 's';
             return;
         case MarkKind::Number:
-            m_values.push_back({mark.number, stretchOf(mark), {}, {}});
+            m_values.push_back({mark.number, stretchOf(mark), {}, {}, {}});
             m_order += 'n';
             if (mark.upTo)
                 m_issues.ask(AskAbout::Amount, Doubt::GradeRange, stretchOf(mark)).choices = {
-                    {inDigits(mark.number), {}}, {inDigits(*mark.upTo), {}}};
+                    {numberText(mark.number), {}}, {numberText(*mark.upTo), {}}};
             return;
         case MarkKind::Unit: m_units.push_back(mark); return;
         case MarkKind::Mode:
         case MarkKind::Device:
         case MarkKind::Familiar: return takeOfAll(mark);
-        case MarkKind::PainFrom: (m_values.empty() ? m_common.painFrom : m_values.back().painFrom) = mark.number; return;
+        case MarkKind::PainFrom:
+            (m_values.empty() ? m_common.painFrom : m_values.back().painFrom) = mark.number;
+            (m_values.empty() ? m_painAt : m_values.back().painAt) = stretchOf(mark);
+            return;
         case MarkKind::Open: m_issues.ask(AskAbout::Amount, Doubt::SayAnew, stretchOf(mark)); return;
         case MarkKind::And: return;
         case MarkKind::Grade:
@@ -125,8 +131,6 @@ private:
 
     void checkValue(Value &value)
     {
-        if (!value.at)
-            return;
         for (const Mark &unit : m_units) {
             const bool isDegrees = unit.word == LineWord::Degrees;
             if (isDegrees != (m_movement->unit == MoveUnit::Degrees)) {
@@ -135,19 +139,29 @@ private:
             }
         }
         if (m_units.empty() && m_movement->needsUnit) {
-            const std::string typed = m_issues.textOf(*value.at);
-            askAboutMovement(Doubt::UnitMissing, AskAbout::Amount, *value.at).choices = {
+            const Stretch at = value.at ? *value.at : *value.painAt;
+            const std::string typed = m_issues.textOf(at);
+            askAboutMovement(Doubt::UnitMissing, AskAbout::Amount, at).choices = {
                 {typed + " " + m_words.firstPhrase(LineWord::Millimetres), {}},
                 {typed + " " + m_words.firstPhrase(LineWord::Centimetres), {}}};
             return;
         }
-        // A single unit goes for all numbers, wherever it stands.
-        const auto unit = std::find_if(
-            m_units.begin(), m_units.end(), [&](const Mark &u) { return m_units.size() == 1 || u.begin >= value.at->end; });
+        if (value.at)
+            value.number = inUnit(value.number, *value.at);
+        if (value.painFrom && value.painAt)
+            value.painFrom = inUnit(*value.painFrom, *value.painAt);
+    }
+
+    // In the movement's own unit, and no more than can be. A single unit goes for all numbers, wherever it stands.
+    double inUnit(double number, Stretch at)
+    {
+        const auto unit =
+            std::find_if(m_units.begin(), m_units.end(), [&](const Mark &u) { return m_units.size() == 1 || u.begin >= at.end; });
         if (unit != m_units.end() && unit->word == LineWord::Centimetres)
-            value.number *= 10;
-        if (value.number < m_movement->least || value.number > m_movement->most)
-            askAboutMovement(Doubt::ValueBeyond, AskAbout::Amount, *value.at);
+            number *= 10;
+        if (number < m_movement->least || number > m_movement->most)
+            askAboutMovement(Doubt::ValueBeyond, AskAbout::Amount, at);
+        return number;
     }
 
     void placeSides()
@@ -258,6 +272,7 @@ private:
     std::string m_order; // of sides and numbers
     std::vector<std::pair<Mark, std::size_t>> m_late; // with the number of values before it
     Measure m_common; // what goes for every value
+    std::optional<Stretch> m_painAt; // of its painFrom
 };
 
 } // namespace

@@ -1,5 +1,6 @@
 #include "core/language/Said.h"
 
+#include "core/base/NumberText.h"
 #include "core/language/GradeMarks.h"
 #include "core/language/Levels.h"
 
@@ -143,7 +144,7 @@ private:
             const bool isLetter = number.begin == mark.begin;
             const std::string before = isLetter ? m_words.firstPhrase(wordOf(grade.quality)) + " " : std::string();
             LineQuestion &question = m_issues.ask(AskAbout::Grade, Doubt::GradeRange, number);
-            question.choices = {{before + inDigits(*grade.value), {}}, {before + inDigits(*grade.upTo), {}}};
+            question.choices = {{before + numberText(*grade.value), {}}, {before + numberText(*grade.upTo), {}}};
             return;
         }
         if (!isGradeOf(*grade.value, grade.quality))
@@ -169,7 +170,7 @@ private:
 
     void askLetter(const Mark &mark)
     {
-        const std::string number = inDigits(mark.number);
+        const std::string number = numberText(mark.number);
         const WordList::GradeLetter *letter = nullptr;
         for (const WordList::GradeLetter &l : m_words.list().gradeLetters)
             if (l.letter == mark.text)
@@ -201,7 +202,9 @@ private:
         for (const Quality quality : {Quality::Tender, Quality::Stiff, Quality::Play})
             if (isGradeOf(mark.number, quality) && isGradeOf(mark.upTo.value_or(0), quality)
                 && (quality != Quality::Play || (m_isJoint && !isPluses)))
-                choices.push_back({m_words.firstPhrase(wordOf(quality)) + " " + inDigits(mark.number), {}});
+                for (const auto number : {std::optional(mark.number), mark.upTo})
+                    if (number)
+                        choices.push_back({m_words.firstPhrase(wordOf(quality)) + " " + numberText(*number), {}});
         if (choices.empty())
             m_issues.fault(AskAbout::Grade, LineFault::GradeBeyondScale, stretchOf(mark));
         else
@@ -231,7 +234,7 @@ Said saidBy(const std::vector<Mark> &marks, bool hasSide, bool isJoint, const Li
 void checkSense(const Said &said, Stretch at, Issues &issues)
 {
     const Finding &what = said.what;
-    const bool isTenderAndClear = what.clear.tenderness && what.tendernessGrade() > 0;
+    const bool isTenderAndClear = what.clear.tenderness && (what.tendernessGrade() > 0 || what.familiar);
     const bool isStiffAndClear =
         what.clear.motion && (what.restrictionGrade() > 0 || (what.play && what.play->grade != JointPlay::normal));
     const bool isUnableAndFound = what.isUnable() && (what.saysAnything() || said.certain || !said.refersTo.empty());

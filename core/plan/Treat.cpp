@@ -58,10 +58,14 @@ std::map<Place, Finding> strongestByPlace(const Atlas &atlas, const std::vector<
         auto [it, fresh] = out.try_emplace(f.place, f);
         if (fresh)
             continue;
-        it->second.tenderness = std::max(it->second.tenderness, f.tenderness);
-        it->second.restriction = std::max(it->second.restriction, f.restriction);
-        it->second.sore = it->second.sore || f.sore;
-        it->second.stiff = it->second.stiff || f.stiff;
+        if (f.tendernessGrade() > it->second.tendernessGrade()) {
+            it->second.tenderness = f.tenderness;
+            it->second.sore = f.sore;
+        }
+        if (f.restrictionGrade() > it->second.restrictionGrade()) {
+            it->second.restriction = f.restriction;
+            it->second.stiff = f.stiff;
+        }
         it->second.familiar = it->second.familiar || f.familiar;
         if (f.play)
             it->second.play = f.play;

@@ -49,6 +49,7 @@ std::string positionInWords(Position position)
         case Position::Prone: return QT_TRANSLATE_NOOP("Position", "lying face down");
         case Position::Supine: return QT_TRANSLATE_NOOP("Position", "lying face up");
         case Position::OnLeftSide: return QT_TRANSLATE_NOOP("Position", "lying on the left side, right side up");
+        case Position::Seated: return QT_TRANSLATE_NOOP("Position", "seated");
         case Position::OnRightSide: break;
         }
         return QT_TRANSLATE_NOOP("Position", "lying on the right side, left side up");

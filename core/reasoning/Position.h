@@ -9,9 +9,9 @@
 namespace raphe {
 
 /// Lying on the left side means right side up, and the reverse.
-enum class Position { Prone, Supine, OnLeftSide, OnRightSide };
-inline constexpr WordTable<Position, 4> positionWords{{{Position::Prone, "prone"}, {Position::Supine, "supine"},
-    {Position::OnLeftSide, "on-left-side"}, {Position::OnRightSide, "on-right-side"}}};
+enum class Position { Prone, Supine, OnLeftSide, OnRightSide, Seated };
+inline constexpr WordTable<Position, 5> positionWords{{{Position::Prone, "prone"}, {Position::Supine, "supine"},
+    {Position::OnLeftSide, "on-left-side"}, {Position::OnRightSide, "on-right-side"}, {Position::Seated, "seated"}}};
 
 [[nodiscard]] constexpr Position mirrored(Position position)
 {
@@ -19,7 +19,8 @@ inline constexpr WordTable<Position, 4> positionWords{{{Position::Prone, "prone"
     case Position::OnLeftSide: return Position::OnRightSide;
     case Position::OnRightSide: return Position::OnLeftSide;
     case Position::Prone:
-    case Position::Supine: break;
+    case Position::Supine:
+    case Position::Seated: break;
     }
     return position;
 }

@@ -25,7 +25,7 @@ namespace raphe {
 [[nodiscard]] RetestMark readRetest(const JsonReader &at);
 [[nodiscard]] nlohmann::ordered_json retestJson(const RetestMark &mark);
 
-/// In the order of time.
+/// In the order of the file.
 [[nodiscard]] std::vector<Moment> readTimeline(const JsonReader &at);
 [[nodiscard]] nlohmann::ordered_json timelineJson(const std::vector<Moment> &timeline);
 

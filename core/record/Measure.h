@@ -13,8 +13,8 @@ namespace raphe {
 enum class MoveMode { Active, Passive };
 inline constexpr WordTable<MoveMode, 2> moveModeWords{{{MoveMode::Active, "active"}, {MoveMode::Passive, "passive"}}};
 
-/// What it was measured with. Values of two devices are not compared either (at the hip, goniometer and
-/// inclinometer differ by 3 to 5 degrees).
+/// What it was measured with. Values of two devices are not compared either (goniometer and
+/// inclinometer need not agree).
 enum class Device { Goniometer, Inclinometer, Compass, Phone, Tape, Ruler, Eye };
 inline constexpr WordTable<Device, 7> deviceWords{
     {{Device::Goniometer, "goniometer"}, {Device::Inclinometer, "inclinometer"}, {Device::Compass, "compass"},

@@ -59,6 +59,7 @@ Finding saidBeside(Finding before, const Finding &now)
         out.afterComparing = now.afterComparing;
     }
     out.familiar = out.familiar || now.familiar;
+    out.clear.tenderness = out.clear.tenderness && !now.familiar; // a pain that is known is none of a clear place
     for (const std::string &word : now.texture)
         if (std::find(out.texture.begin(), out.texture.end(), word) == out.texture.end())
             out.texture.push_back(word);

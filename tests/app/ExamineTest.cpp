@@ -5,6 +5,7 @@
 #include "app/raphe/examination/TimelinePanel.h"
 #include "app/raphe/intake/ChoiceRow.h"
 #include "app/raphe/intake/DecisionDialog.h"
+#include "core/record/VisitJson.h"
 #include "tests/app/InNext.h"
 #include "tests/app/Window.h"
 
@@ -226,6 +227,79 @@ TEST_F(ExamineTest, ABarredTestIsGreyOnItsSideWithTheReason)
             || (!label->isHidden() && label->text().startsWith(QStringLiteral("Leave the RIGHT:"))
                 && label->text().contains(QStringLiteral("clot")));
     EXPECT_TRUE(isSaid);
+}
+
+TEST_F(ExamineTest, WhatIsToBeAskedFirstStandsAtTheTest)
+{
+    Visit replaced = visit();
+    replaced.conditions = {{"hip-replacement", {{StructureId{"hip-joint"}, Side::Left}}}};
+    const auto stored = session().practice().addVisit(session().patientId(), writeVisit(replaced));
+    ASSERT_TRUE(stored.ok());
+    ASSERT_TRUE(session().open(stored.value()).ok());
+    window().examine().showSheet("low-back-pelvis");
+    part(2);
+    bool isSaid = false;
+    for (const auto *label : window().examine().findChildren<QLabel *>())
+        isSaid = isSaid || (!label->isHidden() && label->text().contains(QStringLiteral("Ask first: Tests of the pelvis")));
+    EXPECT_TRUE(isSaid);
+}
+
+TEST_F(ExamineTest, TheSideStandsInEveryCell)
+{
+    for (const int index : {0, 1, 2}) {
+        part(index);
+        int right = 0;
+        int left = 0;
+        for (const auto *label : window().examine().findChildren<QLabel *>()) {
+            right += label->text() == QStringLiteral("RIGHT") ? 1 : 0;
+            left += label->text() == QStringLiteral("LEFT") ? 1 : 0;
+        }
+        EXPECT_GT(right, 3 + index) << index;
+        EXPECT_EQ(right, left) << index;
+    }
+}
+
+TEST_F(ExamineTest, TheDeviceIsThatOfTheMeasuring)
+{
+    const auto measured = [this](const QString &device) {
+        auto *combo = named<QComboBox>("Measured with");
+        combo->setCurrentIndex(combo->findText(device));
+        Q_EMIT combo->activated(combo->currentIndex());
+    };
+    measured(QStringLiteral("not told with what"));
+    write("trunk flexion: how far, degrees", "40");
+    measured(QStringLiteral("inclinometer"));
+    choose("trunk flexion: pain", 0);
+    ASSERT_EQ(visit().measures.size(), 1U);
+    EXPECT_TRUE(visit().measures[0].hurts);
+    EXPECT_FALSE(visit().measures[0].device) << "it was measured before the device was chosen";
+    write("trunk flexion: how far, degrees", "42");
+    EXPECT_EQ(visit().measures[0].device, Device::Inclinometer);
+}
+
+TEST_F(ExamineTest, PainIsHeardBesideANumberThatIsWrong)
+{
+    write("trunk flexion: how far, degrees", "4000");
+    choose("trunk flexion: pain", 1);
+    ASSERT_EQ(visit().measures.size(), 1U);
+    EXPECT_TRUE(visit().measures[0].familiar);
+    EXPECT_FALSE(visit().measures[0].value);
+    EXPECT_EQ(named<QLineEdit>("trunk flexion: how far, degrees")->text(), QStringLiteral("4000"));
+}
+
+TEST_F(ExamineTest, WhatIsBeingTypedBelongsToTheVisitThatIsLeft)
+{
+    const std::int64_t first = session().visitId();
+    auto *edit = named<QLineEdit>("trunk flexion: how far, degrees");
+    edit->setFocus();
+    QTest::keyClicks(edit, QStringLiteral("45"));
+    const auto fresh = session().startVisit(session().patientId());
+    ASSERT_TRUE(fresh.ok());
+    ASSERT_TRUE(session().open(fresh.value()).ok());
+    EXPECT_TRUE(visit().measures.empty());
+    ASSERT_TRUE(session().open(first).ok());
+    ASSERT_EQ(visit().measures.size(), 1U);
+    EXPECT_EQ(visit().measures[0].value, 45);
 }
 
 TEST_F(ExamineTest, TheTimelineTellsInOrderAndLeadsBack)

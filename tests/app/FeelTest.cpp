@@ -2,10 +2,13 @@
 #include "app/raphe/examination/EdgeStrip.h"
 #include "app/raphe/examination/SweepDialog.h"
 #include "app/raphe/intake/ChoiceRow.h"
+#include "core/record/VisitJson.h"
 #include "tests/app/InNext.h"
 #include "tests/app/Window.h"
 
 #include <QTabWidget>
+
+#include <random>
 
 namespace raphe::test {
 
@@ -46,6 +49,55 @@ TEST_F(FeelTest, TextureAndClearOfTouchAreRecordedAndUndone)
     session().undoStack().undo();
     session().undoStack().undo();
     EXPECT_TRUE(findings().empty());
+}
+
+// Whatever is pressed in whatever order, the visit can be read again: else nothing of this patient opens any more.
+TEST_F(FeelTest, WhateverIsPressedCanBeReadAgain)
+{
+    std::mt19937 dice(4); // NOLINT(bugprone-random-generator-seed): the same presses each time
+    const auto any = [&](int most) { return std::uniform_int_distribution(0, most)(dice); };
+    const Atlas &atlas = *session().knowledge().atlas;
+    aim("l4-l5", Side::Right);
+    for (int press = 0; press < 400; ++press) {
+        switch (any(9)) {
+        case 0: session().setTenderness(any(4)); break;
+        case 1: session().setRestriction(any(3)); break;
+        case 2: session().setPlay(any(1) ? std::optional(any(6)) : std::nullopt); break;
+        case 3: session().setEndFeel(any(1) ? std::optional(EndFeel::Firm) : std::nullopt); break;
+        case 4: session().toggleCertain(); break;
+        case 5: session().toggleAfterComparing(); break;
+        case 6: session().toggleClearOf(any(1) == 0, any(1) == 0); break;
+        case 7: session().toggleFamiliar(); break;
+        case 8: session().toggleTexture("ropy"); break;
+        default: session().setClear(); break;
+        }
+        const auto again = readVisit(writeVisit(session().visit()), "the visit", atlas);
+        ASSERT_TRUE(again) << press << ": " << inWords(again.error());
+    }
+}
+
+TEST_F(FeelTest, AGradeLeavesWhatIsClearOfTheOtherQuality)
+{
+    aim("quadratus-lumborum", Side::Right);
+    session().toggleClearOf(false, true);
+    session().setTenderness(2);
+    ASSERT_EQ(findings().size(), 1U);
+    EXPECT_TRUE(findings()[0].clear.motion);
+    session().setRestriction(1);
+    EXPECT_FALSE(findings()[0].clear.motion);
+}
+
+TEST_F(FeelTest, ALetterOnARowOfNumbersTakesNothingAway)
+{
+    aim("l4-l5", Side::Right);
+    session().setPlay(2);
+    ChoiceRow *play = row(QStringLiteral("Joint play"));
+    ASSERT_NE(play, nullptr);
+    play->button(2)->setFocus();
+    QTest::keyClick(play->button(2), Qt::Key_M);
+    ASSERT_EQ(findings().size(), 1U);
+    EXPECT_EQ(findings()[0].play, JointPlay{2});
+    EXPECT_EQ(play->value(), 2);
 }
 
 TEST_F(FeelTest, ClearPressedAgainIsTakenBack)

@@ -107,6 +107,25 @@ TEST_F(LineBarTest, AnAnswerIsTakenByKeysAndTypingGoesOnBehindIt)
     EXPECT_EQ(findings()[1].place, (Place{StructureId{"t3-t4"}, Side::Right}));
 }
 
+TEST_F(LineBarTest, UpGoesBackAndDownForthToWhatWasBeingTyped)
+{
+    type("r piriformis tender 2");
+    enter();
+    type("l psoas ten");
+    QTest::keyClick(&line(), Qt::Key_Up);
+    EXPECT_EQ(line().text(), QStringLiteral("r piriformis tender 2"));
+    QTest::keyClick(&line(), Qt::Key_Down);
+    EXPECT_EQ(line().text(), QStringLiteral("l psoas ten"));
+}
+
+TEST_F(LineBarTest, WhereItIsFeltAsWellIsShownBeforeItIsRecorded)
+{
+    type("piriformis r tender 3 refers to l heel");
+    ASSERT_EQ(chips(QStringLiteral("read")).size(), 1);
+    EXPECT_TRUE(chips(QStringLiteral("read")).front().contains(QStringLiteral("left")))
+        << chips(QStringLiteral("read")).front().toStdString();
+}
+
 TEST_F(LineBarTest, NamesAreOfferedAsTheyBegin)
 {
     type("r piri");

@@ -7,6 +7,7 @@
 #include "app/raphe/practice/VisitChanges.h"
 #include "core/reasoning/Knowledge.h"
 #include "core/record/VisitJson.h"
+#include "tests/core/examination/Exam.h"
 #include "tests/core/store/PracticeTesting.h"
 #include "tests/support/Complaints.h"
 
@@ -254,17 +255,18 @@ TEST_F(PracticeLogs, SaysWhenTheEntriesAreBroken)
     AccessLogDialog dialog(practice(), {});
     EXPECT_TRUE(says(dialog, "an entry of no known kind"));
     EXPECT_EQ(rowsOf(dialog).size(), 0U);
-    HistoryDialog history(practice(), visit, wholeKnowledge(), adviser().rules());
+    HistoryDialog history(practice(), visit, wholeKnowledge(), adviser().rules(), examination());
     EXPECT_TRUE(says(history, "not as it was written"));
 }
 
 TEST_F(PracticeLogs, ADraftHasNoVersionYet)
 {
-    HistoryDialog dialog(practice(), visitOf(patientNamed("Ana Brook"), first()), wholeKnowledge(), adviser().rules());
+    HistoryDialog dialog(
+        practice(), visitOf(patientNamed("Ana Brook"), first()), wholeKnowledge(), adviser().rules(), examination());
     EXPECT_EQ(dialog.findChild<QListView *>()->model()->rowCount(), 0);
     expectSays(dialog, "no version yet");
     EXPECT_TRUE(says(dialog, "is a draft"));
-    HistoryDialog none(practice(), 99, wholeKnowledge(), adviser().rules());
+    HistoryDialog none(practice(), 99, wholeKnowledge(), adviser().rules(), examination());
     EXPECT_TRUE(says(none, "99")) << "there is no such visit";
 }
 
@@ -282,14 +284,14 @@ TEST_F(PracticeLogs, TheHistoryShowsEveryVersionAndWhatItChanged)
     visit.complaints = {complaintOf("low back & <leg>")};
     ASSERT_TRUE(practice().saveVisit(id, writeVisit(visit)));
     {
-        HistoryDialog dialog(practice(), id, wholeKnowledge(), adviser().rules());
+        HistoryDialog dialog(practice(), id, wholeKnowledge(), adviser().rules(), examination());
         EXPECT_TRUE(says(dialog, "An amendment is being written"));
         EXPECT_EQ(dialog.findChild<QListView *>()->model()->rowCount(), 2) << "what is not signed is no version";
     }
     ASSERT_TRUE(practice().signAmendment(id, "wrong side"));
     ASSERT_TRUE(practice().markInError(id, "not this patient"));
 
-    HistoryDialog dialog(practice(), id, wholeKnowledge(), adviser().rules());
+    HistoryDialog dialog(practice(), id, wholeKnowledge(), adviser().rules(), examination());
     put(dialog);
     auto *list = dialog.findChild<QListView *>();
     ASSERT_EQ(list->model()->rowCount(), 4);
@@ -337,7 +339,7 @@ TEST_F(PracticeLogs, AVersionThatCannotBeReadSaysWhy)
     ASSERT_TRUE(practice().beginAmendment(id));
     ASSERT_TRUE(practice().saveVisit(id, R"({"format": "raphe-visit", "version": 3})"));
     ASSERT_TRUE(practice().signAmendment(id, "from a later program"));
-    HistoryDialog dialog(practice(), id, wholeKnowledge(), adviser().rules());
+    HistoryDialog dialog(practice(), id, wholeKnowledge(), adviser().rules(), examination());
     expectSays(dialog, "from a later program");
     expectSays(dialog, "made by a later program (version 3)");
 }
@@ -381,7 +383,7 @@ TEST(VisitChangesTest, NothingIsChangedWithoutAWord)
     joint.place = {StructureId{"hip-joint"}, Side::Right};
     joint.play = JointPlay{5};
     visit.findings = {tender("gluteus-maximus", Side::Right, 2), joint, tender("piriformis", Side::Left, 1)};
-    EXPECT_TRUE(visitChanges(atlas, safetyRules(), visit, visit).areNone());
+    EXPECT_TRUE(visitChanges(atlas, safetyRules(), examination(), visit, visit).areNone());
 
     using Change = std::function<void(Visit &)>;
     struct Case {
@@ -440,7 +442,7 @@ TEST(VisitChangesTest, NothingIsChangedWithoutAWord)
         {[](Visit &v) {
              v.measures.push_back({"hip-flexion", Side::Right, 110, {}, {}, {}, false, false, {}});
          },
-            "others", "Movements: nothing; now 'RIGHT hip-flexion: 110'"},
+            "others", "Movements: nothing; now 'RIGHT hip flexion: 110 degrees'"},
         {[](Visit &v) {
              v.tests.push_back({"slump", Side::Left, TestPain::Familiar, false, {}, {}, {}, {}, {}});
          },
@@ -457,14 +459,15 @@ TEST(VisitChangesTest, NothingIsChangedWithoutAWord)
     for (const Case &c : cases) {
         Visit after = visit;
         c.change(after);
-        const VisitChanges changes = visitChanges(atlas, safetyRules(), visit, after);
+        const VisitChanges changes = visitChanges(atlas, safetyRules(), examination(), visit, after);
         const std::map<std::string, QStringList> lists{
             {"added", changes.added}, {"gone", changes.gone}, {"changed", changes.changed}, {"others", changes.others}};
         for (const auto &[name, lines] : lists)
             EXPECT_EQ(lines.size(), name == c.list ? 1 : 0) << c.words << ", " << name << ": " << lines.join(u'/').toStdString();
         EXPECT_NE(lists.at(c.list).join(u'/').toStdString().find(c.words), std::string::npos)
             << c.words << ", but " << lists.at(c.list).join(u'/').toStdString();
-        EXPECT_FALSE(visitChanges(atlas, safetyRules(), after, visit).areNone()) << "the other way round: " << c.words;
+        EXPECT_FALSE(visitChanges(atlas, safetyRules(), examination(), after, visit).areNone())
+            << "the other way round: " << c.words;
     }
 }
 

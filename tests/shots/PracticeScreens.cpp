@@ -110,7 +110,8 @@ public:
         }
         AccessLogDialog log(*m_practice, {});
         take(log, "39-who-opened-what");
-        HistoryDialog history(*m_practice, m_visit, m_knowledge, m_adviser.rules());
+        const Examination examination = readEmbeddedExamination(*m_knowledge.atlas, m_adviser.rules()).value();
+        HistoryDialog history(*m_practice, m_visit, m_knowledge, m_adviser.rules(), examination);
         take(history, "40-history");
         return m_isGood;
     }

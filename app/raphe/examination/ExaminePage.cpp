@@ -7,8 +7,10 @@
 #include "app/raphe/examination/SegmentRow.h"
 #include "app/raphe/examination/TestRow.h"
 #include "app/raphe/practice/FormParts.h"
+#include "core/examination/RecordWords.h"
 #include "core/safety/Warnings.h"
 
+#include <QApplication>
 #include <QComboBox>
 #include <QGridLayout>
 #include <QHBoxLayout>
@@ -24,7 +26,7 @@ namespace raphe {
 
 namespace {
 
-enum Part { Movements, Joints, Tests, PartCount };
+enum Part { Movements, Joints, Tests };
 
 // A page of a tab: a grid of four columns, names, right, left, and what else.
 QGridLayout *gridOn(QWidget *page, int stretchOfNames)
@@ -98,7 +100,7 @@ ExaminePage::ExaminePage(VisitSession &session, QWidget *parent)
     connect(m_worth, &QPushButton::clicked, this, &ExaminePage::showStudies);
     connect(&session, &VisitSession::visitOpened, this, [this] {
         if (isVisible() && m_shownFor != m_session.visitId())
-            begin();
+            propose();
         else
             refresh();
     });
@@ -166,13 +168,18 @@ std::optional<Device> ExaminePage::device() const
 
 void ExaminePage::begin()
 {
+    propose();
+    m_parts->tabBar()->setFocus();
+}
+
+void ExaminePage::propose()
+{
     if (m_shownFor != m_session.visitId()) {
         m_shownFor = m_session.visitId();
         m_isChosen = false;
         m_sheet = nullptr; // all rows anew: nothing typed for one patient stays for the next
     }
     offerSheets();
-    m_parts->tabBar()->setFocus();
 }
 
 // Those of the complaint first; the first is shown, unless another one was chosen by hand.
@@ -224,8 +231,10 @@ void ExaminePage::reveal(const std::string &id)
 
 void ExaminePage::fill()
 {
-    qDeleteAll(m_rows);
-    m_rows.clear();
+    for (auto &rows : m_rows) {
+        qDeleteAll(rows);
+        rows.clear();
+    }
     m_filled.clear();
     m_tests = testsNow();
     for (QScrollArea *area : m_areas)
@@ -251,11 +260,11 @@ void ExaminePage::showEvent(QShowEvent *event)
     refresh();
 }
 
-void ExaminePage::add(SheetRow *row, QGridLayout &grid)
+void ExaminePage::add(int part, SheetRow *row, QGridLayout &grid)
 {
     row->setParent(this);
     row->addTo(grid);
-    m_rows.push_back(row);
+    m_rows[static_cast<std::size_t>(part)].push_back(row);
 }
 
 std::vector<const ExamTest *> ExaminePage::testsNow() const
@@ -270,7 +279,8 @@ void ExaminePage::fillMovements()
     auto *page = new QWidget;
     QGridLayout *grid = gridOn(page, 3);
     for (const std::string &id : m_sheet->movements) {
-        add(new MovementRow(m_session, *m_session.examination().findMovement(id),
+        add(Movements,
+            new MovementRow(m_session, *m_session.examination().findMovement(id),
                 [this] {
                     return Measuring{mode(), device()};
                 }),
@@ -284,7 +294,7 @@ void ExaminePage::fillSegments()
     auto *page = new QWidget;
     QGridLayout *grid = gridOn(page, 1);
     for (const StructureId &joint : m_sheet->segments)
-        add(new SegmentRow(m_session, joint), *grid);
+        add(Joints, new SegmentRow(m_session, joint), *grid);
     put(m_areas[Joints], page);
 }
 
@@ -301,9 +311,24 @@ void ExaminePage::fillTests()
             head->setContentsMargins(0, 8, 0, 0);
             grid->addWidget(head, grid->rowCount(), 0, 1, 4);
         }
-        add(new TestRow(m_session, *test), *grid);
+        add(Tests, new TestRow(m_session, *test), *grid);
     }
     put(m_areas[Tests], page);
+}
+
+void ExaminePage::fillTestsAnew()
+{
+    if (m_tests == testsNow())
+        return;
+    const bool hadFocus = m_areas[Tests]->isAncestorOf(QApplication::focusWidget());
+    qDeleteAll(m_rows[Tests]);
+    m_rows[Tests].clear();
+    m_tests = testsNow();
+    m_filled.erase(Tests);
+    put(m_areas[Tests], new QWidget);
+    refresh();
+    if (hadFocus)
+        m_parts->tabBar()->setFocus();
 }
 
 void ExaminePage::refresh()
@@ -312,14 +337,15 @@ void ExaminePage::refresh()
         return; // what nobody sees is not built
     fillSeen();
     if (m_tests != testsNow()) // later: what has just been answered may be in a row that goes
-        QMetaObject::invokeMethod(this, &ExaminePage::fill, Qt::QueuedConnection);
+        QMetaObject::invokeMethod(this, &ExaminePage::fillTestsAnew, Qt::QueuedConnection);
     const Cautions cautions = m_session.cautions();
     const std::set<std::string> throughout = tellThroughout(cautions);
-    for (SheetRow *row : m_rows) {
-        row->refresh();
-        row->setThroughout(throughout);
-        row->bar(cautions);
-    }
+    for (const auto &rows : m_rows)
+        for (SheetRow *row : rows) {
+            row->refresh();
+            row->setThroughout(throughout);
+            row->bar(cautions);
+        }
     tellRetest();
     tellCounts();
 }
@@ -347,22 +373,30 @@ std::set<std::string> ExaminePage::tellThroughout(const Cautions &cautions)
     return ids;
 }
 
+QString ExaminePage::goodRetests() const
+{
+    constexpr std::size_t namedAtMost = 3;
+    const Examination &all = m_session.examination();
+    QStringList names;
+    for (const std::string &id : m_sheet->retest)
+        if (const Movement *movement = all.findMovement(id); movement && names.size() < static_cast<qsizetype>(namedAtMost))
+            names << QString::fromStdString(movement->name);
+    return names.join(QStringLiteral(", "));
+}
+
 void ExaminePage::tellRetest()
 {
     const Visit &visit = m_session.visit();
     if (visit.retest) {
         const Movement *movement = m_session.examination().findMovement(visit.retest->id);
         const ExamTest *test = m_session.examination().findTest(visit.retest->id);
-        const QString name = QString::fromStdString(movement ? movement->name : test ? test->name : visit.retest->id);
-        const QString side = visit.retest->side == Side::Midline ? QString()
-            : visit.retest->side == Side::Right                  ? tr("RIGHT ")
-                                                                 : tr("LEFT ");
-        m_retest->say(tr("Today's retest: %1%2.", "%1: a side and a space, or nothing").arg(side, name));
+        const std::string name = movement ? movement->name : test ? test->name : visit.retest->id;
+        m_retest->say(tr("Today's retest: %1.").arg(QString::fromStdString(namedWithSide(name, visit.retest->side))));
         return;
     }
     const bool hurts = std::any_of(visit.measures.begin(), visit.measures.end(), [](const Measure &m) { return m.bringsPain(); });
     m_retest->say(hurts ? tr("Mark one movement that brings the pain as today's retest.")
-                        : tr("A movement that brings the pain makes today's retest."));
+                        : tr("A movement that brings the pain makes today's retest; good ones here: %1.").arg(goodRetests()));
 }
 
 // Of the clusters whose tests all stand on this sheet, once one of them was tried.

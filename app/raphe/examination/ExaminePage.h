@@ -7,6 +7,7 @@
 
 #include <QWidget>
 
+#include <array>
 #include <optional>
 #include <set>
 #include <string>
@@ -51,18 +52,23 @@ protected:
 
 private:
     [[nodiscard]] QWidget *makeHead();
+    void propose();
     void offerSheets();
     void show(const Sheet &sheet);
     /// Empties the sheet; each of its parts is filled when it is first looked at.
     void fill();
     void fillSeen();
-    void add(SheetRow *row, QGridLayout &grid);
+    void add(int part, SheetRow *row, QGridLayout &grid);
     [[nodiscard]] std::vector<const ExamTest *> testsNow() const;
     void fillMovements();
     void fillSegments();
     void fillTests();
+    /// When other tests are called for than those shown.
+    void fillTestsAnew();
     void refresh();
     [[nodiscard]] std::set<std::string> tellThroughout(const Cautions &cautions);
+    /// Those of the sheet that show a change best, by name.
+    [[nodiscard]] QString goodRetests() const;
     void tellRetest();
     [[nodiscard]] std::vector<ClusterCount> countsNow() const;
     void tellCounts();
@@ -79,7 +85,7 @@ private:
     WrappedLabel *m_retest;
     WrappedLabel *m_counts;
     QPushButton *m_worth; // what the counts are worth
-    std::vector<SheetRow *> m_rows;
+    std::array<std::vector<SheetRow *>, 3> m_rows; // of each part
     std::set<int> m_filled; // parts
     std::vector<const ExamTest *> m_tests; // shown
     std::int64_t m_shownFor = 0; // the visit for which the sheet was proposed

@@ -91,7 +91,13 @@ FeelPanel::FeelPanel(VisitSession &session, const std::vector<std::string> &text
     onToggle(m_clearOfMotion, [this] { m_session.toggleClearOf(false, true); });
     onToggle(m_certain, [this] { m_session.toggleCertain(); });
     onToggle(m_afterComparing, [this] { m_session.toggleAfterComparing(); });
-    connect(m_play, &ChoiceRow::chosen, this, [this] { m_session.setPlay(m_play->value()); });
+    connect(m_play, &ChoiceRow::chosen, this, [this] {
+        if (m_play->unread().isEmpty())
+            m_session.setPlay(m_play->value());
+        else
+            m_session.tell(tr("'%1' is no joint play; what was recorded stays.").arg(m_play->unread()));
+        refresh();
+    });
     connect(m_endFeel, &ChoiceRow::chosen, this, [this] {
         const auto chosen = m_endFeel->value();
         m_session.setEndFeel(chosen ? std::optional(static_cast<EndFeel>(*chosen)) : std::nullopt);

@@ -7,6 +7,7 @@
 #include "core/document/VisitMap.h"
 #include "core/examination/RecordWords.h"
 
+#include <QApplication>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
@@ -76,6 +77,7 @@ LineBar::LineBar(VisitSession &session, QWidget *parent)
 
     connect(m_line, &QLineEdit::textChanged, this, &LineBar::readAgain);
     connect(m_line, &QLineEdit::cursorPositionChanged, this, &LineBar::offer);
+    connect(m_line, &QLineEdit::textEdited, this, [this] { m_back = 0; });
     connect(m_line, &QLineEdit::returnPressed, this, &LineBar::recordAll);
     connect(record, &QPushButton::clicked, this, &LineBar::recordAll);
     connect(help, &QPushButton::clicked, this, &LineBar::helpWanted);
@@ -109,7 +111,7 @@ void LineBar::readAgain()
 // Chips and questions as they stand, then what could be typed next.
 void LineBar::offer()
 {
-    const bool hadFocus = m_read->isAncestorOf(focusWidget());
+    const bool hadFocus = m_read->isAncestorOf(QApplication::focusWidget());
     while (QLayoutItem *item = m_chips->takeAt(0)) {
         delete item->widget(); // none of them is at work: their clicks come by the queue
         delete item;
@@ -136,7 +138,7 @@ QString LineBar::inWords(const LineChip &chip) const
 {
     if (const auto *finding = std::get_if<Finding>(&chip.is))
         return capitalised(QString::fromStdString(m_session.knowledge().atlas->spoken(finding->place))) + QStringLiteral(": ")
-            + QString::fromStdString(findingInWords(*finding));
+            + QString::fromStdString(findingInWords(*m_session.knowledge().atlas, *finding));
     if (const auto *measure = std::get_if<Measure>(&chip.is))
         return capitalised(QString::fromStdString(raphe::inWords(m_session.examination(), *measure)));
     if (const auto *mistake = std::get_if<LineMistake>(&chip.is))
@@ -203,20 +205,26 @@ void LineBar::recordAll()
         if (!measure.device && measure.value && movement)
             measure.device = deviceFor(*movement, device);
     }
-    m_session.record(m_reading.findings(), measures, tr("typed: %1", "undo step").arg(m_line->text().left(40)));
+    const bool isNew =
+        m_session.record(m_reading.findings(), measures, tr("typed: %1", "undo step").arg(m_line->text().left(40)));
     m_earlier.push_back(text());
     m_back = 0;
     m_line->setText({}); // unlike clear() it leaves nothing to undo: Ctrl+Z is the visit's
-    Q_EMIT told(tr("Recorded. Undo takes it back."));
+    Q_EMIT told(isNew ? tr("Recorded. Undo takes it back.") : tr("All of it was recorded already."));
 }
 
-// Down goes to what is offered or asked, up brings back what was typed before, Escape empties the line.
+// Up brings back what was recorded before, down goes forth again and then to what is offered or asked; Escape empties the line.
 bool LineBar::eventFilter(QObject *watched, QEvent *event)
 {
     if (watched != m_line || event->type() != QEvent::KeyPress)
         return QWidget::eventFilter(watched, event);
     switch (static_cast<QKeyEvent *>(event)->key()) {
     case Qt::Key_Down:
+        if (m_back > 0) { // forth again, to what was being typed
+            --m_back;
+            m_line->setText(m_back == 0 ? m_unfinished : QString::fromStdString(m_earlier[m_earlier.size() - m_back]));
+            return true;
+        }
         for (int i = 0; i < m_chips->count(); ++i)
             if (auto *button = qobject_cast<QPushButton *>(m_chips->itemAt(i)->widget())) {
                 button->setFocus();
@@ -224,8 +232,11 @@ bool LineBar::eventFilter(QObject *watched, QEvent *event)
             }
         return true;
     case Qt::Key_Up:
-        if (m_back < m_earlier.size())
-            m_line->setText(QString::fromStdString(m_earlier[m_earlier.size() - ++m_back]));
+        if (m_back == m_earlier.size())
+            return true;
+        if (m_back == 0)
+            m_unfinished = m_line->text();
+        m_line->setText(QString::fromStdString(m_earlier[m_earlier.size() - ++m_back]));
         return true;
     case Qt::Key_Escape: m_line->clear(); return true;
     default: return QWidget::eventFilter(watched, event);

@@ -1,4 +1,4 @@
-// The typed line: findings in trade talk, read while they are typed. What was understood stands above the line as chips; what is
+// The typed line: findings in trade talk, read while they are typed. What was understood stands below the line as chips; what is
 // open is asked there, each answer a button; names are offered as they begin. Enter records everything as one step, once nothing
 // is open.
 #pragma once
@@ -11,8 +11,6 @@
 #include <functional>
 
 class QLineEdit;
-class QPushButton;
-class QVBoxLayout;
 
 namespace raphe {
 
@@ -26,7 +24,6 @@ public:
 
     void begin();
     [[nodiscard]] QLineEdit &line() { return *m_line; }
-    [[nodiscard]] const LineReading &reading() const { return m_reading; }
     /// How a measured movement was measured, where the line does not say.
     void setMeasuring(std::function<std::pair<MoveMode, std::optional<Device>>()> measuring)
     {
@@ -58,6 +55,7 @@ private:
     std::vector<LineCompletion> m_completions;
     std::vector<std::string> m_earlier; // lines of this visit that were recorded
     std::size_t m_back = 0; // how far back the arrows have gone
+    QString m_unfinished; // what was being typed before they went
     std::int64_t m_visit = 0;
     std::function<std::pair<MoveMode, std::optional<Device>>()> m_measuring;
 };

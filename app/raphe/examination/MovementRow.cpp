@@ -30,8 +30,7 @@ MovementRow::MovementRow(VisitSession &session, const Movement &movement, std::f
 MovementRow::Cell MovementRow::makeCell(Side side)
 {
     const QString unit = m_movement.unit == Unit::Degrees ? tr("degrees") : tr("mm");
-    const QString name = side == Side::Midline ? QString::fromStdString(m_movement.name)
-                                               : loud(side) + QLatin1Char(' ') + QString::fromStdString(m_movement.name);
+    const QString name = withSide(side, m_movement.name);
     Cell cell;
     cell.side = side;
     cell.box = new QWidget;
@@ -41,8 +40,7 @@ MovementRow::Cell MovementRow::makeCell(Side side)
     auto *numbers = new QHBoxLayout;
     numbers->setSpacing(4);
     lines->addLayout(numbers);
-    if (side == Side::Midline)
-        numbers->addWidget(hint(tr("MIDLINE")));
+    numbers->addWidget(hint(loud(side)));
     const auto addLine = [&](const QString &about, const QString &placeholder, const QString &tip) {
         auto *line = new QLineEdit;
         line->setAccessibleName(tr("%1: %2", "a movement with its side, what is measured").arg(name, about));
@@ -104,10 +102,11 @@ Measure MovementRow::started(const Cell &cell) const
     return fresh;
 }
 
-// What is being typed stays as it is, and so does what was typed and could not be recorded.
+// What is being typed stays as it is, and so does what was typed and could not be recorded; a visit that takes nothing shows what
+// it holds.
 void MovementRow::show(QLineEdit *line, std::optional<double> value) const
 {
-    if (line->isModified() && (line->hasFocus() || isWrong(line)))
+    if (line->isModified() && (line->hasFocus() || isWrong(line)) && !m_session.isReadOnly())
         return;
     line->setText(value ? QString::number(*value) : QString());
     setWrong(line, false);
@@ -128,15 +127,14 @@ bool MovementRow::read(QLineEdit *line, std::optional<double> &value) const
 
 void MovementRow::take(const Cell &cell)
 {
-    Measure measure = started(cell);
-    const std::optional<double> before = measure.value;
-    const bool isRead = read(cell.value, measure.value);
-    if (!read(cell.painFrom, measure.painFrom) || !isRead)
-        return;
-    for (QLineEdit *line : {cell.value, cell.painFrom})
-        line->setModified(false);
-    if (measure.value != before || !measure.device)
+    Measure measure = started(cell); // a number that is wrong leaves the last good one, and the pain is heard all the same
+    const bool isMeasured = cell.value->isModified();
+    if (read(cell.value, measure.value) && isMeasured)
         measure.device = measure.value ? deviceFor(m_movement, m_measuring().device) : std::nullopt;
+    static_cast<void>(read(cell.painFrom, measure.painFrom));
+    for (QLineEdit *line : {cell.value, cell.painFrom})
+        if (!isWrong(line))
+            line->setModified(false);
     const auto pain = cell.pain->value();
     measure.hurts = pain == Hurts;
     measure.familiar = pain == Familiar;

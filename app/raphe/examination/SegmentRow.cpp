@@ -36,8 +36,7 @@ SegmentRow::Cell SegmentRow::makeCell(const Place &place)
     lines->setSpacing(4);
     auto *first = new QHBoxLayout;
     first->setSpacing(6);
-    if (place.side == Side::Midline)
-        first->addWidget(hint(tr("MIDLINE")));
+    first->addWidget(hint(loud(place.side)));
     cell.play = ChoiceRow::ofNumbers(tr("%1: joint play").arg(name), JointPlay::highest);
     cell.play->setTips({tr("0: fused"), tr("1: considerably too little"), tr("2: slightly too little"), tr("3: normal"),
         tr("4: slightly too much"), tr("5: considerably too much"), tr("6: unstable")});
@@ -102,6 +101,8 @@ bool SegmentRow::eventFilter(QObject *watched, QEvent *event)
 // What hands found there otherwise stays: soreness, where it is felt, a graded restriction.
 void SegmentRow::take(const Cell &cell)
 {
+    if (isUnread(*cell.play))
+        return;
     const Finding *before = m_session.findingAt(cell.place);
     Finding f = before ? *before : Finding{};
     f.place = cell.place;

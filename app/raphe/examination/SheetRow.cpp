@@ -1,8 +1,10 @@
 #include "app/raphe/examination/SheetRow.h"
 
 #include "app/raphe/WrappedLabel.h"
+#include "app/raphe/intake/ChoiceRow.h"
 #include "app/raphe/practice/FormParts.h"
 #include "core/examination/Barred.h"
+#include "core/examination/RecordWords.h"
 
 #include <QGridLayout>
 #include <QLineEdit>
@@ -25,7 +27,12 @@ QString SheetRow::loud(Side side)
     case Side::Left: return tr("LEFT");
     case Side::Midline: break;
     }
-    return {};
+    return tr("MIDLINE");
+}
+
+QString SheetRow::withSide(Side side, const std::string &name)
+{
+    return QString::fromStdString(namedWithSide(name, side));
 }
 
 QWidget *SheetRow::makeName(const QString &name, const QString &quiet)
@@ -61,17 +68,18 @@ void SheetRow::bar(const Cautions &cautions)
     for (const auto &[side, box] : m_boxes) {
         const std::vector<CautionVerdict> verdicts = verdictsAt(cautions, side);
         const CautionVerdict *stop = stopAmong(verdicts);
-        box->setEnabled(!stop && !m_session.isReadOnly());
-        const auto adapt = std::find_if(verdicts.begin(), verdicts.end(), [this](const CautionVerdict &v) {
-            return v.verdict == Verdict::Adapt && !v.condition.empty() && !m_throughout.contains(v.rule);
+        box->setEnabled(!stop && m_session.visitId() != 0 && !m_session.isReadOnly());
+        const auto milder = std::find_if(verdicts.begin(), verdicts.end(), [this](const CautionVerdict &v) { // gravest first
+            return v.verdict != Verdict::Stop && !v.condition.empty() && !m_throughout.contains(v.rule);
         });
-        if (!stop && adapt == verdicts.end())
+        if (!stop && milder == verdicts.end())
             continue;
-        const QString reason = QString::fromStdString(stop ? stop->reason : adapt->reason);
+        const CautionVerdict &verdict = stop ? *stop : *milder;
+        const QString reason = QString::fromStdString(verdict.reason);
         const auto same = std::find_if(
-            all.begin(), all.end(), [&](const Said &said) { return said.isStop == (stop != nullptr) && said.reason == reason; });
+            all.begin(), all.end(), [&](const Said &said) { return said.verdict == verdict.verdict && said.reason == reason; });
         if (same == all.end())
-            all.push_back({stop != nullptr, reason, {side}});
+            all.push_back({verdict.verdict, reason, {side}});
         else
             same->sides.push_back(side);
     }
@@ -84,15 +92,31 @@ void SheetRow::sayBarred(const std::vector<Said> &all)
     for (const Said &said : all) {
         const bool isEverywhere = said.sides.size() == m_boxes.size();
         const QString side = loud(said.sides.front());
-        if (said.isStop)
+        switch (said.verdict) {
+        case Verdict::Stop:
             lines << (isEverywhere ? tr("Leave it: %1").arg(said.reason)
                                    : tr("Leave the %1: %2", "a side, the reason").arg(side, said.reason));
-        else
+            break;
+        case Verdict::Adapt:
             lines << (isEverywhere ? tr("Adapt: %1").arg(said.reason)
                                    : tr("Adapt on the %1: %2", "a side, the reason").arg(side, said.reason));
+            break;
+        case Verdict::Ask:
+            lines << (isEverywhere ? tr("Ask first: %1").arg(said.reason)
+                                   : tr("Ask first on the %1: %2", "a side, the reason").arg(side, said.reason));
+        }
     }
     m_barred->setVisible(!lines.isEmpty());
     m_barred->say(lines.join(QLatin1Char('\n')));
+}
+
+bool SheetRow::isUnread(const ChoiceRow &row)
+{
+    if (row.unread().isEmpty())
+        return false;
+    m_session.tell(tr("'%1' is no choice here; what was recorded stays.").arg(row.unread()));
+    refresh();
+    return true;
 }
 
 bool SheetRow::isWrong(const QLineEdit *line)

@@ -16,6 +16,7 @@ class QLineEdit;
 
 namespace raphe {
 
+class ChoiceRow;
 class WrappedLabel;
 
 class SheetRow : public QObject {
@@ -35,14 +36,18 @@ public:
 protected:
     /// Right and left, or the midline alone.
     [[nodiscard]] static std::vector<Side> sidesOf(bool isPaired);
-    /// 'RIGHT', 'LEFT', or nothing.
+    /// 'RIGHT', 'LEFT', 'MIDLINE': stands in each cell, since the head of the column scrolls away.
     [[nodiscard]] static QString loud(Side side);
+    /// 'RIGHT hip flexion'; of the midline the name alone.
+    [[nodiscard]] static QString withSide(Side side, const std::string &name);
     /// The name with what stands under it in quiet words.
     [[nodiscard]] QWidget *makeName(const QString &name, const QString &quiet);
     /// What is answered of one side, in that side's column; the midline goes over both.
     void addBox(QGridLayout &grid, int line, Side side, QWidget *box);
     /// What cautions say of the row's movement or test on one side.
     [[nodiscard]] virtual std::vector<CautionVerdict> verdictsAt(const Cautions &cautions, Side side) const = 0;
+    /// What was typed on a row of choices is none of them: it is told and nothing is recorded.
+    [[nodiscard]] bool isUnread(const ChoiceRow &row);
     /// What cannot be is shown in the line, and is not recorded.
     static void setWrong(QLineEdit *line, bool isWrong);
     [[nodiscard]] static bool isWrong(const QLineEdit *line);
@@ -51,11 +56,11 @@ protected:
 
 private:
     struct Said {
-        bool isStop = false; // else to be adapted
+        Verdict verdict{};
         QString reason;
         std::vector<Side> sides;
     };
-    // Says under the name why something is barred or to be adapted, and on which side.
+    // Says under the name why something is barred, to be adapted or asked about first, and on which side.
     void sayBarred(const std::vector<Said> &all);
 
     std::vector<std::pair<Side, QWidget *>> m_boxes;

@@ -58,6 +58,7 @@ SweepDialog::SweepDialog(VisitSession &session, const Sweep &sweep, bool isHeigh
     row->addWidget(record);
     column->addLayout(row);
     connect(m_strip, &EdgeStrip::changed, this, &SweepDialog::tell);
+    connect(&session, &VisitSession::leaving, this, &SweepDialog::accept); // the program locks: nobody can be asked
     resize(860, sizeHint().height());
     m_strip->setFocus();
     tell();

@@ -55,8 +55,7 @@ ChoiceRow *TestRow::makeAnswer(const QString &name) const
 
 TestRow::Cell TestRow::makeCell(Side side)
 {
-    const QString test = QString::fromStdString(m_test.name);
-    const QString name = side == Side::Midline ? test : loud(side) + QLatin1Char(' ') + test;
+    const QString name = withSide(side, m_test.name);
     Cell cell;
     cell.side = side;
     cell.box = new QWidget;
@@ -66,8 +65,7 @@ TestRow::Cell TestRow::makeCell(Side side)
     auto *row = new QHBoxLayout;
     row->setSpacing(6);
     lines->addLayout(row);
-    if (side == Side::Midline)
-        row->addWidget(hint(tr("MIDLINE")));
+    row->addWidget(hint(loud(side)));
     if ((cell.answer = makeAnswer(name)))
         row->addWidget(cell.answer);
     if (m_test.vital)
@@ -146,6 +144,8 @@ TestResult TestRow::started(const Cell &cell) const
 
 void TestRow::takeAnswer(const Cell &cell)
 {
+    if (isUnread(*cell.answer))
+        return;
     const auto chosen = cell.answer->value();
     const TestResult *before = m_session.resultOf(m_test.id, cell.side);
     if (!chosen) {
@@ -253,8 +253,10 @@ void TestRow::refresh()
             cell.answer->give(result ? shown(*result) : std::nullopt);
         for (std::size_t i = 0; i < cell.values.size(); ++i) {
             const bool isThere = result && i < result->values.size();
-            if (!cell.values[i]->isModified()) // what was typed and is not whole yet stays
-                cell.values[i]->setText(isThere ? QString::number(result->values[i]) : QString());
+            if (cell.values[i]->isModified() && !m_session.isReadOnly())
+                continue; // what was typed and is not whole yet stays
+            cell.values[i]->setText(isThere ? QString::number(result->values[i]) : QString());
+            setWrong(cell.values[i], false);
         }
         if (cell.changes) {
             cell.changes->setEnabled(result && result->pain && result->pain != TestPain::None);
@@ -262,9 +264,8 @@ void TestRow::refresh()
         }
         cell.unable->setChecked(result && result->unable);
         if (result && result->unable)
-            said << (cell.side == Side::Midline ? tr("Could not be done: %1")
-                                                : loud(cell.side) + QLatin1Char(' ') + tr("could not be done: %1"))
-                        .arg(QString::fromStdString(*result->unable));
+            said << tr("%1, could not be done: %2", "a side, the reason")
+                        .arg(loud(cell.side), QString::fromStdString(*result->unable));
     }
     m_said->setVisible(!said.isEmpty());
     m_said->say(said.join(QStringLiteral("; ")));

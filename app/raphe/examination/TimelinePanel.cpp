@@ -8,8 +8,6 @@
 #include <QListWidget>
 #include <QVBoxLayout>
 
-#include <algorithm>
-
 namespace raphe {
 
 TimelinePanel::TimelinePanel(VisitSession &session, QWidget *parent)
@@ -39,7 +37,8 @@ QString TimelinePanel::words(const Moment &moment) const
     case MomentKind::Finding:
         for (const Finding &f : visit.findings)
             if (isIt(f.place.structure.value, f.place.side))
-                said << QString::fromStdString(m_session.knowledge().atlas->spoken(f.place) + ": " + findingInWords(f));
+                said << QString::fromStdString(
+                    m_session.knowledge().atlas->spoken(f.place) + ": " + findingInWords(*m_session.knowledge().atlas, f));
         break;
     case MomentKind::Movement:
         for (const Measure &m : visit.measures)

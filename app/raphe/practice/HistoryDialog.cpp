@@ -53,11 +53,12 @@ QString stateWords(VisitState state)
 
 } // namespace
 
-HistoryDialog::HistoryDialog(
-    const Practice &practice, std::int64_t visit, const Knowledge &knowledge, const SafetyRules &rules, QWidget *parent)
+HistoryDialog::HistoryDialog(const Practice &practice, std::int64_t visit, const Knowledge &knowledge, const SafetyRules &rules,
+    const Examination &examination, QWidget *parent)
     : QDialog(parent),
       m_knowledge(knowledge),
       m_rules(rules),
+      m_examination(examination),
       m_state(new WrappedLabel),
       m_list(new QListView),
       m_text(new QTextBrowser)
@@ -156,7 +157,7 @@ QString HistoryDialog::changesOf(int row, const Visit &visit) const
     const auto earlier = visitOf(*before);
     if (!earlier)
         return html + lineHtml(sentence(earlier.error()));
-    const VisitChanges changes = visitChanges(*m_knowledge.atlas, m_rules, earlier.value(), visit);
+    const VisitChanges changes = visitChanges(*m_knowledge.atlas, m_rules, m_examination, earlier.value(), visit);
     if (changes.areNone())
         return html + lineHtml(tr("Nothing: both say the same."));
     html += listHtml(tr("Added"), changes.added) + listHtml(tr("Gone"), changes.gone) + listHtml(tr("Changed"), changes.changed);

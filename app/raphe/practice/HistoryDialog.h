@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/raphe/practice/VersionsModel.h"
+#include "core/examination/Examination.h"
 #include "core/reasoning/Knowledge.h"
 #include "core/record/Visit.h"
 #include "core/safety/SafetyRules.h"
@@ -20,9 +21,9 @@ class HistoryDialog : public QDialog {
     Q_OBJECT
 
 public:
-    /// `practice` is only read now; `knowledge` must outlive the dialog.
+    /// `practice` is only read now; the others must outlive the dialog.
     HistoryDialog(const Practice &practice, std::int64_t visit, const Knowledge &knowledge, const SafetyRules &rules,
-        QWidget *parent = nullptr);
+        const Examination &examination, QWidget *parent = nullptr);
 
 private:
     void read(const Practice &practice, std::int64_t visit);
@@ -34,6 +35,7 @@ private:
 
     const Knowledge &m_knowledge;
     const SafetyRules &m_rules;
+    const Examination &m_examination;
     VersionsModel m_model;
     WrappedLabel *m_state;
     QListView *m_list;

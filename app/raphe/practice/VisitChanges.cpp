@@ -17,17 +17,10 @@ QString tr(const char *text)
     return QCoreApplication::translate("VisitChanges", text);
 }
 
-// What findingInWords does not say is said here: the landmark, and where it was felt as well.
 QString findingWords(const Atlas &atlas, const Finding &finding)
 {
-    QStringList words;
-    if (finding.at)
-        words << tr("at %1").arg(QString::fromStdString(atlas.spoken({*finding.at, finding.place.side})));
-    if (const std::string known = findingInWords(finding); !known.empty())
-        words << QString::fromStdString(known);
-    for (const Place &place : finding.refersTo)
-        words << tr("felt at %1 as well").arg(QString::fromStdString(atlas.spoken(place)));
-    return words.isEmpty() ? tr("noted") : words.join(QStringLiteral(", "));
+    const std::string words = findingInWords(atlas, finding);
+    return words.empty() ? tr("noted") : QString::fromStdString(words);
 }
 
 using Pairs = std::vector<std::pair<Finding, Finding>>;
@@ -122,12 +115,12 @@ QString conditionsText(const Atlas &atlas, const SafetyRules &rules, const std::
     return words.join(QStringLiteral("; "));
 }
 
-// Movements and tests by their ids: what was measured or answered, one after the other.
-template <class T> QString examinedText(const std::vector<T> &list)
+// What was measured or answered, one after the other.
+template <class T> QString examinedText(const Examination &examination, const std::vector<T> &list)
 {
     QStringList words;
     for (const T &item : list)
-        words << QString::fromStdString(inWords(Examination{}, item));
+        words << QString::fromStdString(inWords(examination, item));
     return words.join(QStringLiteral("; "));
 }
 
@@ -150,7 +143,8 @@ QString findingLine(const Atlas &atlas, const Finding &finding)
     return tr("%1: %2").arg(QString::fromStdString(atlas.spoken(finding.place)), findingWords(atlas, finding));
 }
 
-VisitChanges visitChanges(const Atlas &atlas, const SafetyRules &rules, const Visit &before, const Visit &after)
+VisitChanges visitChanges(
+    const Atlas &atlas, const SafetyRules &rules, const Examination &examination, const Visit &before, const Visit &after)
 {
     VisitChanges changes;
     compareFindings(atlas, before.findings, after.findings, changes);
@@ -176,8 +170,8 @@ VisitChanges visitChanges(const Atlas &atlas, const SafetyRules &rules, const Vi
         others << tr("The answers about consent are others.");
     if (before.sinceLast != after.sinceLast || before.promised != after.promised)
         others << tr("What was told since the last visit, or promised until the next, is another.");
-    compareText(tr("Movements"), examinedText(before.measures), examinedText(after.measures), others);
-    compareText(tr("Tests"), examinedText(before.tests), examinedText(after.tests), others);
+    compareText(tr("Movements"), examinedText(examination, before.measures), examinedText(examination, after.measures), others);
+    compareText(tr("Tests"), examinedText(examination, before.tests), examinedText(examination, after.tests), others);
     if (before.retest != after.retest)
         others << tr("Today's retest is another.");
     if (before.timeline != after.timeline && before.findings == after.findings && before.measures == after.measures

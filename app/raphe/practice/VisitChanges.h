@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/anatomy/Atlas.h"
+#include "core/examination/Examination.h"
 #include "core/record/Visit.h"
 #include "core/safety/SafetyRules.h"
 
@@ -21,6 +22,7 @@ struct VisitChanges {
 };
 
 /// None when both are equal, and only then. `rules` name the conditions.
-[[nodiscard]] VisitChanges visitChanges(const Atlas &atlas, const SafetyRules &rules, const Visit &before, const Visit &after);
+[[nodiscard]] VisitChanges visitChanges(
+    const Atlas &atlas, const SafetyRules &rules, const Examination &examination, const Visit &before, const Visit &after);
 
 } // namespace raphe

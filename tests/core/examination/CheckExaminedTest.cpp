@@ -77,6 +77,11 @@ TEST(CheckExaminedTest, EachMistakeIsNamedWithItsPlace)
                 v.tests[3].values = {120, 8};
             },
             ErrorCode::OutOfRange, "v#/tests/3/values/1"},
+        {"a moment of nothing",
+            [](Visit &v) {
+                v.timeline = {{"09:00:00", MomentKind::Test, "nothing", Side::Right}};
+            },
+            ErrorCode::UnknownId, "v#/timeline/0/id"},
         {"a retest of nothing", [](Visit &v) { v.retest->id = "nothing"; }, ErrorCode::UnknownId, "v#/retest/id"},
         {"a retest without a side", [](Visit &v) { v.retest->side = Side::Midline; }, ErrorCode::WrongSide, "v#/retest/side"},
     };

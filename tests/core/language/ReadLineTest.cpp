@@ -69,6 +69,65 @@ TEST(ReadLine, AFullStopEndsWhatIsSaidButAShortenedWordGoesOn)
         {"l psoas could not: too sore. r psoas t3", "left psoas-major unable: too sore; right psoas-major tender 3"}});
 }
 
+TEST(ReadLine, AHeadingOfTwoSidesOrTwoJointsSaysNeither)
+{
+    for (const char *line : {"right glute max left glute med: tender 2", "left glute max and right glute med: tender 2",
+             "left right hip: flexion 90", "right psis left psis: tender 2", "left hip and right shoulder: ir 30"}) {
+        const LineReading reading = read(line);
+        EXPECT_TRUE(reading.findings().empty()) << line << " - " << inWords(reading);
+        EXPECT_TRUE(reading.measures().empty()) << line << " - " << inWords(reading);
+    }
+}
+
+TEST(ReadLine, WhatFollowsSeveralSidesIsAskedAbout)
+{
+    expectAll({{"glute max r t2 l t3, insertion clear",
+                   "right gluteus-maximus tender 2; left gluteus-maximus tender 3; ask side: insertion clear"},
+        {"glute max r t2 l t3, familiar", "right gluteus-maximus tender 2; left gluteus-maximus tender 3; ask side: familiar"},
+        {"glute max r t2 l t3, l insertion clear",
+            "right gluteus-maximus tender 2; left gluteus-maximus tender 3; left gluteus-maximus insertion not-tender free"}});
+}
+
+TEST(ReadLine, AMovementByItsWholeNameIsTheJointSpokenOf)
+{
+    expectAll({{"right shoulder: flexion 120, left hip flexion 100, abduction 40",
+                   "right shoulder-flexion 120; left hip-flexion 100; ask side: abduction"},
+        {"right knee clear, right hip flexion 100, right extension 5",
+            "right knee-joint not-tender free; right hip-flexion 100; right hip-extension 5"}});
+}
+
+TEST(ReadLine, TheSameIsAskedAboutWhereItMayNotFit)
+{
+    expectAll({{"right l4/5 play 2, right glute max same", "right l4-l5 play 2; ask value: right glute max same"},
+        {"right glute max origin tender 3, left l4/5 same", "right gluteus-maximus origin tender 3; ask value: left l4/5 same"},
+        {"right glute max origin tender 3, left glute max same",
+            "right gluteus-maximus origin tender 3; left gluteus-maximus origin tender 3"}});
+}
+
+TEST(ReadLine, PainIsInTheUnitOfTheMovementAndWithinItsLimits)
+{
+    expectAll({{"fingertip to floor 20 cm pain from 15 cm", "midline fingertip-to-floor 200 pain from 150"},
+        {"hip ir r 20 pain from 90", "ask value: pain from 90"},
+        {"right hip: flexion 90, 80", "right hip-flexion 90; mistake side: 80"},
+        {"right glute max clear, familiar", "right gluteus-maximus not-tender free; mistake value: familiar"}});
+}
+
+TEST(ReadLine, ABlankAtWhichNoLineBreaksIsABlank)
+{
+    EXPECT_EQ(inWords(read("right glute\u00a0max tender 2")), "right gluteus-maximus tender 2");
+}
+
+TEST(ReadLine, ARangeWithoutAScaleOffersBothEnds)
+{
+    const LineReading reading = read("glute max right 2-3");
+    const auto questions = reading.questions();
+    ASSERT_EQ(questions.size(), 1U);
+    std::vector<std::string> offered;
+    for (const LineChoice &choice : questions.front().choices)
+        offered.push_back(choice.insert);
+    EXPECT_EQ(offered, (std::vector<std::string>{"tender 2", "tender 3", "stiff 2", "stiff 3"}));
+}
+
 TEST(ReadLine, AVertebraAndAGradeAreToldApart)
 {
     expectAll({{"t3 stuck 1", "midline vertebra-t3 stiff 1"}, {"r ql t3", "right quadratus-lumborum tender 3"},

@@ -1,4 +1,5 @@
 // The list of words is read strictly: each kind of mistake is refused with its place.
+#include "tests/core/examination/Exam.h"
 #include "tests/core/language/EnglishWords.h"
 
 #include "core/anatomy/AtlasReader.h"
@@ -39,6 +40,20 @@ TEST(WordList, IsReadWhole)
     EXPECT_EQ(list.value().words.size(), lineWordWords.size());
     EXPECT_GE(list.value().movements.size(), 47U);
     EXPECT_GE(list.value().textures.size(), 18U);
+}
+
+// What the line takes, the sheet and the file take too.
+TEST(WordList, LimitsAreThoseOfTheExamination)
+{
+    std::size_t shared = 0;
+    for (const LineMovement &said : test::englishWords().list().movements)
+        if (const Movement *movement = test::examination().findMovement(said.id)) {
+            ++shared;
+            EXPECT_EQ(said.least, movement->least) << said.id;
+            EXPECT_EQ(said.most, movement->furthest) << said.id;
+            EXPECT_EQ(said.unit == MoveUnit::Degrees, movement->unit == Unit::Degrees) << said.id;
+        }
+    EXPECT_GE(shared, 48U);
 }
 
 TEST(WordList, MistakesAreNamedWithTheirPlace)

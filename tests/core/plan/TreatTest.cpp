@@ -78,6 +78,19 @@ TEST(TreatFirst, GradeFourAddsNoTendernessAndAsksForCaution)
     EXPECT_EQ(entryOf(three, place).why.find("aution"), std::string::npos) << entryOf(three, place).why;
 }
 
+TEST(TreatFirst, AMildSpotMoreDoesNotMakeASorePlaceCountLess)
+{
+    Finding sore = tender("piriformis", Side::Right, 0);
+    sore.tenderness.reset();
+    sore.sore = true;
+    Finding mild = tender("piriformis", Side::Right, 1);
+    mild.spot = Spot::Belly;
+    const Place place{{"piriformis"}, Side::Right};
+    const auto alone = treatFirst(reasoner(), visitOf({sore})).treat;
+    const auto both = treatFirst(reasoner(), visitOf({sore, mild})).treat;
+    EXPECT_DOUBLE_EQ(termOf(entryOf(both, place), "tenderness")->value, termOf(entryOf(alone, place), "tenderness")->value);
+}
+
 TEST(TreatFirst, GradeFourAtOneSpotSpeaksForThePlace)
 {
     Finding origin = tender("piriformis", Side::Right, 4);

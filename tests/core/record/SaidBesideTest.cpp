@@ -32,6 +32,18 @@ TEST(SaidBesideTest, AGradeOfOneQualityLeavesTheOther)
     EXPECT_TRUE(both.stiff);
 }
 
+TEST(SaidBesideTest, APainThatIsKnownTakesClearOfTouchAway)
+{
+    Finding before = at(segment);
+    before.clear = {true, true};
+    Finding now = at(segment);
+    now.familiar = true;
+    const Finding both = saidBeside(before, now);
+    EXPECT_TRUE(both.familiar);
+    EXPECT_FALSE(both.clear.tenderness);
+    EXPECT_TRUE(both.clear.motion);
+}
+
 TEST(SaidBesideTest, ClearTakesTheGradeOfItsOwnQualityAway)
 {
     Finding before = at(segment);
