@@ -5,6 +5,7 @@
 #include "app/raphe/WrappedLabel.h"
 #include "app/raphe/examination/MovementRow.h"
 #include "app/raphe/examination/SegmentRow.h"
+#include "app/raphe/examination/SideHeads.h"
 #include "app/raphe/examination/TestRow.h"
 #include "app/raphe/practice/FormParts.h"
 #include "core/examination/RecordWords.h"
@@ -41,8 +42,6 @@ QGridLayout *gridOn(QWidget *page, int stretchOfNames)
     grid->setColumnStretch(2, 2);
     column->addLayout(grid);
     column->addStretch(1);
-    grid->addWidget(heading(ExaminePage::tr("RIGHT")), 0, 1);
-    grid->addWidget(heading(ExaminePage::tr("LEFT")), 0, 2);
     return grid;
 }
 
@@ -88,6 +87,8 @@ ExaminePage::ExaminePage(VisitSession &session, QWidget *parent)
             counted->addWidget(m_worth, 0, Qt::AlignTop);
             rows->addLayout(counted);
         }
+        m_heads.push_back(new SideHeads);
+        rows->addWidget(m_heads.back());
         rows->addWidget(area, 1);
         m_parts->addTab(page, title);
     }
@@ -287,6 +288,7 @@ void ExaminePage::fillMovements()
             *grid);
     }
     put(m_areas[Movements], page);
+    m_heads[Movements]->follow(*grid, *page);
 }
 
 void ExaminePage::fillSegments()
@@ -296,6 +298,7 @@ void ExaminePage::fillSegments()
     for (const StructureId &joint : m_sheet->segments)
         add(Joints, new SegmentRow(m_session, joint), *grid);
     put(m_areas[Joints], page);
+    m_heads[Joints]->follow(*grid, *page);
 }
 
 // Under the words of how the patient lies, so that they turn seldom.
@@ -314,6 +317,7 @@ void ExaminePage::fillTests()
         add(Tests, new TestRow(m_session, *test), *grid);
     }
     put(m_areas[Tests], page);
+    m_heads[Tests]->follow(*grid, *page);
 }
 
 void ExaminePage::fillTestsAnew()

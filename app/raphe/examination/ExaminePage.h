@@ -23,6 +23,7 @@ class QTabWidget;
 namespace raphe {
 
 class SheetRow;
+class SideHeads;
 class WrappedLabel;
 
 class ExaminePage : public QWidget {
@@ -81,6 +82,7 @@ private:
     QComboBox *m_device;
     QTabWidget *m_parts;
     std::vector<QScrollArea *> m_areas; // movements, joints, tests
+    std::vector<SideHeads *> m_heads; // above them
     WrappedLabel *m_throughout; // what to adapt on the whole sheet
     WrappedLabel *m_retest;
     WrappedLabel *m_counts;

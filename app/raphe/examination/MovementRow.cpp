@@ -40,7 +40,8 @@ MovementRow::Cell MovementRow::makeCell(Side side)
     auto *numbers = new QHBoxLayout;
     numbers->setSpacing(4);
     lines->addLayout(numbers);
-    numbers->addWidget(hint(loud(side)));
+    if (side == Side::Midline)
+        numbers->addWidget(hint(loud(side)));
     const auto addLine = [&](const QString &about, const QString &placeholder, const QString &tip) {
         auto *line = new QLineEdit;
         line->setAccessibleName(tr("%1: %2", "a movement with its side, what is measured").arg(name, about));

@@ -36,7 +36,8 @@ SegmentRow::Cell SegmentRow::makeCell(const Place &place)
     lines->setSpacing(4);
     auto *first = new QHBoxLayout;
     first->setSpacing(6);
-    first->addWidget(hint(loud(place.side)));
+    if (place.side == Side::Midline)
+        first->addWidget(hint(loud(place.side)));
     cell.play = ChoiceRow::ofNumbers(tr("%1: joint play").arg(name), JointPlay::highest);
     cell.play->setTips({tr("0: fused"), tr("1: considerably too little"), tr("2: slightly too little"), tr("3: normal"),
         tr("4: slightly too much"), tr("5: considerably too much"), tr("6: unstable")});

@@ -36,7 +36,7 @@ public:
 protected:
     /// Right and left, or the midline alone.
     [[nodiscard]] static std::vector<Side> sidesOf(bool isPaired);
-    /// 'RIGHT', 'LEFT', 'MIDLINE': stands in each cell, since the head of the column scrolls away.
+    /// 'RIGHT', 'LEFT', 'MIDLINE'.
     [[nodiscard]] static QString loud(Side side);
     /// 'RIGHT hip flexion'; of the midline the name alone.
     [[nodiscard]] static QString withSide(Side side, const std::string &name);

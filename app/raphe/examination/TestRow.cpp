@@ -65,7 +65,8 @@ TestRow::Cell TestRow::makeCell(Side side)
     auto *row = new QHBoxLayout;
     row->setSpacing(6);
     lines->addLayout(row);
-    row->addWidget(hint(loud(side)));
+    if (side == Side::Midline)
+        row->addWidget(hint(loud(side)));
     if ((cell.answer = makeAnswer(name)))
         row->addWidget(cell.answer);
     if (m_test.vital)
