@@ -15,6 +15,16 @@ namespace raphe::batch {
 /// How long an edge is in a patient of this stature (mm), in 25 mm steps, and what attaches along it.
 [[nodiscard]] Result<Done> printEdge(const std::string &structure, double stature);
 [[nodiscard]] Result<Done> printReasons(const std::string &visitFile);
+/// What a plan is asked for with: ids of groups of techniques, words of positions, techniques that are not wanted.
+struct PlanVerb {
+    std::string visit;
+    int minutes = 20;
+    std::vector<std::string> barred;
+    std::vector<std::string> scope;
+    std::vector<std::string> without;
+};
+/// The best use of the minutes left.
+[[nodiscard]] Result<Done> printPlan(const PlanVerb &verb);
 /// What the caution rules say of a visit, everywhere and at its places.
 [[nodiscard]] Result<Done> printCautions(const std::string &visitFile);
 /// A typed line as findings and measurements, and what it leaves open; an error when something in it makes no sense, which

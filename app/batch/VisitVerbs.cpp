@@ -49,6 +49,15 @@ void addVisitVerbs(CLI::App &cli, Result<Done> &result, bool &isCheckFailed)
     ofVisit("cautions", "print what must be respected in a visit, and why", printCautions);
     ofVisit("extent", "print how much of the body's surface the findings on the skin take, and the pain drawing", printExtent);
 
+    const auto planned = std::make_shared<PlanVerb>();
+    auto *plan = cli.add_subcommand("plan", "print the best use of the minutes left: places in order, technique, position, why");
+    plan->add_option("--visit", planned->visit, "visit file")->required();
+    plan->add_option("--minutes", planned->minutes, "until the patient leaves")->required()->check(CLI::Range(0, 240));
+    plan->add_option("--bar", planned->barred, "a position not taken today: prone, supine, on-left-side, on-right-side, seated");
+    plan->add_option("--scope", planned->scope, "a group of techniques within the scope of practice; none: all");
+    plan->add_option("--without", planned->without, "a technique that is not wanted today");
+    plan->callback([&result, planned] { result = printPlan(*planned); });
+
     auto *reads = cli.add_subcommand("read", "print a typed line as findings and measurements, and what it leaves open");
     reads->add_option("--text", given->text, "the line, such as 'right glute max origin tender 3, left L4/5 clear'")->required();
     reads->callback([&result, &isCheckFailed, given] { result = printReading(given->text, isCheckFailed); });

@@ -112,6 +112,8 @@ def check_content(tally):
     tally.check("body-shares.json", problems("body-shares", load(ROOT / "resources" / "body-shares.json")))
     tally.check("unreachable.json", problems("unreachable", load(ROOT / "resources" / "drawing" / "unreachable.json")))
     tally.check("reasoning.json", problems("reasoning", load(ROOT / "resources" / "reasoning.json")))
+    for name in ["techniques", "access"]:
+        tally.check(f"{name}.json", problems(name, load(ROOT / "resources" / f"{name}.json")))
     tally.check("safety/scope.json", problems("scope", load(SAFETY / "scope.json")))
     tally.check("retention.json", problems("retention", load(ROOT / "resources" / "retention.json")))
     tally.check("safety/feeds.json", problems("caution-feeds", load(SAFETY / "feeds.json")))
@@ -179,6 +181,8 @@ def check_refusals_by_schema(tally):
     feeds = load(SAFETY / "feeds.json")
     texts = load(ROOT / "resources" / "intake" / "patient-texts.json")
     consent = load(SAFETY / "consent.json")
+    techniques = load(ROOT / "resources" / "techniques.json")
+    access = load(ROOT / "resources" / "access.json")
     exam = {name: load(EXAMINATION / f"{name}.json") for name in ["sources", "movements", "tests", "sheets"]}
     normed = next(i for i, m in enumerate(exam["movements"]["movements"]) if "norms" in m and "errors" in m)
     studied = next(i for i, t in enumerate(exam["tests"]["tests"]) if "sensitivity" in t.get("accuracy", [{}])[0])
@@ -211,6 +215,14 @@ def check_refusals_by_schema(tally):
         ("reasoning", "number too large", spoilt(reasoning, "constants", "restart", value=11)),
         ("reasoning", "constant missing", spoilt(reasoning, "constants", restart=None)),
         ("scope", "group without techniques", spoilt(load(SAFETY / "scope.json"), "groups", 0, techniques=[])),
+        ("techniques", "unknown field of a technique", spoilt(techniques, "techniques", 0, colour="red")),
+        ("techniques", "dose without a source", spoilt(techniques, "techniques", 0, "dose", source=None)),
+        ("techniques", "no time at all", spoilt(techniques, "techniques", 0, "dose", seconds=0)),
+        ("techniques", "unknown tissue", spoilt(techniques, "techniques", 0, "suits", 0, tissue="bone")),
+        ("techniques", "a way without its time", spoilt(techniques, "times", "turn", "prone", seated=None)),
+        ("access", "unknown position", spoilt(access, "regions", 0, positions=["standing"])),
+        ("access", "no position", spoilt(access, "regions", 0, positions=[])),
+        ("access", "cover without a name", spoilt(access, "covers", 0, name="")),
         ("safety-actions", "unknown kind of action", spoilt(load(SAFETY / "actions.json"), "actions", 0, kind="cure")),
         ("safety-conditions", "unknown need of a place", spoilt(load(SAFETY / "conditions.json"), "conditions", 0, place="maybe")),
         ("caution-feeds", "text without words", spoilt(feeds, "feeds", 0, words=None)),
@@ -480,6 +492,26 @@ def check_read(tally, batch):
     tally.check("a line that makes no sense ends with status 1 and one line", [] if ran.returncode == 1 and len(lines) == 1
                 and "r left" in lines[0] else [f"{ran.returncode}: {lines}"])
     tally.check("and its JSON is whole", problems("read", json.loads(ran.stdout)))
+
+
+def check_plan(tally, batch):
+    visit = batch.write("planned.json", {"format": "raphe-visit", "version": 1, "findings": [
+        {"structure": "gluteus-medius", "side": "right", "tenderness": 2, "restriction": 2},
+        {"structure": "l4-l5", "side": "right", "restriction": 2}, {"structure": "soleus", "side": "left", "tenderness": 1}]})
+    plan = batch.answer(tally, "plan", "plan", "plan", "--visit", visit, "--minutes", 20)
+    if plan is None:
+        return
+    steps = sum(sum(s["seconds"].values()) for s in plan["steps"])
+    tally.check("its steps add up", [] if steps == plan["seconds"] and steps + plan["reserved_seconds"] <= 20 * 60 else [f"{plan}"])
+    tally.check("every place is worked or left", [] if len(plan["steps"]) + len(plan["left_out"]) == 3 and plan["proved"] else [f"{plan}"])
+    barred = batch.answer(tally, "plan (not face down)", "plan", "plan", "--visit", visit, "--minutes", 20, "--bar", "prone", "--without", "gliding")
+    if barred is not None:
+        tally.check("a barred position is not taken", [] if all(s["position"] != "prone" for s in barred["steps"]) else [f"{barred}"])
+    for words in [["--bar", "standing"], ["--scope", "magic"], ["--without", "magic"], ["--minutes", "-1"]]:
+        given = words if "--minutes" in words else [*words, "--minutes", "20"]
+        ran = batch.run("plan", "--visit", visit, *given)
+        lines = ran.stderr.decode().strip().splitlines()
+        tally.check(f"plan {words[0]} {words[1]} is refused in one line", [] if ran.returncode == 2 and len(lines) == 1 else [f"{ran.returncode}: {lines}"])
 
 
 def check_edge(tally, batch):
@@ -843,6 +875,7 @@ def main():
         check_under(tally, batch)
         check_read(tally, batch)
         check_edge(tally, batch)
+        check_plan(tally, batch)
         check_extent(tally, batch)
         check_pain(tally, batch)
         check_reason(tally, batch)
