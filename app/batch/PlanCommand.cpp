@@ -62,14 +62,12 @@ Result<PlanRequest> requestOf(const PlanVerb &verb, const Techniques &techniques
 
 Result<Done> printPlan(const PlanVerb &verb)
 {
-    const auto read = readKnownVisit(verb.visit);
+    const auto read = readAdvisedVisit(verb.visit);
     if (!read)
         return read.error();
-    const auto &[knowledge, visit] = read.value();
-    const auto adviser = Adviser::of(knowledge);
-    if (!adviser)
-        return adviser.error();
-    const SafetyRules &rules = adviser.value().rules();
+    const auto &[known, adviser] = read.value();
+    const auto &[knowledge, visit] = known;
+    const SafetyRules &rules = adviser.rules();
     const auto techniques = readEmbeddedTechniques(rules);
     if (!techniques)
         return techniques.error();
@@ -82,7 +80,7 @@ Result<Done> printPlan(const PlanVerb &verb)
     const auto request = requestOf(verb, techniques.value(), groups.value());
     if (!request)
         return request.error();
-    const Planner planner(adviser.value(), *knowledge.regions, techniques.value(), access.value());
+    const Planner planner(adviser, *knowledge.regions, techniques.value(), access.value());
     const auto planned = planner.plan(visit, request.value(), verb.visit);
     if (!planned)
         return planned.error();

@@ -50,27 +50,25 @@ Json listJson(const std::vector<Suggestion> &list)
 
 Result<Done> printReasons(const std::string &visitFile)
 {
-    const auto read = readKnownVisit(visitFile);
+    const auto read = readAdvisedVisit(visitFile);
     if (!read)
         return read.error();
-    const auto &[knowledge, visit] = read.value();
-    const auto adviser = Adviser::of(knowledge);
-    if (!adviser)
-        return adviser.error();
-    const auto advised = adviser.value().advise(visit, visitFile);
+    const auto &[known, adviser] = read.value();
+    const auto &[knowledge, visit] = known;
+    const auto advised = adviser.advise(visit, visitFile);
     if (!advised)
         return advised.error();
     Advice advice = advised.value();
     for (auto *list : {&advice.reasons.tied, &advice.reasons.explain, &advice.reasons.check, &advice.treatment.treat})
         for (Suggestion &s : *list) // only the first rows bring their path along
             if (s.path.empty())
-                if (auto ways = adviser.value().reasoner().ways(visit, s.place, 1); !ways.empty())
+                if (auto ways = adviser.reasoner().ways(visit, s.place, 1); !ways.empty())
                     s.path = std::move(ways.front());
     for (Suggestion &s : advice.reasons.tied) // its reason is its path; only what was found alone has none
         s.why = s.path.empty()
             ? QCoreApplication::translate("Reason", "Found here; there is no other finding to be tied to.").toStdString()
             : linkedInWords(*knowledge.atlas, s.path);
-    const WarningSigns &signs = adviser.value().rules().signs();
+    const WarningSigns &signs = adviser.rules().signs();
     Json toAsk = Json::array(); // what is not answered is not 'no'
     for (const WarningSign *sign : dueSigns(signs, askedOf(signs, *knowledge.regions, visit), visit.warnings, visit.date))
         toAsk.push_back(sign->id);

@@ -43,4 +43,15 @@ Result<KnownVisit> readKnownVisit(const std::string &file)
     return KnownVisit{std::move(knowledge).value(), std::move(visit).value()};
 }
 
+Result<AdvisedVisit> readAdvisedVisit(const std::string &file)
+{
+    auto known = readKnownVisit(file);
+    if (!known)
+        return known.error();
+    auto adviser = Adviser::of(known.value().knowledge);
+    if (!adviser)
+        return adviser.error();
+    return AdvisedVisit{std::move(known).value(), std::move(adviser).value()};
+}
+
 } // namespace raphe::batch

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/base/Result.h"
+#include "core/plan/Advice.h"
 #include "core/reasoning/Knowledge.h"
 #include "core/record/Visit.h"
 
@@ -17,5 +18,12 @@ struct KnownVisit {
     Visit visit;
 };
 [[nodiscard]] Result<KnownVisit> readKnownVisit(const std::string &file);
+
+/// With all the advice for it; making its tables takes a moment.
+struct AdvisedVisit {
+    KnownVisit known;
+    Adviser adviser;
+};
+[[nodiscard]] Result<AdvisedVisit> readAdvisedVisit(const std::string &file);
 
 } // namespace raphe::batch
