@@ -1,4 +1,4 @@
-// What the readers of resources/safety have in common; inside guarded() only, as JsonReader.
+// What the readers of content (safety, examination, techniques) have in common; inside guarded() only, as JsonReader.
 #pragma once
 
 #include "core/anatomy/Atlas.h"
