@@ -31,6 +31,7 @@ void SideHeads::place()
 {
     if (!m_page)
         return;
+    m_page->layout()->activate(); // else the cells stand where they were
     const int row = m_grid->rowCount() - 1; // any: columns are as wide in all
     const auto put = [&](QLabel *label, int column) {
         const QPoint at = m_page->mapToGlobal(QPoint(m_grid->cellRect(row, column).x(), 0));
