@@ -31,7 +31,7 @@ Place mirroredPlace(const Place &place)
 // Everything in a request that has a side, to tell it from its mirror image.
 auto sidesOf(const PlanRequest &r)
 {
-    return std::tuple(r.barred, r.byHand, r.pinned, r.dropped, r.ordered, r.lying);
+    return std::tuple(r.barred, r.byHand, r.pinned, r.dropped, r.ordered, r.lying, r.limits.earlier);
 }
 
 class Draft {

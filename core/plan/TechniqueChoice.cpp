@@ -83,16 +83,16 @@ QString reasonFor(Tissue tissue, const Grades &grades)
 {
     const bool irritable = grades.tenderness >= Tenderness::highest - 1;
     if (irritable)
-        return tr(QT_TRANSLATE_NOOP("TechniqueChoice", "gentle, because touch makes the patient withdraw"));
+        return tr(QT_TRANSLATE_NOOP("TechniqueChoice", "Gentle, because touch makes the patient withdraw."));
     switch (tissue) {
-    case Tissue::SuperficialFascia: return tr(QT_TRANSLATE_NOOP("TechniqueChoice", "the skin and what lies directly under it"));
-    case Tissue::Fascia: return tr(QT_TRANSLATE_NOOP("TechniqueChoice", "a sheet that glides badly or is tender"));
-    case Tissue::Attachment: return tr(QT_TRANSLATE_NOOP("TechniqueChoice", "where it meets the bone"));
-    case Tissue::Joint: return tr(QT_TRANSLATE_NOOP("TechniqueChoice", "a joint, given motion"));
+    case Tissue::SuperficialFascia: return tr(QT_TRANSLATE_NOOP("TechniqueChoice", "The skin and what lies directly under it."));
+    case Tissue::Fascia: return tr(QT_TRANSLATE_NOOP("TechniqueChoice", "A sheet that glides badly or is tender."));
+    case Tissue::Attachment: return tr(QT_TRANSLATE_NOOP("TechniqueChoice", "Where it meets the bone."));
+    case Tissue::Joint: return tr(QT_TRANSLATE_NOOP("TechniqueChoice", "A joint, given motion."));
     case Tissue::Muscle: break;
     }
-    return grades.restriction >= 2 ? tr(QT_TRANSLATE_NOOP("TechniqueChoice", "a muscle that does not lengthen"))
-                                   : tr(QT_TRANSLATE_NOOP("TechniqueChoice", "a tender muscle"));
+    return grades.restriction >= 2 ? tr(QT_TRANSLATE_NOOP("TechniqueChoice", "A muscle that does not lengthen."))
+                                   : tr(QT_TRANSLATE_NOOP("TechniqueChoice", "A tender muscle."));
 }
 
 class Chooser {

@@ -17,7 +17,7 @@ struct EarlierWork {
     Place place;
     std::string technique; // id
     int daysAgo = 0; // 0: today
-    bool operator==(const EarlierWork &) const = default;
+    auto operator<=>(const EarlierWork &) const = default;
 };
 
 /// What narrows the choice besides the cautions.
