@@ -18,7 +18,7 @@ namespace raphe::batch {
 /// What a plan is asked for with: ids of groups of techniques, words of positions, techniques that are not wanted.
 struct PlanVerb {
     std::string visit;
-    int minutes = 20;
+    std::optional<int> minutes; // nothing: as the visit says
     std::vector<std::string> barred;
     std::vector<std::string> scope;
     std::vector<std::string> without;

@@ -33,16 +33,20 @@ Json stepJson(const PlannedStep &step)
     return out;
 }
 
-Result<PlanRequest> requestOf(const PlanVerb &verb, const Techniques &techniques, const std::vector<TechniqueGroup> &groups)
+// The wishes of the visit, with what the command line says.
+Result<PlanRequest> requestOf(
+    const PlanWish &wish, const PlanVerb &verb, const Techniques &techniques, const std::vector<TechniqueGroup> &groups)
 {
     PlanRequest request;
-    request.minutes = verb.minutes;
+    request.wish = wish;
+    if (verb.minutes)
+        request.wish.minutes = verb.minutes;
     for (const std::string &word : verb.barred) {
         const auto *known =
             std::find_if(positionWords.begin(), positionWords.end(), [&](const auto &p) { return p.second == word; });
         if (known == positionWords.end())
             return Error{ErrorCode::UnknownWord, "--bar", word};
-        request.barred.insert(known->first);
+        request.wish.barred.insert(known->first);
     }
     for (const std::string &id : verb.scope)
         if (std::none_of(groups.begin(), groups.end(), [&](const TechniqueGroup &g) { return g.id == id; }))
@@ -53,7 +57,7 @@ Result<PlanRequest> requestOf(const PlanVerb &verb, const Techniques &techniques
             techniques.all.begin(), techniques.all.end(), [&](const Technique &t) { return t.id == id || t.action == id; });
         if (!isKnown)
             return Error{ErrorCode::UnknownId, "--without", id};
-        request.limits.without.insert(id);
+        request.wish.refused.insert(id);
     }
     return request;
 }
@@ -77,7 +81,7 @@ Result<Done> printPlan(const PlanVerb &verb)
     const auto groups = readEmbeddedTechniqueGroups(rules);
     if (!groups)
         return groups.error();
-    const auto request = requestOf(verb, techniques.value(), groups.value());
+    const auto request = requestOf(visit.plan, verb, techniques.value(), groups.value());
     if (!request)
         return request.error();
     const Planner planner(adviser, *knowledge.regions, techniques.value(), access.value());
@@ -93,9 +97,10 @@ Result<Done> printPlan(const PlanVerb &verb)
         left.push_back(placeJson(out.place));
         left.back()["why"] = out.why;
     }
-    const Json out{{"minutes", verb.minutes}, {"reserved_seconds", plan.reserved}, {"seconds", plan.seconds},
-        {"value", plan.value}, {"bound", plan.bound}, {"proved", plan.isProved()}, {"turns", plan.turns}, {"told", plan.told},
-        {"steps", std::move(steps)}, {"left_out", std::move(left)}};
+    const Json out{{"minutes", request.value().wish.minutes.value_or(PlanWish::usualMinutes)},
+        {"reserved_seconds", plan.reserved}, {"seconds", plan.seconds}, {"value", plan.value}, {"bound", plan.bound},
+        {"proved", plan.isProved()}, {"turns", plan.turns}, {"told", plan.told}, {"steps", std::move(steps)},
+        {"left_out", std::move(left)}};
     std::cout << out.dump(1) << '\n';
     return Done{};
 }

@@ -1,5 +1,6 @@
 #include "app/batch/Commands.h"
 #include "app/batch/Verbs.h"
+#include "core/record/PlanWish.h"
 
 #include <memory>
 
@@ -52,7 +53,8 @@ void addVisitVerbs(CLI::App &cli, Result<Done> &result, bool &isCheckFailed)
     const auto planned = std::make_shared<PlanVerb>();
     auto *plan = cli.add_subcommand("plan", "print the best use of the minutes left: places in order, technique, position, why");
     plan->add_option("--visit", planned->visit, "visit file")->required();
-    plan->add_option("--minutes", planned->minutes, "until the patient leaves")->required()->check(CLI::Range(0, 240));
+    plan->add_option("--minutes", planned->minutes, "until the patient leaves; else as the visit says, or 20")
+        ->check(CLI::Range(0, PlanWish::mostMinutes));
     plan->add_option("--bar", planned->barred, "a position not taken today: prone, supine, on-left-side, on-right-side, seated");
     plan->add_option("--scope", planned->scope, "a group of techniques within the scope of practice; none: all");
     plan->add_option("--without", planned->without, "a technique that is not wanted today");

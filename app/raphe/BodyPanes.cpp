@@ -104,6 +104,23 @@ void BodyPanes::setFindings(const std::vector<Finding> &findings, int current)
         made.view->setMarks(marksFor(made.pane));
 }
 
+void BodyPanes::setOrder(const std::optional<std::vector<Place>> &order)
+{
+    if (order == m_order)
+        return;
+    m_order = order;
+    for (const Made &made : m_made)
+        made.view->setMarks(marksFor(made.pane));
+}
+
+int BodyPanes::numberOf(std::size_t finding) const
+{
+    if (!m_order)
+        return static_cast<int>(finding) + 1;
+    const auto it = std::find(m_order->begin(), m_order->end(), m_findings[finding].place);
+    return it == m_order->end() ? 0 : static_cast<int>(it - m_order->begin()) + 1;
+}
+
 std::vector<ShownMark> BodyPanes::marksFor(const Pane &pane) const
 {
     const Atlas &atlas = *m_knowledge.atlas;
@@ -121,7 +138,7 @@ std::vector<ShownMark> BodyPanes::marksFor(const Pane &pane) const
                 at->x = -at->x;
         }
         if (at)
-            marks.push_back({{markKindOf(f), 0, f.familiar, static_cast<int>(i) + 1, m_current == static_cast<int>(i)}, *at});
+            marks.push_back({{markKindOf(f), 0, f.familiar, numberOf(i), m_current == static_cast<int>(i)}, *at});
     }
     return marks;
 }

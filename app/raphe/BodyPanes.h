@@ -47,6 +47,8 @@ public:
     void setLit(const std::vector<LitPlace> &lit, const std::vector<PathStep> &path);
     /// Front and back share the marks: each stands once, where more of the structure is seen. Other views mark what they show.
     void setFindings(const std::vector<Finding> &findings, int current);
+    /// The marks carry these places' numbers in this order, and no others; nothing: that of the finding.
+    void setOrder(const std::optional<std::vector<Place>> &order);
     void setUpsideDown(bool upsideDown);
     [[nodiscard]] bool isUpsideDown() const { return m_upsideDown; }
     void resetZoom();
@@ -61,6 +63,7 @@ Q_SIGNALS:
 
 private:
     [[nodiscard]] std::vector<ShownMark> marksFor(const Pane &pane) const;
+    [[nodiscard]] int numberOf(std::size_t finding) const;
     void dress(const Pane &pane, BodyView &view);
 
     struct Made {
@@ -77,6 +80,7 @@ private:
     std::vector<PathStep> m_path;
     std::vector<Finding> m_findings;
     int m_current = -1;
+    std::optional<std::vector<Place>> m_order;
     bool m_upsideDown = false;
 };
 

@@ -63,7 +63,7 @@ QSize CardDelegate::sizeHint(const QStyleOptionViewItem &option, const QModelInd
     const auto *view = qobject_cast<const QAbstractItemView *>(option.widget);
     const int whole = view ? view->viewport()->width() : option.rect.width();
     const int width = std::max(80, whole - textLeft() - padding);
-    int height = 2 * padding + heightOf(titleFont(), index.data().toString(), width);
+    int height = 2 * padding + heightOf(isHeading(index) ? lineFont() : titleFont(), index.data().toString(), width);
     if (barOf(index))
         height += barHeight + 3;
     for (const QString &line : linesOf(option, index))

@@ -19,9 +19,16 @@ Result<std::shared_ptr<const Learned>> learn()
     auto list = readEmbeddedWordList("en", *knowledge.value().atlas);
     if (!list)
         return list.error();
+    auto techniques = readEmbeddedTechniques(adviser.value().rules());
+    if (!techniques)
+        return techniques.error();
+    auto access = readEmbeddedAccess(*knowledge.value().regions);
+    if (!access)
+        return access.error();
     LineWords lineWords(*knowledge.value().atlas, std::move(list).value());
-    return std::make_shared<const Learned>(Learned{std::move(knowledge).value(), std::move(adviser).value(),
-        std::move(groups).value(), std::move(examination).value(), std::move(lineWords)});
+    return std::make_shared<const Learned>(
+        Learned{std::move(knowledge).value(), std::move(adviser).value(), std::move(groups).value(),
+            std::move(examination).value(), std::move(lineWords), std::move(techniques).value(), std::move(access).value()});
 }
 
 } // namespace raphe

@@ -5,7 +5,9 @@
 #include "core/base/Result.h"
 #include "core/examination/Examination.h"
 #include "core/language/LineWords.h"
+#include "core/plan/Access.h"
 #include "core/plan/Advice.h"
+#include "core/plan/Technique.h"
 #include "core/reasoning/Knowledge.h"
 #include "core/safety/TechniqueGroups.h"
 
@@ -20,6 +22,8 @@ struct Learned {
     std::vector<TechniqueGroup> groups;
     Examination examination;
     LineWords lineWords;
+    Techniques techniques; // of the program; a practice has its own besides
+    Access access;
 };
 
 [[nodiscard]] Result<std::shared_ptr<const Learned>> learn();

@@ -53,6 +53,7 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
       m_session(session),
       m_visitPanel(new VisitPanel(session)),
       m_reasonPanel(new ReasonPanel(session, m_settings)),
+      m_planPanel(new PlanPanel(session, m_settings)),
       m_timeline(new TimelinePanel(session)),
       m_visitTabs(new QTabWidget),
       m_bodies(new BodyPanes(session.knowledge())),
@@ -77,12 +78,14 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
 
     auto *columns = new QSplitter;
     m_visitTabs->addTab(m_visitPanel, tr("Visit"));
-    m_visitTabs->addTab(m_reasonPanel, tr("What next"));
+    m_visitTabs->addTab(m_reasonPanel, tr("Next"));
+    m_visitTabs->addTab(m_planPanel, tr("Plan"));
     m_visitTabs->addTab(m_timeline, tr("When"));
     m_visitTabs->setTabToolTip(0, tr("Patient, complaint, cautions and findings (W)"));
     m_visitTabs->setTabToolTip(1, tr("What would explain it, what to check, what to treat first (W)"));
-    m_visitTabs->setTabToolTip(2, tr("What was examined when (W)"));
-    m_visitTabs->tabBar()->setAccessibleName(tr("Visit, what next, or when"));
+    m_visitTabs->setTabToolTip(2, tr("The best use of the minutes that are left (W)"));
+    m_visitTabs->setTabToolTip(3, tr("What was examined when (W)"));
+    m_visitTabs->tabBar()->setAccessibleName(tr("Visit, what next, plan, or when"));
     columns->addWidget(withMargins({m_visitTabs}));
     auto *middle = new QWidget; // the body gives room; the columns beside it have none to give on a small screen
     auto *rows = new QVBoxLayout(middle);
@@ -137,6 +140,9 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     connect(m_reasonPanel, &ReasonPanel::shown, this, &MainWindow::showReason);
     connect(m_reasonPanel, &ReasonPanel::left, m_tracePanel, &TracePanel::tell);
     connect(m_reasonPanel, &ReasonPanel::chosen, this, &MainWindow::goTo);
+    connect(m_planPanel, &PlanPanel::chosen, this, &MainWindow::goTo);
+    connect(m_planPanel, &PlanPanel::planShown, this, &MainWindow::numberMarks);
+    connect(m_visitTabs, &QTabWidget::currentChanged, this, &MainWindow::numberMarks);
     connect(m_search, &SearchBox::chosen, this, &MainWindow::goTo);
     connect(m_search, &SearchBox::nothingFound, this,
         [this](const QString &text) { tell(tr("No structure is called anything like '%1'.").arg(text)); });
@@ -194,6 +200,7 @@ void MainWindow::setTheme(const Theme &theme)
     m_bodies->setTheme(theme);
     m_visitPanel->setTheme(theme);
     m_reasonPanel->setTheme(theme);
+    m_planPanel->setTheme(theme);
     m_tracePanel->setTheme(theme);
     m_cardPanel->setTheme(theme);
     m_banner->setTheme(theme);
@@ -445,6 +452,23 @@ void MainWindow::handToPatient()
     });
 }
 
+bool MainWindow::isPlanning() const
+{
+    return m_visitTabs->currentWidget() == m_planPanel;
+}
+
+// Beside the plan the marks are numbered as its steps.
+void MainWindow::numberMarks()
+{
+    std::optional<std::vector<Place>> order;
+    if (isPlanning()) {
+        order.emplace();
+        for (const PlannedStep &step : m_planPanel->plan().steps)
+            order->push_back(step.place);
+    }
+    m_bodies->setOrder(order);
+}
+
 // The path of a row, in views that can show its end.
 void MainWindow::showReason(const Place &place, const std::vector<LitPlace> &lit, const std::vector<PathStep> &path)
 {
@@ -488,8 +512,8 @@ void MainWindow::makeShortcuts()
     onBody(QKeySequence(Qt::Key_F), [this] { m_session.toggleFamiliar(); });
     onBody(QKeySequence(Qt::Key_C), [this] { m_session.setClear(); });
     onBody(QKeySequence(Qt::Key_B), [this] { m_session.toggleComplaint(); });
-    onBody(QKeySequence(Qt::Key_P), [this] { m_reasonPanel->pin(); });
-    onBody(QKeySequence(Qt::Key_D), [this] { m_reasonPanel->dismiss(); });
+    onBody(QKeySequence(Qt::Key_P), [this] { isPlanning() ? m_planPanel->pin() : m_reasonPanel->pin(); });
+    onBody(QKeySequence(Qt::Key_D), [this] { isPlanning() ? m_planPanel->drop() : m_reasonPanel->dismiss(); });
     onBody(QKeySequence(Qt::Key_W),
         [this] { m_visitTabs->setCurrentIndex((m_visitTabs->currentIndex() + 1) % m_visitTabs->count()); });
     onBody(QKeySequence(Qt::Key_U), [this] { m_aimPanel->askWhyUnable(); });
@@ -554,6 +578,7 @@ bool MainWindow::eventFilter(QObject *watched, QEvent *event)
 void MainWindow::closeEvent(QCloseEvent *event)
 {
     m_settings.setGeometry(saveGeometry());
+    Q_EMIT m_session.leaving();
     if (const auto saved = m_session.saveNow(); !saved) {
         const auto answer = QMessageBox::warning(this, tr("Not saved"),
             tr("The last words of this visit could not be saved.\n\n%1\n\nFree some space or mend the disk, then try again.")

@@ -16,6 +16,7 @@
 #include "app/raphe/examination/TimelinePanel.h"
 #include "app/raphe/intake/IntakePage.h"
 #include "app/raphe/intake/SafetyBanner.h"
+#include "app/raphe/plan/PlanPanel.h"
 #include "app/raphe/practice/BackupRunner.h"
 
 #include <QMainWindow>
@@ -57,6 +58,7 @@ public:
     [[nodiscard]] ExaminePage &examine() { return *m_examine; }
     [[nodiscard]] LineBar &line() { return *m_line; }
     [[nodiscard]] FeelPanel &feel() { return *m_feel; }
+    [[nodiscard]] PlanPanel &planPanel() { return *m_planPanel; }
     /// What stands in the middle.
     enum class Middle { Body, Intake, Examine };
     void showMiddle(Middle middle);
@@ -102,6 +104,8 @@ private:
     [[nodiscard]] Result<Done> writeMap(const std::string &file, Paper paper) const;
     void tellWritten(const Result<Done> &written, const QString &file);
     void goTo(const Place &place);
+    [[nodiscard]] bool isPlanning() const;
+    void numberMarks();
     void handToPatient();
     void showReason(const Place &place, const std::vector<LitPlace> &lit, const std::vector<PathStep> &path);
     void tellTheme(Appearance appearance);
@@ -110,6 +114,7 @@ private:
     Settings m_settings;
     VisitPanel *m_visitPanel;
     ReasonPanel *m_reasonPanel;
+    PlanPanel *m_planPanel;
     TimelinePanel *m_timeline;
     QTabWidget *m_visitTabs; // what was recorded, what it leads to, and when
     BodyPanes *m_bodies;

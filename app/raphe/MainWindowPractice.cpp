@@ -44,7 +44,7 @@ void MainWindow::changeSettings()
         statusBar()->showMessage(errorText(groups.error()));
         return;
     }
-    SettingsDialog dialog(m_session.practice(), this, usualCost(), groups.value());
+    SettingsDialog dialog(m_session.practice(), this, usualCost(), groups.value(), m_session.programTechniques());
     bool locks = false; // a new file key: all connections have to be opened anew
     connect(&dialog, &SettingsDialog::keysChanged, this, [&] { locks = true; });
     dialog.exec();
@@ -54,6 +54,8 @@ void MainWindow::changeSettings()
     }
     if (const auto scope = m_session.rereadScope(); !scope)
         statusBar()->showMessage(errorText(scope.error()));
+    if (const auto own = m_session.rereadTreatment(); !own)
+        statusBar()->showMessage(errorText(own.error()));
     Q_EMIT settingsChanged();
 }
 

@@ -148,6 +148,8 @@ Ended workOn(const Given &given)
     if (const auto scope = session.rereadScope(); !scope)
         return {fail(errorText(scope.error())), {}};
     MainWindow window(session);
+    if (const auto own = session.rereadTreatment(); !own)
+        session.tell(errorText(own.error()));
     Lock lock(session, window);
     constexpr int titleBar = 40; // pixels that a window may need for its frame, which is not known yet
     if (window.height() + titleBar > window.screen()->availableSize().height())

@@ -46,7 +46,7 @@ private:
 };
 
 VisitSession::VisitSession(const Learned &learned, std::unique_ptr<Practice> practice)
-    : m_learned(learned), m_practice(std::move(practice))
+    : m_learned(learned), m_practice(std::move(practice)), m_handTechniques(learned.techniques)
 {
     const auto open = [file = m_practice->file(), keys = m_practice->keys()] { return Practice::open(file, keys); };
     m_saver = std::make_unique<VisitSaver>(open, [this](const Result<Done> &result) {
@@ -118,6 +118,20 @@ void VisitSession::close()
     Q_EMIT visitOpened();
     Q_EMIT findingsChanged();
     Q_EMIT aimChanged();
+}
+
+Result<Done> VisitSession::rereadTreatment()
+{
+    m_handTechniques = m_learned.techniques;
+    const auto settings = m_practice->settings();
+    if (!settings)
+        return settings.error();
+    auto own = withOwn(m_learned.techniques, settings.value().treatment);
+    if (!own)
+        return own.error();
+    m_handTechniques = std::move(own).value();
+    Q_EMIT planChanged();
+    return Done{};
 }
 
 Result<Done> VisitSession::rereadRecord()
@@ -207,6 +221,7 @@ bool VisitSession::isLate() const
 
 Result<Done> VisitSession::afterSaving(const std::function<Result<Done>()> &act)
 {
+    Q_EMIT leaving(); // what is being typed is not signed away
     if (const auto before = saveNow(); !before)
         return before.error();
     if (const auto done = act(); !done)
@@ -603,6 +618,15 @@ void VisitSession::toggleComplaint()
         after.complaintAt.push_back(m_aim->place);
     apply(std::move(after),
         tr("%1, where it hurts", "undo step").arg(QString::fromStdString(m_learned.knowledge.atlas->spoken(m_aim->place))));
+}
+
+void VisitSession::setPlanWish(const PlanWish &wish)
+{
+    if (wish == m_visit.plan || !mayChange())
+        return;
+    m_visit.plan = wish;
+    save();
+    Q_EMIT planChanged();
 }
 
 const Judgement *VisitSession::judgementOf(AdviceList list, const Place &place) const

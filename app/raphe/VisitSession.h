@@ -8,6 +8,7 @@
 #include "core/examination/Barred.h"
 #include "core/examination/Comparing.h"
 #include "core/examination/Proposal.h"
+#include "core/plan/SessionPlan.h"
 #include "core/reasoning/SideCheck.h"
 #include "core/record/Visit.h"
 #include "core/store/Practice.h"
@@ -45,6 +46,14 @@ public:
     [[nodiscard]] const Adviser &adviser() const { return m_learned.adviser; }
     [[nodiscard]] const Examination &examination() const { return m_learned.examination; }
     [[nodiscard]] const LineWords &lineWords() const { return m_learned.lineWords; }
+    [[nodiscard]] const Techniques &programTechniques() const { return m_learned.techniques; }
+    /// With the techniques and times of the practice.
+    [[nodiscard]] const Techniques &handTechniques() const { return m_handTechniques; }
+    /// Refers to this session.
+    [[nodiscard]] Planner planner() const
+    {
+        return {m_learned.adviser, *m_learned.knowledge.regions, m_handTechniques, m_learned.access};
+    }
     [[nodiscard]] Practice &practice() { return *m_practice; }
     [[nodiscard]] QUndoStack &undoStack() { return m_undo; }
 
@@ -62,6 +71,8 @@ public:
     /// Reads which techniques the user may use, after it was changed.
     [[nodiscard]] Result<Done> rereadScope();
     [[nodiscard]] const std::optional<std::set<std::string>> &techniques() const { return m_techniques; }
+    /// Reads the techniques and times of the practice, after they were changed; the program's alone hold when it fails.
+    [[nodiscard]] Result<Done> rereadTreatment();
     /// Reads the record again, after it was changed.
     [[nodiscard]] Result<Done> rereadRecord();
     [[nodiscard]] VisitState state() const { return m_state; }
@@ -197,6 +208,9 @@ public:
     /// For pictures and tests; the timeline goes by it.
     void setClock(std::function<QTime()> clock) { m_clock = std::move(clock); }
 
+    /// What is wanted of the plan; cannot be undone.
+    void setPlanWish(const PlanWish &wish);
+
     /// What was thought of a row; nullptr when nothing.
     [[nodiscard]] const Judgement *judgementOf(AdviceList list, const Place &place) const;
     void judge(const Judgement &judgement);
@@ -206,13 +220,15 @@ public:
     void tell(const QString &message) { Q_EMIT refused(message); }
 
 Q_SIGNALS:
-    /// Another visit is about to be shown, or the program to lock: what is being typed is to be finished.
+    /// The visit is about to be signed or left, or the program to lock or end: what is being typed is to be finished.
     void leaving();
     void visitOpened();
     void findingsChanged();
     void aimChanged();
     /// Complaints, consents, or what was told of the time since the last visit.
     void intakeChanged();
+    /// What is wanted of the plan, or the techniques of the practice.
+    void planChanged();
     void saving();
     void saved();
     void saveFailed(const QString &message);
@@ -273,6 +289,7 @@ private:
     PatientRecord m_record;
     VisitState m_state{};
     std::optional<std::set<std::string>> m_techniques; // nothing: not restricted
+    Techniques m_handTechniques;
     Visit m_visit;
     std::vector<PastFinding> m_past;
     std::vector<WarningAnswer> m_earlierAnswers; // of this patient's other visits

@@ -62,6 +62,7 @@ Visit nextVisit(const SafetyRules &rules, const PatientRecord &record, const std
         visit.complaints = carried(last->visit.complaints);
         visit.injured = last->visit.injured && (!episode || episode == last->visit.episode());
         visit.consents = last->visit.consents;
+        visit.plan.barred = last->visit.plan.barred;
         for (const std::string &task : last->visit.promised) {
             if (!visit.sinceLast)
                 visit.sinceLast.emplace();

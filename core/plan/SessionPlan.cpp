@@ -15,23 +15,10 @@ namespace {
 constexpr double valueScale = 100; // the score of what to treat first, as a whole number
 constexpr std::string_view faceDown = "lying-face-down"; // what is stopped with it is every work in this position
 
-template <class T, class F> std::set<T> mapped(const std::set<T> &from, F f)
-{
-    std::set<T> out;
-    for (const T &each : from)
-        out.insert(f(each));
-    return out;
-}
-
-Place mirroredPlace(const Place &place)
-{
-    return mirrored(place);
-}
-
 // Everything in a request that has a side, to tell it from its mirror image.
 auto sidesOf(const PlanRequest &r)
 {
-    return std::tuple(r.barred, r.byHand, r.pinned, r.dropped, r.ordered, r.lying, r.limits.earlier);
+    return std::tuple(r.wish.barred, r.wish.byHand, r.wish.pinned, r.wish.dropped, r.wish.ordered, r.lying, r.earlier);
 }
 
 class Draft {
@@ -46,7 +33,7 @@ public:
     {
         bar();
         choose();
-        m_orders = ordersOf(m_regions, m_candidates, m_request.preferences, m_request.ordered);
+        m_orders = ordersOf(m_regions, m_candidates, m_request.preferences, m_request.wish.ordered);
         m_out.reserved = reserved();
         const plan::Problem problem = problemOf();
         plan::Solution solution = plan::solve(problem);
@@ -65,7 +52,7 @@ private:
 
     void bar()
     {
-        m_barred = m_request.barred;
+        m_barred = m_request.wish.barred;
         for (const CautionVerdict &v : m_advice.general)
             if (v.verdict == Verdict::Stop && std::find(v.actions.begin(), v.actions.end(), faceDown) != v.actions.end()) {
                 m_barred.insert(Position::Prone);
@@ -77,8 +64,8 @@ private:
 
     int reserved() const
     {
-        const PlanTimes &times = m_techniques.times;
-        return m_request.lying ? times.retest + times.rising : times.reserved();
+        const ReservedTimes &times = m_techniques.times.reserved;
+        return m_request.lying ? times.retest + times.rising : times.sum();
     }
 
     void leave(const Place &place, std::string why) { m_out.left.push_back({place, std::move(why)}); }
@@ -89,10 +76,9 @@ private:
             leave(s.place, s.why);
         if (m_advice.isLocked())
             return;
-        TechniqueLimits limits = m_request.limits;
-        limits.actions = m_request.preferences.techniques;
+        const TechniqueLimits limits{m_request.preferences.techniques, m_request.wish.refused, m_request.earlier};
         for (const Suggestion &s : m_advice.treatment.treat) {
-            if (m_request.dropped.contains(s.place)) {
+            if (m_request.wish.dropped.contains(s.place)) {
                 leave(s.place, droppedInWords());
                 continue;
             }
@@ -100,9 +86,9 @@ private:
             for (const Finding &f : m_visit.findings)
                 if (f.place == s.place && f.isFound())
                     here.push_back(f);
-            const auto wanted = m_request.byHand.find(s.place);
+            const auto wanted = m_request.wish.byHand.find(s.place);
             TechniqueChoice choice = chooseTechnique(m_techniques, structureOf(s.place), s, here, limits,
-                wanted == m_request.byHand.end() ? std::nullopt : std::optional(wanted->second));
+                wanted == m_request.wish.byHand.end() ? std::nullopt : std::optional(wanted->second));
             if (!choice.technique) {
                 leave(s.place, choice.why);
                 continue;
@@ -147,13 +133,14 @@ private:
                 for (const auto &[position, word] : positionWords)
                     place.cover[static_cast<std::size_t>(position)] = keyOf(m_access.coverOf(at, position), at.side);
             place.deepArea = c.technique->deep ? keyOf(m_access.areaOf(at), at.side) : 0;
-            if (m_request.pinned.contains(at))
+            if (m_request.wish.pinned.contains(at))
                 out.pinned.push_back(out.places.size());
             out.places.push_back(place);
         }
         for (const OrderedPair &pair : m_orders)
             out.before.emplace_back(pair.first, pair.second);
-        out.seconds = std::clamp(m_request.minutes * 60 - m_out.reserved, 0, plan::mostSeconds);
+        out.seconds =
+            std::clamp(m_request.wish.minutes.value_or(PlanWish::usualMinutes) * 60 - m_out.reserved, 0, plan::mostSeconds);
         out.times = m_techniques.times.between;
         if (m_request.lying)
             out.start.position = static_cast<std::size_t>(*m_request.lying);
@@ -235,18 +222,8 @@ Result<SessionPlan> Planner::plan(const Visit &visit, const PlanRequest &request
 
 PlanRequest mirrored(PlanRequest request)
 {
-    request.barred = mapped(request.barred, [](Position p) { return mirrored(p); });
-    request.pinned = mapped(request.pinned, mirroredPlace);
-    request.dropped = mapped(request.dropped, mirroredPlace);
-    std::map<Place, std::string> byHand;
-    for (const auto &[place, technique] : request.byHand)
-        byHand.emplace(mirrored(place), technique);
-    request.byHand = std::move(byHand);
-    for (auto &[first, second] : request.ordered) {
-        first = mirrored(first);
-        second = mirrored(second);
-    }
-    for (EarlierWork &work : request.limits.earlier)
+    request.wish = mirrored(request.wish);
+    for (EarlierWork &work : request.earlier)
         work.place = mirrored(work.place);
     if (request.lying)
         request.lying = mirrored(*request.lying);

@@ -6,10 +6,9 @@
 #include "core/plan/Advice.h"
 #include "core/plan/PlanOrder.h"
 #include "core/plan/TechniqueChoice.h"
+#include "core/record/PlanWish.h"
 
-#include <map>
 #include <optional>
-#include <set>
 #include <string>
 #include <utility>
 #include <vector>
@@ -18,14 +17,9 @@ namespace raphe {
 
 /// What is asked for. Places are the visit's.
 struct PlanRequest {
-    int minutes = 20; // until the patient leaves
+    PlanWish wish; // the visit's, as a rule
     Preferences preferences;
-    std::set<Position> barred; // positions that this patient cannot take today
-    TechniqueLimits limits; // `actions` is taken from the preferences
-    std::map<Place, std::string> byHand; // techniques chosen by hand
-    std::set<Place> pinned;
-    std::set<Place> dropped; // done already, or not wanted
-    std::vector<std::pair<Place, Place>> ordered; // by hand: the first before the second
+    std::vector<EarlierWork> earlier;
     // How things are; nothing: the patient has just come in, and greeting and undressing take their time.
     std::optional<Position> lying;
     bool isOiled = false;

@@ -16,7 +16,7 @@ using namespace content;
 namespace {
 
 constexpr const char *techniquesFile = "techniques.json";
-constexpr int longest = 3600; // seconds of one step, and of what is reserved
+constexpr int longest = Technique::longest;
 constexpr int highestGrade = 5; // of mobilisation
 constexpr int highestWeight = 9;
 constexpr double strongestSuction = 80; // kPa; the most that a study of cups used; from memory
@@ -110,10 +110,10 @@ PlanTimes readTimes(const JsonReader &at)
     out.between.wipe = seconds("wipe");
     out.between.uncover = seconds("uncover");
     out.between.rest = seconds("rest");
-    out.greeting = seconds("greeting");
-    out.undressing = seconds("undressing");
-    out.retest = seconds("retest");
-    out.rising = seconds("rising");
+    out.reserved.greeting = seconds("greeting");
+    out.reserved.undressing = seconds("undressing");
+    out.reserved.retest = seconds("retest");
+    out.reserved.rising = seconds("rising");
     static_cast<void>(readText(at, "source"));
     return out;
 }
@@ -146,18 +146,6 @@ Result<Techniques> readEmbeddedTechniques(const SafetyRules &rules)
     if (!file.open(QIODevice::ReadOnly))
         return Error{ErrorCode::CannotRead, techniquesFile, file.errorString().toStdString()};
     return readTechniques(file.readAll().toStdString(), techniquesFile, rules);
-}
-
-Result<Techniques> withOwnTechniques(Techniques known, std::string_view text, const std::string &file, const SafetyRules &rules)
-{
-    return guarded([&] {
-        const auto json = valueOrThrow(parseJson(text, file));
-        for (const JsonReader &at : JsonReader(json, file).items()) {
-            known.all.push_back(readTechnique(at, known.all, rules));
-            known.all.back().isOwn = true;
-        }
-        return known;
-    });
 }
 
 } // namespace raphe

@@ -1,4 +1,4 @@
-// What the hands can do at a place: content of resources/techniques.json, and the practitioner's own. Plain values.
+// What the hands can do at a place: content of resources/techniques.json. Plain values.
 #pragma once
 
 #include "core/anatomy/Structure.h"
@@ -43,6 +43,8 @@ struct Dose {
 };
 
 struct Technique {
+    static constexpr int longest = 3600; // seconds at one place
+
     std::string id;
     std::string action; // of resources/safety/actions.json: the cautions, consents and scope of practice that hold for it
     std::string name; // in the trade's words, lower case
@@ -55,21 +57,26 @@ struct Technique {
     Dose dose;
     std::vector<Suit> suits;
     std::string caution; // when to stop
-    bool isOwn = false; // the practitioner's
+    bool isOwn = false; // the practitioner's (TreatmentSettings.h)
 };
 
-/// Seconds that a treatment takes besides the work of the hands. Common practice, no source; the first four are settings.
-struct PlanTimes {
+/// Seconds that every treatment takes besides its steps. Common practice, no source; a practice can set its own.
+struct ReservedTimes {
     int greeting = 0;
     int undressing = 0;
     int retest = 0;
     int rising = 0; // slowly
-    plan::ProblemTimes between; // steps; turns in the order of Position
-    [[nodiscard]] int reserved() const { return greeting + undressing + retest + rising; }
+    [[nodiscard]] int sum() const { return greeting + undressing + retest + rising; }
+    bool operator==(const ReservedTimes &) const = default;
+};
+
+struct PlanTimes {
+    ReservedTimes reserved;
+    plan::ProblemTimes between; // steps; turns in the order of Position. Common practice, no source
 };
 
 struct Techniques {
-    std::vector<Technique> all; // in the order of the content, the practitioner's own last
+    std::vector<Technique> all; // in the order of the content; of two that suit alike the first is chosen
     PlanTimes times;
     [[nodiscard]] const Technique *find(std::string_view id) const;
 };
@@ -79,8 +86,5 @@ struct Techniques {
 [[nodiscard]] Result<Techniques> readTechniques(std::string_view text, const std::string &file, const SafetyRules &rules);
 /// Those that are built into the program.
 [[nodiscard]] Result<Techniques> readEmbeddedTechniques(const SafetyRules &rules);
-/// A JSON array of the practitioner's own techniques, added to `known`; fails as readTechniques does, and for an id of `known`.
-[[nodiscard]] Result<Techniques> withOwnTechniques(
-    Techniques known, std::string_view text, const std::string &file, const SafetyRules &rules);
 
 } // namespace raphe

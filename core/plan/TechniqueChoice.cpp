@@ -166,6 +166,20 @@ std::optional<Tissue> tissueOf(const Structure &structure, const std::vector<Fin
     return isEnd ? Tissue::Attachment : Tissue::Muscle;
 }
 
+std::vector<const Technique *> techniquesFor(
+    const Techniques &techniques, const Structure &structure, const std::vector<Finding> &findings)
+{
+    std::vector<const Technique *> out;
+    const auto tissue = tissueOf(structure, findings);
+    for (const Technique &technique : techniques.all) {
+        const bool isMeant =
+            std::any_of(technique.suits.begin(), technique.suits.end(), [&](const Suit &suit) { return suit.tissue == tissue; });
+        if (isMeant && (isIn(technique, structure.layer) || tissue == Tissue::Joint))
+            out.push_back(&technique);
+    }
+    return out;
+}
+
 TechniqueChoice chooseTechnique(const Techniques &techniques, const Structure &structure, const Suggestion &suggestion,
     const std::vector<Finding> &findings, const TechniqueLimits &limits, const std::optional<std::string> &wanted)
 {

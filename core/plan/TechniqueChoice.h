@@ -36,6 +36,10 @@ struct TechniqueChoice {
 /// What a place of the atlas is treated as, by the spot where it was found most; nothing for what hands do not treat.
 [[nodiscard]] std::optional<Tissue> tissueOf(const Structure &structure, const std::vector<Finding> &findings);
 
+/// Those of the techniques that are meant for what the place is treated as, whatever was felt.
+[[nodiscard]] std::vector<const Technique *> techniquesFor(
+    const Techniques &techniques, const Structure &structure, const std::vector<Finding> &findings);
+
 /// The technique that suits best what was found there (`findings`: those of this place), or `wanted`, when it may be done: within
 /// the scope, not stopped, not worked too lately or too often, and, for a thrust, with the patient's yes to it. One that is to be
 /// adapted counts two weights less.

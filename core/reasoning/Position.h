@@ -3,27 +3,11 @@
 
 #include "core/anatomy/Atlas.h"
 #include "core/anatomy/Drawing.h"
+#include "core/record/PatientPosition.h"
 
 #include <optional>
 
 namespace raphe {
-
-/// Lying on the left side means right side up, and the reverse.
-enum class Position { Prone, Supine, OnLeftSide, OnRightSide, Seated };
-inline constexpr WordTable<Position, 5> positionWords{{{Position::Prone, "prone"}, {Position::Supine, "supine"},
-    {Position::OnLeftSide, "on-left-side"}, {Position::OnRightSide, "on-right-side"}, {Position::Seated, "seated"}}};
-
-[[nodiscard]] constexpr Position mirrored(Position position)
-{
-    switch (position) {
-    case Position::OnLeftSide: return Position::OnRightSide;
-    case Position::OnRightSide: return Position::OnLeftSide;
-    case Position::Prone:
-    case Position::Supine:
-    case Position::Seated: break;
-    }
-    return position;
-}
 
 /// From the view that shows most of the structure: seen from behind and on the sole, prone; from the front, at the palm and at
 /// the head, supine; from the side only, that side up. Common practice, no source. Nothing when no view draws it: hands

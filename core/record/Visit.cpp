@@ -111,6 +111,7 @@ Visit mirrored(Visit visit)
             place = mirrored(place);
     for (Judgement &judgement : visit.judgements)
         judgement.place = mirrored(judgement.place);
+    visit.plan = mirrored(visit.plan);
     return visit;
 }
 

@@ -6,6 +6,7 @@
 #include "core/record/ConsentAnswer.h"
 #include "core/record/Measure.h"
 #include "core/record/PainDrawing.h"
+#include "core/record/PlanWish.h"
 #include "core/record/SinceLast.h"
 #include "core/record/TestResult.h"
 #include "core/record/Timeline.h"
@@ -149,6 +150,7 @@ struct Visit {
     std::optional<RetestMark> retest; // today's
     std::vector<Moment> timeline; // in the order of time
     std::vector<Judgement> judgements; // one at most for a place in a list
+    PlanWish plan; // of this treatment
     bool sidesIntended = false; // complaint and findings on opposite sides: asked, and meant so
 
     /// In the words of what the visit is about; empty when nothing was told.

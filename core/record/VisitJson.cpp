@@ -6,6 +6,7 @@
 #include "core/record/IntakeJson.h"
 #include "core/record/PainDrawingJson.h"
 #include "core/record/PatientRecord.h"
+#include "core/record/PlanWishJson.h"
 
 #include "core/anatomy/Atlas.h"
 #include "core/base/JsonReader.h"
@@ -56,7 +57,7 @@ public:
         else
             root.expectObject({"format", "version", "patient", "date", "practitioner", "complaints", "complaint_at", "pain",
                 "injured", "cautions", "conditions", "warnings", "consents", "since_last", "promised", "findings", "measures",
-                "tests", "retest", "timeline", "judgements", "sides_intended"});
+                "tests", "retest", "timeline", "judgements", "plan", "sides_intended"});
         Visit visit;
         if (root.has("patient"))
             visit.patient = readPatient(root.field("patient"));
@@ -94,6 +95,8 @@ public:
         if (root.has("judgements"))
             for (const JsonReader &item : root.field("judgements").items())
                 visit.judgements.push_back(readJudgement(item, visit.judgements));
+        if (root.has("plan"))
+            visit.plan = readPlanWish(root.field("plan"), [this](const JsonReader &at) { return readPlace(at); });
         return visit;
     }
 
@@ -533,6 +536,8 @@ std::string writeVisit(const Visit &visit)
         json["timeline"] = timelineJson(visit.timeline);
     for (const Judgement &judgement : visit.judgements)
         json["judgements"].push_back(judgementJson(judgement));
+    if (visit.plan != PlanWish{})
+        json["plan"] = planWishJson(visit.plan);
     if (visit.sidesIntended)
         json["sides_intended"] = true;
     // Ill-formed UTF-8 would make dump() throw; a replacement character loses less than the whole visit.

@@ -23,7 +23,7 @@ Result<PracticeSettings> readSettings(const std::string &text, const std::string
     return guarded([&] {
         const JsonReader at(parsed.value(), file);
         at.expectObject({"format", "version", "name", "letterhead", "language", "metric", "lock_minutes", "backup_folder",
-            "jurisdiction", "retention_years", "recovery_on_paper"});
+            "jurisdiction", "retention_years", "recovery_on_paper", "treatment"});
         if (at.string("format") != format)
             at.field("format").fail(ErrorCode::WrongFormat, at.string("format"));
         static_cast<void>(at.field("version").asInt(version, version));
@@ -37,16 +37,20 @@ Result<PracticeSettings> readSettings(const std::string &text, const std::string
         s.jurisdiction = at.string("jurisdiction");
         s.retentionYears = at.field("retention_years").asInt(0, RetentionRule::longest);
         s.isRecoveryOnPaper = at.field("recovery_on_paper").asBool();
+        if (at.has("treatment"))
+            s.treatment = readTreatmentSettings(at.field("treatment"));
         return s;
     });
 }
 
 std::string writeSettings(const PracticeSettings &s)
 {
-    return nlohmann::ordered_json{{"format", format}, {"version", version}, {"name", s.name}, {"letterhead", s.letterhead},
+    nlohmann::ordered_json json{{"format", format}, {"version", version}, {"name", s.name}, {"letterhead", s.letterhead},
         {"language", s.language}, {"metric", s.isMetric}, {"lock_minutes", s.lockMinutes}, {"backup_folder", s.backupFolder},
-        {"jurisdiction", s.jurisdiction}, {"retention_years", s.retentionYears}, {"recovery_on_paper", s.isRecoveryOnPaper}}
-        .dump();
+        {"jurisdiction", s.jurisdiction}, {"retention_years", s.retentionYears}, {"recovery_on_paper", s.isRecoveryOnPaper}};
+    if (s.treatment != TreatmentSettings{})
+        json["treatment"] = treatmentSettingsJson(s.treatment);
+    return json.dump();
 }
 
 } // namespace raphe

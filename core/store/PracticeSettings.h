@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/base/Result.h"
+#include "core/plan/TreatmentSettings.h"
 
 #include <string>
 
@@ -17,6 +18,7 @@ struct PracticeSettings {
     std::string jurisdiction; // whose law on retention the practitioner goes by, in their words
     int retentionYears = 0; // after the last visit; 0: not set. The program proposes and never erases by itself
     bool isRecoveryOnPaper = false; // somebody typed part of the recovery key from paper
+    TreatmentSettings treatment;
     bool operator==(const PracticeSettings &) const = default;
 };
 

@@ -422,6 +422,7 @@ TEST(VisitChangesTest, NothingIsChangedWithoutAWord)
              v.judgements.back().dismissed = "sore";
          },
             "others", "pinned or put away"},
+        {[](Visit &v) { v.plan.minutes = 30; }, "others", "wishes for the plan"},
         {[](Visit &v) { std::swap(v.findings[0], v.findings[2]); }, "others", "another order"},
         {[](Visit &v) { v.findings.pop_back(); }, "gone", "left piriformis: tenderness 1"},
         {[](Visit &v) { v.findings.insert(v.findings.begin(), tender("temporalis", Side::Left, 1)); }, "added",

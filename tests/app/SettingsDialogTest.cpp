@@ -2,12 +2,14 @@
 #include "tests/app/PracticeDialogs.h"
 
 #include "app/raphe/practice/NewRecoveryKeyDialog.h"
+#include "app/raphe/practice/OwnTechniqueDialog.h"
 #include "app/raphe/practice/PassphraseEdit.h"
 #include "app/raphe/practice/SettingsDialog.h"
 #include "app/raphe/practice/UserDialogs.h"
 
 #include <QCheckBox>
 #include <QComboBox>
+#include <QDoubleSpinBox>
 #include <QListWidget>
 #include <QPlainTextEdit>
 #include <QSpinBox>
@@ -55,6 +57,13 @@ private:
 constexpr int backups = 1;
 constexpr int records = 2;
 constexpr int users = 3;
+constexpr int treatment = 4;
+
+const Techniques &programTechniques()
+{
+    static const Techniques read = readEmbeddedTechniques(safetyRules()).value();
+    return read;
+}
 
 } // namespace
 
@@ -70,6 +79,8 @@ TEST_F(SettingsOfPractice, AreShownAndSavedWhole)
     before.jurisdiction = "here";
     before.retentionYears = 10;
     before.isRecoveryOnPaper = true;
+    before.treatment.reserved = ReservedTimes{30, 90, 60, 0};
+    before.treatment.techniques = {{"own-1", "gliding", "forearm glide", 150, "slowly", "At pain.", true}};
     ASSERT_TRUE(practice().saveSettings(before).ok());
     {
         SettingsDialog dialog(practice(), nullptr, leastCost);
@@ -106,6 +117,55 @@ TEST_F(SettingsOfPractice, AreShownAndSavedWhole)
     after.jurisdiction = "elsewhere";
     after.retentionYears = 11;
     EXPECT_EQ(stored(), after);
+}
+
+TEST_F(SettingsOfPractice, TheTimesOfATreatmentAreSetInMinutes)
+{
+    SettingsDialog dialog(practice(), nullptr, leastCost, {}, programTechniques());
+    open(dialog);
+    showTab(dialog, treatment);
+    EXPECT_EQ(named<QDoubleSpinBox>(dialog, "Undressing")->value(), 2.0);
+    named<QDoubleSpinBox>(dialog, "Undressing")->setValue(0.5);
+    press(dialog, "Save");
+    const ReservedTimes usual = programTechniques().times.reserved;
+    EXPECT_EQ(stored().treatment.reserved, (ReservedTimes{usual.greeting, 30, usual.retest, usual.rising}));
+}
+
+TEST_F(SettingsOfPractice, ATechniqueOfOnesOwnIsAddedChangedAndRemoved)
+{
+    SettingsDialog dialog(practice(), nullptr, leastCost, {}, programTechniques());
+    open(dialog);
+    showTab(dialog, treatment);
+    auto &adding = opened<OwnTechniqueDialog>(dialog, "Add ...");
+    press(adding, "Keep");
+    EXPECT_TRUE(adding.isVisible()) << "it has no name yet";
+    EXPECT_NE(notice(adding), QString());
+    fill(adding, "Name", "forearm glide");
+    named<QSpinBox>(adding, "How long")->setValue(150);
+    press(adding, "Keep");
+    auto *list = named<QListWidget>(dialog, "Techniques of your own");
+    ASSERT_EQ(list->count(), 1);
+    EXPECT_TRUE(list->item(0)->text().startsWith(QStringLiteral("forearm glide, 2 min 30 s, like ")));
+    press(dialog, "Save");
+    const Technique &first = programTechniques().all.front();
+    const OwnTechnique expected{"own-1", first.id, "forearm glide", 150, first.dose.how, first.caution, false};
+    EXPECT_EQ(stored().treatment.techniques, std::vector{expected});
+
+    SettingsDialog again(practice(), nullptr, leastCost, {}, programTechniques());
+    open(again);
+    showTab(again, treatment);
+    auto &changing = opened<OwnTechniqueDialog>(again, "Change ...");
+    changing.findChild<QCheckBox *>()->setChecked(true);
+    press(changing, "Keep");
+    press(again, "Save");
+    EXPECT_TRUE(stored().treatment.techniques.front().isPreferred);
+
+    SettingsDialog last(practice(), nullptr, leastCost, {}, programTechniques());
+    open(last);
+    showTab(last, treatment);
+    press(last, "Remove");
+    press(last, "Save");
+    EXPECT_EQ(stored().treatment, TreatmentSettings{});
 }
 
 TEST_F(SettingsOfPractice, EscChangesNothing)
@@ -162,7 +222,7 @@ TEST_F(SettingsOfPractice, AnAddedUserCanUnlock)
     key(Qt::Key_Return);
     awaitEnd(&add);
     EXPECT_TRUE(opensWith("bo", "second of them"));
-    EXPECT_EQ(dialog.findChild<QListWidget *>()->count(), 2);
+    EXPECT_EQ(named<QListWidget>(dialog, "Users")->count(), 2);
     EXPECT_EQ(practice().accounts().value().back().name, "Bo Stone");
 }
 
@@ -189,7 +249,7 @@ TEST_F(SettingsOfPractice, EachUserHasTheirOwnScope)
     };
     EXPECT_EQ(scopes(), std::pair(std::vector<std::string>{}, std::vector<std::string>{"thrust"}));
 
-    auto *list = dialog.findChild<QListWidget *>();
+    auto *list = named<QListWidget>(dialog, "Users");
     list->setCurrentRow(0);
     auto &mine = opened<UserScopeDialog>(dialog, "Techniques ...");
     named<QCheckBox>(mine, "Thrust")->setChecked(false);
@@ -258,7 +318,7 @@ TEST_F(SettingsOfPractice, ARemovedUserCannotUnlockAndTheOthersGoOn)
     QObject::connect(&dialog, &SettingsDialog::keysChanged, [&](const std::shared_ptr<const Keyring> &keys) { told = keys; });
     open(dialog);
     showTab(dialog, users);
-    auto *list = dialog.findChild<QListWidget *>();
+    auto *list = named<QListWidget>(dialog, "Users");
     EXPECT_FALSE(button(dialog, "Remove ...")->isEnabled()) << "nobody removes themselves";
     list->setFocus();
     key(Qt::Key_Down);
@@ -297,7 +357,7 @@ TEST_F(SettingsOfPractice, AUserWhoCannotBeRemovedStaysAndItIsSaid)
     SettingsDialog dialog(practice(), nullptr, leastCost);
     open(dialog);
     showTab(dialog, users);
-    dialog.findChild<QListWidget *>()->setCurrentRow(1);
+    named<QListWidget>(dialog, "Users")->setCurrentRow(1);
     auto &remove = opened<RemoveUserDialog>(dialog, "Remove ...");
     ASSERT_TRUE(practice().removeAccount(2).ok()); // somebody else was faster; the dialog's keys are old ones now
     press(remove, "Remove");
@@ -363,7 +423,7 @@ TEST_F(SettingsOfPractice, KeysReachEverythingOnEveryTab)
     expectKeyboardReachesAll(change, "changing");
     change.reject();
     awaitEnd(&change);
-    dialog.findChild<QListWidget *>()->setCurrentRow(1);
+    named<QListWidget>(dialog, "Users")->setCurrentRow(1);
     expectKeyboardReachesAll(opened<RemoveUserDialog>(dialog, "Remove ..."), "removing");
 }
 

@@ -318,6 +318,13 @@ def check_refusals_by_schema(tally):
         ("visit", "neither pinned nor dismissed", spoilt(visit, judgements=[{"list": "check", **hip, "pinned": False}])),
         ("visit", "dismissed without a reason", spoilt(visit, judgements=[{"list": "check", **hip, "dismissed": ""}])),
         ("visit", "pinned and dismissed", spoilt(visit, judgements=[{"list": "check", **hip, "pinned": True, "dismissed": "sore"}])),
+        ("visit", "a plan of more minutes than are allowed", spoilt(visit, plan={"minutes": 241})),
+        ("visit", "a plan with an unknown field", spoilt(visit, plan={"colour": "red"})),
+        ("visit", "a position twice", spoilt(visit, plan={"barred": ["prone", "prone"]})),
+        ("visit", "no such position", spoilt(visit, plan={"barred": ["standing"]})),
+        ("visit", "a place of the plan of which nothing is said", spoilt(visit, plan={"places": [hip]})),
+        ("visit", "pinned and dropped in the plan", spoilt(visit, plan={"places": [{**hip, "pinned": True, "dropped": True}]})),
+        ("visit", "an order of one", spoilt(visit, plan={"order": [{"first": hip}]})),
         ("visit", "pain in words", spoilt(visit, pain="knee")),
         ("visit", "more patches than are allowed", spoilt(visit, pain=101 * [patch])),
         ("visit", "patch with an unknown field", spoilt(visit, pain=[{**patch, "colour": "red"}])),
@@ -370,6 +377,7 @@ def check_refusals_by_schema(tally):
         ("visit", "conditions", spoilt(visit, conditions=[{"condition": "burn", "at": [hip]}, {"condition": "fever-or-infection"}])),
         ("visit", "warning signs", spoilt(visit, injured=True, warnings=[warning, {"sign": "fever-now", "answer": "no", "asked": "2026-11-27"}])),
         ("visit", "judgements", spoilt(visit, judgements=[{"list": "check", **hip, "pinned": True}, {"list": "treat", **hip, "dismissed": "sore"}])),
+        ("visit", "wishes for the plan", spoilt(visit, plan={"minutes": 35, "barred": ["prone"], "refused": ["cups-still"], "places": [{**hip, "pinned": True, "technique": "held-ease"}], "order": [{"first": hip, "then": {"structure": "sacrum"}}]})),
         ("visit", "a pain drawing", spoilt(visit, pain=[patch, {"view": "sole", "painter": "practitioner", "strokes": [stroke]}])),
         ("visit", "as many patches as are allowed", spoilt(visit, pain=100 * [patch])),
         ("patient", "a name alone", {"format": "raphe-patient", "version": 1, "name": "Ana"}),
@@ -507,6 +515,10 @@ def check_plan(tally, batch):
     barred = batch.answer(tally, "plan (not face down)", "plan", "plan", "--visit", visit, "--minutes", 20, "--bar", "prone", "--without", "gliding")
     if barred is not None:
         tally.check("a barred position is not taken", [] if all(s["position"] != "prone" for s in barred["steps"]) else [f"{barred}"])
+    wished = batch.write("wished.json", {**json.loads((batch.folder / visit).read_text()), "version": 2,
+        "plan": {"minutes": 20, "barred": ["prone"], "refused": ["gliding"]}})
+    same = batch.answer(tally, "plan (wishes of the visit)", "plan", "plan", "--visit", wished)
+    tally.check("the visit's own wishes give the same plan", [] if same == barred else [f"{same}"])
     for words in [["--bar", "standing"], ["--scope", "magic"], ["--without", "magic"], ["--minutes", "-1"]]:
         given = words if "--minutes" in words else [*words, "--minutes", "20"]
         ran = batch.run("plan", "--visit", visit, *given)

@@ -7,6 +7,7 @@
 #include "app/raphe/practice/AccessLogDialog.h"
 #include "app/raphe/practice/HistoryDialog.h"
 #include "app/raphe/practice/NewRecoveryKeyDialog.h"
+#include "app/raphe/practice/OwnTechniqueDialog.h"
 #include "app/raphe/practice/SetUpDialog.h"
 #include "app/raphe/practice/SettingsDialog.h"
 #include "app/raphe/practice/UnlockDialog.h"
@@ -49,6 +50,8 @@ public:
         settings.jurisdiction = "as an example";
         settings.retentionYears = 8;
         settings.isRecoveryOnPaper = true;
+        settings.treatment.techniques = {{"own-1", "gliding", "forearm glide", 150, "slow, with the flat of the forearm",
+            "Lighter over bone, veins that show, and anything that throbs.", true}};
         auto made = Practice::make(m_file, settings, {"kestrel", "A. Kestrel", words, leastCost});
         if (!made)
             return false;
@@ -91,11 +94,16 @@ public:
             take(retention, "37-past-their-time");
         }
         {
-            SettingsDialog dialog(*m_practice, nullptr, leastCost, m_groups);
+            SettingsDialog dialog(*m_practice, nullptr, leastCost, m_groups, readEmbeddedTechniques(m_adviser.rules()).value());
             for (int tab = 0; tab < dialog.findChild<QTabWidget *>()->count(); ++tab) {
                 dialog.findChild<QTabWidget *>()->setCurrentIndex(tab);
                 take(dialog, ("38-settings-" + std::to_string(tab + 1)).c_str());
             }
+        }
+        {
+            OwnTechniqueDialog own(settings.treatment.techniques.front(), readEmbeddedTechniques(m_adviser.rules()).value());
+            own.setAttribute(Qt::WA_DeleteOnClose, false);
+            take(own, "48-own-technique");
         }
         {
             UserScopeDialog scope(*m_practice, m_practice->accounts().value().front(), m_groups);

@@ -173,6 +173,15 @@ private:
         save(window, "19-treat-first");
         openVisitOf(session, "Perpetua");
         save(window, "20-leave-alone");
+        openVisitOf(session, "Imogen");
+        QTest::keyClick(&window, Qt::Key_W);
+        save(window, "21-plan");
+        planByHand(window);
+        save(window, "22-plan-by-hand");
+        openVisitOf(session, "Perpetua");
+        window.resize(1280, 800);
+        save(window, "23-plan-with-cautions");
+        QTest::keyClick(&window, Qt::Key_W);
         QTest::keyClick(&window, Qt::Key_W);
         window.resize(1440, 900);
         openVisitOf(session, "Olek");
@@ -270,6 +279,23 @@ private:
         for (int row = 0; row < view.model()->rowCount(); ++row)
             if ((view.model()->flags(view.model()->index(row, 0)) & Qt::ItemIsSelectable) && n-- == 0)
                 view.setCurrentIndex(view.model()->index(row, 0));
+    }
+
+    // Little time, one step pinned, and a technique that is not wanted.
+    static void planByHand(MainWindow &window)
+    {
+        PlanPanel &panel = window.planPanel();
+        panel.minutes().setValue(12);
+        const auto choose = [&](std::size_t step) {
+            const auto &model = *qobject_cast<PlanModel *>(panel.view().model());
+            for (int row = 0; row < model.rowCount(); ++row)
+                if (model.step(row) == &model.plan().steps[step])
+                    panel.view().setCurrentIndex(model.index(row));
+        };
+        choose(0);
+        panel.refuse();
+        choose(1);
+        panel.pin();
     }
 
     void lookUp(MainWindow &window, const char *name)

@@ -3,6 +3,7 @@
 #include "app/raphe/WrappedLabel.h"
 #include "app/raphe/practice/FormParts.h"
 #include "app/raphe/practice/Passphrase.h"
+#include "app/raphe/practice/TreatmentTab.h"
 #include "app/raphe/practice/UsersTab.h"
 #include "core/store/Retention.h"
 
@@ -32,18 +33,20 @@ QVBoxLayout *tabColumn(QWidget *tab)
 
 } // namespace
 
-SettingsDialog::SettingsDialog(
-    Practice &practice, QWidget *parent, const DerivationCost &cost, const std::vector<TechniqueGroup> &scope)
+SettingsDialog::SettingsDialog(Practice &practice, QWidget *parent, const DerivationCost &cost,
+    const std::vector<TechniqueGroup> &scope, const Techniques &techniques)
     : WorkDialog(tr("Settings of the practice"), parent), m_practice(practice), m_tabs(new QTabWidget)
 {
     const auto settings = practice.settings();
     if (settings)
         m_settings = settings.value();
     m_users = new UsersTab(practice, cost, scope);
+    m_treatment = new TreatmentTab(m_settings.treatment, techniques);
     m_tabs->addTab(makePracticeTab(), tr("Practice"));
     m_tabs->addTab(makeBackupTab(), tr("Back-ups"));
     m_tabs->addTab(makeRecordsTab(), tr("Keeping records"));
     m_tabs->addTab(m_users, tr("Users"));
+    m_tabs->addTab(scrolled(m_treatment), tr("Treatment"));
     m_tabs->tabBar()->setAccessibleName(tr("Parts of the settings"));
     form().addWidget(m_tabs, 1);
     addGap();
@@ -153,6 +156,7 @@ void SettingsDialog::save()
     settings.backupFolder = m_folder->folder();
     settings.jurisdiction = storedName(m_jurisdiction->text());
     settings.retentionYears = m_years->value();
+    settings.treatment = m_treatment->settings();
     if (settings.name.empty())
         return stopAt(0, m_name, tr("Give the practice a name."));
     if (const QString trouble = m_folder->trouble(); !trouble.isEmpty())

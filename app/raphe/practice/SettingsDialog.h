@@ -1,5 +1,5 @@
-// The settings of a practice in four tabs. Practice, back-ups and keeping of records are written together by 'Save'; what is done
-// to users is done at once.
+// The settings of a practice in tabs. Practice, back-ups, keeping of records and treatment are written together by 'Save'; what
+// is done to users is done at once.
 #pragma once
 
 #include "app/raphe/practice/ChoiceFields.h"
@@ -15,15 +15,16 @@ class QTabWidget;
 
 namespace raphe {
 
+class TreatmentTab;
 class UsersTab;
 
 class SettingsDialog : public WorkDialog {
     Q_OBJECT
 
 public:
-    /// `practice` must outlive it. `scope`: groups of techniques to choose from, if there are any.
+    /// `practice` must outlive it. `scope`: groups of techniques to choose from, if there are any. `techniques`: the program's.
     explicit SettingsDialog(Practice &practice, QWidget *parent = nullptr, const DerivationCost &cost = usualCost(),
-        const std::vector<TechniqueGroup> &scope = {});
+        const std::vector<TechniqueGroup> &scope = {}, const Techniques &techniques = {});
     ~SettingsDialog() override;
 
 Q_SIGNALS:
@@ -48,6 +49,7 @@ private:
     FolderEdit *m_folder = nullptr;
     QLineEdit *m_jurisdiction = nullptr;
     QSpinBox *m_years = nullptr;
+    TreatmentTab *m_treatment;
     UsersTab *m_users;
 };
 

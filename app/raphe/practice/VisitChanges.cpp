@@ -179,6 +179,8 @@ VisitChanges visitChanges(
         others << tr("The times of the examination are others.");
     if (before.judgements != after.judgements)
         others << tr("Other rows are pinned or put away.");
+    if (before.plan != after.plan)
+        others << tr("The wishes for the plan of the treatment are others.");
     if (changes.areNone() && before != after)
         others << tr("Something else was changed.");
     return changes;

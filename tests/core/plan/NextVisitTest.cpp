@@ -43,6 +43,8 @@ Visit lastVisit()
     visit.promised = {"walk"};
     visit.warnings = {{"chest-pain-now", true, "2031-03-01", {}, Decision::EmergencyServices, "now", "112"}};
     visit.injured = true;
+    visit.plan.barred = {Position::Prone};
+    visit.plan.refused = {"cups-still"};
     return visit;
 }
 
@@ -87,6 +89,8 @@ TEST(NextVisit, TakesOverWhatWasToldAndAsksTheNumbersAnew)
     EXPECT_TRUE(visit.warnings.empty()) << "an emergency of another day was for that visit";
     EXPECT_TRUE(visit.injured);
     EXPECT_EQ(visit.cautions.front(), "faints");
+    EXPECT_EQ(visit.plan.barred, (std::set<Position>{Position::Prone}));
+    EXPECT_TRUE(visit.plan.refused.empty()) << "what was not wanted was not wanted that day";
 }
 
 TEST(NextVisit, AboutAnotherComplaintBeginsAnew)

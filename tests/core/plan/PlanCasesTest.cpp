@@ -63,7 +63,7 @@ Position positionOf(std::string word)
 PlanRequest requestOf(const json &session)
 {
     PlanRequest out;
-    out.minutes = session.at("minutes");
+    out.wish.minutes = session.at("minutes");
     const json settings = session.value("settings", json::object());
     out.preferences.complaintFirst = settings.value("complaint_first", true);
     out.preferences.jointFirst = settings.value("joint_first", true);
@@ -71,14 +71,14 @@ PlanRequest requestOf(const json &session)
         out.preferences.techniques = techniquesWithin(
             readEmbeddedTechniqueGroups(safetyRules()).value(), settings.at("scope").get<std::vector<std::string>>());
     for (const std::string word : settings.value("barred_positions", json::array()))
-        out.barred.insert(positionOf(word));
+        out.wish.barred.insert(positionOf(word));
     for (const std::string technique : settings.value("refused", json::array()))
-        out.limits.without.insert(technique);
+        out.wish.refused.insert(technique);
     for (const json &work : session.value("earlier", json::array())) {
         const std::string action = work.at("technique");
         const auto it = std::find_if(techniques().all.begin(), techniques().all.end(),
             [&](const Technique &t) { return t.id == action || t.action == action; });
-        out.limits.earlier.push_back({placeOf(work), it->id, work.at("days_ago")});
+        out.earlier.push_back({placeOf(work), it->id, work.at("days_ago")});
     }
     return out;
 }

@@ -1,5 +1,7 @@
 // Techniques and access are read strictly, and what ships is whole.
+#include "core/plan/TreatmentSettings.h"
 #include "tests/core/plan/Planning.h"
+#include "tests/core/reasoning/Visits.h"
 #include "tests/support/Content.h"
 
 #include <gtest/gtest.h>
@@ -19,6 +21,13 @@ struct Mistake {
     ErrorCode code;
     const char *place;
 };
+
+TechniqueChoice chosenFor(const Finding &found, const Techniques &among)
+{
+    Suggestion suggestion;
+    suggestion.place = found.place;
+    return chooseTechnique(among, atlas().at(found.place.structure), suggestion, {found}, {});
+}
 
 TEST(Techniques, WhatShipsIsWhole)
 {
@@ -91,18 +100,63 @@ TEST(Techniques, MistakesAreNamedWithTheirPlace)
     }
 }
 
-TEST(Techniques, ThePractitionersOwnAreAddedAndKeepTheCautionsOfTheirAction)
+TEST(Techniques, ThePractitionersOwnAreAddedAndKeepTheCautionsOfTheOneTheyAreLike)
 {
-    json own = json::array({shipped("techniques.json")["techniques"][0]});
-    own[0]["id"] = "slow-hand";
-    const auto added = withOwnTechniques(techniques(), own.dump(), "own", safetyRules());
+    TreatmentSettings settings;
+    settings.techniques = {{"slow-hand", "gliding", "slow hand", 240, "very slowly", "Lighter over bone."}};
+    const auto added = withOwn(techniques(), settings);
     ASSERT_TRUE(added) << inWords(added.error());
     ASSERT_EQ(added.value().all.size(), techniques().all.size() + 1);
-    EXPECT_TRUE(added.value().all.back().isOwn);
-    EXPECT_EQ(added.value().all.back().action, techniques().all.front().action);
-    own[0]["id"] = techniques().all.front().id;
-    EXPECT_EQ(withOwnTechniques(techniques(), own.dump(), "own", safetyRules()).error().code, ErrorCode::Duplicate);
-    EXPECT_EQ(withOwnTechniques(techniques(), "{", "own", safetyRules()).error().code, ErrorCode::BadJson);
+    const Technique &own = added.value().all.back();
+    EXPECT_TRUE(own.isOwn);
+    EXPECT_EQ(own.action, techniques().find("gliding")->action);
+    EXPECT_EQ(own.dose.seconds, 240);
+    settings.techniques[0].id = "gliding";
+    EXPECT_EQ(withOwn(techniques(), settings).error().code, ErrorCode::Duplicate);
+    settings.techniques[0] = {"slow-hand", "slow-hand", "slow hand", 240, "very slowly", "Lighter over bone."};
+    EXPECT_EQ(withOwn(techniques(), settings).error().code, ErrorCode::UnknownId);
+}
+
+TEST(Techniques, AnOwnOneThatIsPreferredIsChosenInThePlaceOfTheOther)
+{
+    const Finding found = tender("gluteus-maximus", Side::Right, 1);
+    const auto chosen = [&](bool isPreferred) {
+        TreatmentSettings settings;
+        const TechniqueChoice usual = chosenFor(found, techniques());
+        settings.techniques = {{"own", usual.technique->id, "my own", 45, "as I do it", "At pain.", isPreferred}};
+        const Techniques all = withOwn(techniques(), settings).value();
+        return chosenFor(found, all).technique->id == "own";
+    };
+    EXPECT_TRUE(chosen(true));
+    EXPECT_FALSE(chosen(false));
+}
+
+TEST(Techniques, SettingsOfAPracticeAreReadAsTheyWereWritten)
+{
+    TreatmentSettings settings;
+    settings.reserved = ReservedTimes{30, 90, 60, 45};
+    settings.techniques = {{"slow-hand", "gliding", "slow hand", 240, "very slowly", "Lighter over bone.", true},
+        {"warm-hand", "held-ease", "warm hand", 60, "still", "When it is too warm."}};
+    const json written = json::parse(treatmentSettingsJson(settings).dump());
+    const auto again = guarded([&] { return readTreatmentSettings(JsonReader(written, "s")); });
+    ASSERT_TRUE(again) << inWords(again.error());
+    EXPECT_EQ(again.value(), settings);
+    EXPECT_EQ(withOwn(techniques(), settings).value().times.reserved.sum(), 225);
+    const std::vector<Mistake> mistakes = {
+        {"unknown field", [](json &d) { d["colour"] = 1; }, ErrorCode::UnknownField, "s/colour"},
+        {"no name", [](json &d) { d["techniques"][0]["name"] = ""; }, ErrorCode::MissingField, "s#/techniques/0"},
+        {"no time", [](json &d) { d["techniques"][1]["seconds"] = 0; }, ErrorCode::OutOfRange, "s#/techniques/1/seconds"},
+        {"twice", [](json &d) { d["techniques"][1]["id"] = "slow-hand"; }, ErrorCode::Duplicate, "s#/techniques/1/id"},
+        {"too long", [](json &d) { d["reserved"]["rising"] = 3601; }, ErrorCode::OutOfRange, "s#/reserved/rising"},
+        {"a time left out", [](json &d) { d["reserved"].erase("retest"); }, ErrorCode::MissingField, "s#/reserved"},
+    };
+    for (const Mistake &mistake : mistakes) {
+        json spoilt = written;
+        mistake.spoil(spoilt);
+        const auto read = guarded([&] { return readTreatmentSettings(JsonReader(spoilt, "s")); });
+        ASSERT_FALSE(read) << mistake.what;
+        EXPECT_EQ(read.error().code, mistake.code) << mistake.what << ": " << inWords(read.error());
+    }
 }
 
 TEST(Access, MistakesAreNamedWithTheirPlace)

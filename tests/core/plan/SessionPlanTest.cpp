@@ -42,7 +42,7 @@ TEST(SessionPlan, EveryPlaceFoundIsWorkedOrSaidToBeLeft)
         stiff("l4-l5", Side::Right, 2), tender("soleus", Side::Left, 1)});
     for (const int minutes : {0, 6, 9, 12, 20, 60}) {
         PlanRequest request;
-        request.minutes = minutes;
+        request.wish.minutes = minutes;
         const SessionPlan plan = planned(visit, request);
         EXPECT_EQ(plan.steps.size() + plan.left.size(), 4U) << minutes;
         EXPECT_LE(plan.seconds + plan.reserved, std::max(minutes * 60, plan.reserved)) << minutes;
@@ -58,8 +58,8 @@ TEST(SessionPlan, EveryPlaceFoundIsWorkedOrSaidToBeLeft)
 TEST(SessionPlan, ABarredPositionIsNeverTaken)
 {
     PlanRequest request;
-    request.minutes = 40;
-    request.barred = {Position::Prone};
+    request.wish.minutes = 40;
+    request.wish.barred = {Position::Prone};
     const SessionPlan plan =
         planned(visitOf({tender("piriformis", Side::Right, 2), tender("soleus", Side::Left, 2), stiff("l4-l5", Side::Right, 2)}),
             request);
@@ -110,12 +110,12 @@ TEST(SessionPlan, WhatIsNotWantedTodayIsReplacedOrLeft)
     const SessionPlan before = planned(visit);
     ASSERT_EQ(before.steps.size(), 1U);
     PlanRequest request;
-    request.limits.without = {before.steps[0].technique->id};
+    request.wish.refused = {before.steps[0].technique->id};
     const SessionPlan after = planned(visit, request);
     for (const PlannedStep &step : after.steps)
         EXPECT_NE(step.technique->id, before.steps[0].technique->id);
     for (const Technique &technique : techniques().all)
-        request.limits.without.insert(technique.id);
+        request.wish.refused.insert(technique.id);
     const SessionPlan none = planned(visit, request);
     EXPECT_TRUE(none.steps.empty());
     ASSERT_NE(leftOut(none, rightPiriformis), nullptr);
@@ -125,7 +125,7 @@ TEST(SessionPlan, AThrustNeedsItsOwnYes)
 {
     const Visit visit = visitOf({stiff("l4-l5", Side::Right, 3)});
     PlanRequest request;
-    request.byHand = {{rightSegment, "thrust"}};
+    request.wish.byHand = {{rightSegment, "thrust"}};
     const SessionPlan plan = planned(visit, request);
     EXPECT_TRUE(plan.steps.empty()) << "nobody asked";
     ASSERT_NE(leftOut(plan, rightSegment), nullptr);
@@ -140,13 +140,13 @@ TEST(SessionPlan, DeepWorkRestsForItsHours)
     ASSERT_EQ(fresh.steps.size(), 1U);
     ASSERT_TRUE(fresh.steps[0].technique->deep) << "the case wants deep work";
     PlanRequest request;
-    request.limits.earlier = {{rightPiriformis, fresh.steps[0].technique->id, 1}};
+    request.earlier = {{rightPiriformis, fresh.steps[0].technique->id, 1}};
     for (const PlannedStep &step : planned(visit, request).steps)
         EXPECT_FALSE(step.technique->deep) << "one day after deep work";
-    request.limits.earlier[0].daysAgo = 3;
+    request.earlier[0].daysAgo = 3;
     ASSERT_EQ(planned(visit, request).steps.size(), 1U);
     EXPECT_TRUE(planned(visit, request).steps[0].technique->deep) << "three days after";
-    request.limits.earlier[0] = {leftPiriformis, fresh.steps[0].technique->id, 1};
+    request.earlier[0] = {leftPiriformis, fresh.steps[0].technique->id, 1};
     EXPECT_TRUE(planned(visit, request).steps[0].technique->deep) << "the other side rests";
 }
 
@@ -156,18 +156,18 @@ TEST(SessionPlan, PinnedDroppedAndMovedStepsAreKept)
         tender("soleus", Side::Left, 1), stiff("l4-l5", Side::Right, 2)});
     const Place soleus{StructureId{"soleus"}, Side::Left};
     PlanRequest request;
-    request.minutes = 9;
+    request.wish.minutes = 9;
     EXPECT_EQ(stepAt(planned(visit, request), soleus), nullptr) << "the mildest has no room";
-    request.pinned = {soleus};
+    request.wish.pinned = {soleus};
     EXPECT_NE(stepAt(planned(visit, request), soleus), nullptr);
-    request.pinned.clear();
-    request.minutes = 40;
-    request.dropped = {rightPiriformis};
+    request.wish.pinned.clear();
+    request.wish.minutes = 40;
+    request.wish.dropped = {rightPiriformis};
     EXPECT_EQ(stepAt(planned(visit, request), rightPiriformis), nullptr);
-    request.dropped.clear();
+    request.wish.dropped.clear();
     const SessionPlan free = planned(visit, request);
     ASSERT_GE(free.steps.size(), 2U);
-    request.ordered = {{free.steps.back().place, free.steps.front().place}};
+    request.wish.ordered = {{free.steps.back().place, free.steps.front().place}};
     const SessionPlan moved = planned(visit, request);
     const auto *last = stepAt(moved, free.steps.back().place);
     const auto *first = stepAt(moved, free.steps.front().place);
@@ -179,7 +179,7 @@ TEST(SessionPlan, SkinComesBeforeWhatLiesDeeper)
 {
     const Visit visit = visitOf({stiff("gluteus-maximus", Side::Right, 3), stiff("sf-gluteal-region-middle", Side::Right, 1)});
     PlanRequest request;
-    request.minutes = 40;
+    request.wish.minutes = 40;
     const SessionPlan plan = planned(visit, request);
     const auto *skin = stepAt(plan, {StructureId{"sf-gluteal-region-middle"}, Side::Right});
     const auto *deep = stepAt(plan, {StructureId{"gluteus-maximus"}, Side::Right});
@@ -194,7 +194,7 @@ TEST(SessionPlan, SentencesNameTheSideThatIsWorked)
     for (const Side side : {Side::Right, Side::Left}) {
         const Visit visit = visitOf({stiff("gluteus-maximus", side, 3), stiff("sf-gluteal-region-middle", side, 1)});
         PlanRequest request;
-        request.minutes = 40;
+        request.wish.minutes = 40;
         const SessionPlan plan = planned(visit, request);
         const std::string other = side == Side::Right ? "left" : "right";
         for (const PlannedStep &step : plan.steps)
@@ -212,9 +212,9 @@ TEST(SessionPlan, MirroringTheVisitMirrorsThePlan)
     for (int i = 0; i < casesWanted(); ++i) {
         const Visit visit = visits.next();
         PlanRequest request;
-        request.minutes = 10 + i % 40;
+        request.wish.minutes = 10 + i % 40;
         if (i % 3 == 0)
-            request.barred = {Position::OnLeftSide};
+            request.wish.barred = {Position::OnLeftSide};
         if (i % 4 == 0)
             request.lying = Position::OnRightSide;
         const SessionPlan plan = planned(visit, request);

@@ -506,6 +506,59 @@ TEST(VisitJson, AWarningSignIsAnsweredWithWhatWasDecided)
     expectError(with("sign", "Hot Joint"), ErrorCode::BadId, pointer + "/0/sign", "Hot Joint");
 }
 
+TEST(VisitJson, TheWishesForThePlanAreRead)
+{
+    const auto planned = [](const json &plan) {
+        json visit = visitWith(json::array());
+        visit["plan"] = plan;
+        return readJson(visit);
+    };
+    const json hip{{"structure", "hip-joint"}, {"side", "left"}};
+    const auto with = [](json place, const json &more) {
+        place.update(more);
+        return place;
+    };
+    const Place left{{"hip-joint"}, Side::Left};
+    const Place right{{"hip-joint"}, Side::Right};
+    const json other{{"structure", "hip-joint"}, {"side", "right"}};
+    const auto read = planned({{"minutes", 35}, {"barred", {"prone", "on-left-side"}}, {"refused", {"thrust"}},
+        {"places", {with(hip, {{"pinned", true}, {"technique", "held-ease"}}), with(other, {{"dropped", true}})}},
+        {"order", {{{"first", other}, {"then", hip}}}}});
+    ASSERT_TRUE(read) << testing::PrintToString(read.error());
+    PlanWish expected;
+    expected.minutes = 35;
+    expected.barred = {Position::Prone, Position::OnLeftSide};
+    expected.refused = {"thrust"};
+    expected.pinned = {left};
+    expected.dropped = {right};
+    expected.byHand = {{left, "held-ease"}};
+    expected.ordered = {{right, left}};
+    EXPECT_EQ(read.value().plan, expected);
+    const Visit image = mirrored(read.value());
+    EXPECT_EQ(image.plan.barred, (std::set<Position>{Position::Prone, Position::OnRightSide}));
+    EXPECT_EQ(image.plan.pinned, (std::set<Place>{right}));
+
+    const std::string pointer = "v.json#/plan";
+    const auto refused = [&](const json &plan, ErrorCode code, const std::string &where, const std::string &detail) {
+        SCOPED_TRACE(plan.dump());
+        expectError(planned(plan), code, pointer + where, detail);
+    };
+    refused({{"minutes", 241}}, ErrorCode::OutOfRange, "/minutes", "241, allowed: whole number 0 to 240");
+    refused({{"colour", 1}}, ErrorCode::UnknownField, "", "colour");
+    refused({{"barred", {"standing"}}}, ErrorCode::UnknownWord, "/barred/0", "standing");
+    refused({{"barred", {"prone", "prone"}}}, ErrorCode::Duplicate, "/barred/1", "prone");
+    refused({{"refused", {"thrust", "thrust"}}}, ErrorCode::Duplicate, "/refused/1", "thrust");
+    refused({{"refused", {"Two Words"}}}, ErrorCode::BadId, "/refused/0", "Two Words");
+    refused({{"places", {hip}}}, ErrorCode::MissingField, "/places/0", "pinned, dropped or technique");
+    refused({{"places", {with(hip, {{"pinned", true}, {"dropped", true}})}}}, ErrorCode::Contradiction, "/places/0",
+        "pinned, dropped");
+    refused({{"places", {with(hip, {{"pinned", true}}), with(hip, {{"dropped", true}})}}}, ErrorCode::Duplicate, "/places/1",
+        "hip-joint");
+    refused({{"places", {with(hip, {{"technique", "A B"}})}}}, ErrorCode::BadId, "/places/0/technique", "A B");
+    refused({{"order", {{{"first", hip}, {"then", hip}}}}}, ErrorCode::Contradiction, "/order/0", "first, then");
+    refused({{"order", {{{"first", hip}}}}}, ErrorCode::MissingField, "/order/0", "then");
+}
+
 TEST(VisitJson, ARowIsPinnedOrDismissedWithItsReason)
 {
     const auto judged = [](const json &judgements) {
@@ -741,6 +794,7 @@ public:
             if (std::none_of(visit.judgements.begin(), visit.judgements.end(), same))
                 visit.judgements.push_back(judgement);
         }
+        visit.plan = planWish();
         std::set<std::pair<Place, std::optional<Spot>>> seen;
         for (int i = below(12); i > 0; --i) {
             Finding finding = nextFinding();
@@ -753,6 +807,27 @@ public:
     int below(int limit) { return std::uniform_int_distribution(0, limit - 1)(m_random); }
 
 private:
+    PlanWish planWish()
+    {
+        PlanWish out;
+        if (chance())
+            out.minutes = below(PlanWish::mostMinutes + 1);
+        for (int i = below(3); i > 0; --i)
+            out.barred.insert(positionWords[static_cast<std::size_t>(below(positionWords.size()))].first);
+        if (chance())
+            out.refused = {"cups-still", "thrust"};
+        for (int i = below(3); i > 0; --i)
+            out.pinned.insert(place());
+        for (int i = below(3); i > 0; --i)
+            if (const Place dropped = place(); !out.pinned.contains(dropped))
+                out.dropped.insert(dropped);
+        if (chance())
+            out.byHand.emplace(place(), "gliding");
+        const std::pair pair(place(), place());
+        if (chance() && pair.first != pair.second)
+            out.ordered.push_back(pair);
+        return out;
+    }
     bool chance() { return below(2) == 0; }
     std::string words()
     {
@@ -1056,6 +1131,12 @@ TEST(Visit, MirroringSwapsSidesAndTwiceGivesItBack)
         for (std::size_t j = 0; j < visit.judgements.size(); ++j)
             ASSERT_EQ(other.judgements[j],
                 (Judgement{visit.judgements[j].list, otherSide(visit.judgements[j].place), visit.judgements[j].dismissed}));
+        for (const auto &[one, two] : {std::pair{&PlanWish::pinned, "pinned"}, {&PlanWish::dropped, "dropped"}}) {
+            ASSERT_EQ((other.plan.*one).size(), (visit.plan.*one).size()) << two;
+            for (const Place &place : visit.plan.*one)
+                ASSERT_TRUE((other.plan.*one).contains(otherSide(place))) << two;
+        }
+        ASSERT_EQ(mirrored(other.plan), visit.plan);
         const auto read = readVisit(writeVisit(other), "v.json", theAtlas());
         ASSERT_TRUE(read) << testing::PrintToString(read.error());
     }

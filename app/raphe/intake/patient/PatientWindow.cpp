@@ -28,9 +28,9 @@ constexpr double framePoints = 20;
 constexpr int target = 60; // pixels inside a button's edge at scale 1
 
 // Nothing of the window behind is seen, whatever brings it to the front.
-class Cover : public QWidget {
+class BehindCover : public QWidget {
 public:
-    Cover(QWidget &behind, const QString &words) : QWidget(&behind), m_title(behind.windowTitle())
+    BehindCover(QWidget &behind, const QString &words) : QWidget(&behind), m_title(behind.windowTitle())
     {
         setAutoFillBackground(true);
         auto *column = new QVBoxLayout(this);
@@ -43,7 +43,7 @@ public:
         raise();
         show();
     }
-    ~Cover() override
+    ~BehindCover() override
     {
         if (parentWidget())
             parentWidget()->setWindowTitle(m_title);
@@ -123,7 +123,7 @@ PatientWindow::PatientWindow(
       m_failures(failures),
       m_answers(startingAnswers(m_before)),
       m_saved(m_answers),
-      m_cover(new Cover(behind, tr("The patient has the screen."))),
+      m_cover(new BehindCover(behind, tr("The patient has the screen."))),
       m_name(new QLabel(safelyShown(firstName(m_before)))),
       m_number(new QLabel),
       m_stack(new QStackedWidget),
