@@ -1197,7 +1197,7 @@ TEST_F(VisitSchema, NamesTheFieldsThatTheReaderKnows)
     }
     const json full = json::parse(
         R"({"format":0,"version":0,"patient":0,"date":0,"practitioner":0,"episode":0,"complaint":0,"complaints":0,"complaint_at":0,"pain":0,"cautions":0,"conditions":0,
-            "injured":0,"warnings":0,"consents":0,"since_last":0,"promised":0,"findings":0,"measures":0,"tests":0,"retest":0,"timeline":0,"judgements":0,"sides_intended":0})");
+            "injured":0,"warnings":0,"consents":0,"since_last":0,"promised":0,"findings":0,"measures":0,"tests":0,"retest":0,"timeline":0,"judgements":0,"plan":0,"sides_intended":0})");
     for (const auto &[field, unused] : full.items())
         EXPECT_TRUE(schema["properties"].contains(field)) << field;
     EXPECT_FALSE(schema["additionalProperties"].get<bool>());
@@ -1219,7 +1219,7 @@ TEST_F(VisitSchema, NamesTheFieldsThatTheReaderKnows)
         EXPECT_FALSE(rules["additionalProperties"].get<bool>()) << list;
     };
     const json place{{"structure", "sacrum"}, {"side", "midline"}};
-    same("complaint_at", schema["$defs"]["places"]["items"], {"structure", "side"}, place);
+    same("complaint_at", schema["$defs"]["place"], {"structure", "side"}, place);
     same("conditions", schema["properties"]["conditions"]["items"], {"condition", "at"}, {{"condition", "scar"}});
     same("warnings", schema["properties"]["warnings"]["items"],
         {"sign", "answer", "asked", "at", "decided", "why", "told", "moved"},
@@ -1269,8 +1269,13 @@ TEST_F(VisitSchema, HasTheSameWordsAndScales)
     const json &judgement = schema["properties"]["judgements"]["items"]["properties"];
     EXPECT_EQ(judgement.value("/list/enum"_json_pointer, json()).get<std::set<std::string>>(), wordsOf(adviceListWords));
     EXPECT_EQ(judgement.value("/side/enum"_json_pointer, json()).get<std::set<std::string>>(), wordsOf(sideWords));
-    EXPECT_EQ(schema.value("/$defs/places/items/properties/side/enum"_json_pointer, json()).get<std::set<std::string>>(),
-        wordsOf(sideWords));
+    EXPECT_EQ(
+        schema.value("/$defs/place/properties/side/enum"_json_pointer, json()).get<std::set<std::string>>(), wordsOf(sideWords));
+    const json &plan = schema["properties"]["plan"]["properties"];
+    EXPECT_EQ(plan.value("/minutes/maximum"_json_pointer, json()), PlanWish::mostMinutes);
+    EXPECT_EQ(plan.value("/barred/items/enum"_json_pointer, json()).get<std::set<std::string>>(), wordsOf(positionWords));
+    EXPECT_EQ(
+        plan.value("/places/items/properties/side/enum"_json_pointer, json()).get<std::set<std::string>>(), wordsOf(sideWords));
     const json &patch = schema["$defs"]["pain_patch"]["properties"];
     EXPECT_EQ(patch.value("/view/enum"_json_pointer, json()).get<std::set<std::string>>(), wordsOf(viewWords));
     EXPECT_EQ(patch.value("/quality/enum"_json_pointer, json()).get<std::set<std::string>>(), wordsOf(painQualityWords));
