@@ -36,7 +36,8 @@ int main(int argc, char **argv)
     if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM"))
         qputenv("QT_QPA_PLATFORM", "offscreen"); // fonts are needed for the map; a display is not
     qInstallMessageHandler(keepQuiet);
-    const QGuiApplication application(argc, argv);
+    int nameAlone = 1; // the rest is ours: some platforms would take --name for their own
+    const QGuiApplication application(nameAlone, argv);
     try {
         cli.parse(argc, argv);
         if (cli.get_subcommands().empty())

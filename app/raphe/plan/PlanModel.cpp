@@ -95,7 +95,8 @@ PlanModel::Row PlanModel::rowOf(const PlannedStep &step, int number, const Share
     row.fullLines = row.lines;
     for (const std::string &why : step.why)
         row.fullLines << text(why);
-    row.fullLines << tr("How: %1.").arg(text(step.technique->dose.how)) << alike << text(step.technique->caution);
+    row.fullLines << tr("How: %1.").arg(text(step.technique->dose.how)) << alike
+                  << tr("With this technique: %1").arg(text(step.technique->caution));
     return row;
 }
 
