@@ -18,6 +18,7 @@ Lock::Lock(VisitSession &session, MainWindow &window)
     readSettings();
     connect(&window, &MainWindow::settingsChanged, this, &Lock::readSettings);
     connect(&window, &MainWindow::lockWanted, this, &Lock::lock);
+    connect(&window, &MainWindow::treating, &m_idle, [this](bool isBusy) { isBusy ? m_idle.suspend() : m_idle.resume(); });
     connect(&m_idle, &IdleWatch::lockWanted, this, &Lock::lock);
 }
 

@@ -7,7 +7,9 @@
 #include "app/raphe/intake/ConsentDialog.h"
 #include "app/raphe/intake/DecisionDialog.h"
 #include "app/raphe/intake/patient/PatientWindow.h"
+#include "app/raphe/treatment/TreatmentWindow.h"
 #include "app/words/ErrorText.h"
+#include "core/treatment/Gate.h"
 
 #include <QAction>
 #include <QApplication>
@@ -141,6 +143,7 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     connect(m_reasonPanel, &ReasonPanel::left, m_tracePanel, &TracePanel::tell);
     connect(m_reasonPanel, &ReasonPanel::chosen, this, &MainWindow::goTo);
     connect(m_planPanel, &PlanPanel::chosen, this, &MainWindow::goTo);
+    connect(m_planPanel, &PlanPanel::treatWanted, this, &MainWindow::treat);
     connect(m_planPanel, &PlanPanel::planShown, this, &MainWindow::numberMarks);
     connect(m_visitTabs, &QTabWidget::currentChanged, this, &MainWindow::numberMarks);
     connect(m_search, &SearchBox::chosen, this, &MainWindow::goTo);
@@ -319,6 +322,21 @@ void MainWindow::makeSweep()
     const auto sweep = sweepOf(*m_session.knowledge().atlas, aim->place, height.value_or(usual));
     if (sweep)
         SweepDialog(m_session, *sweep, height.has_value(), themeFor(m_settings.appearance()), this).exec();
+}
+
+void MainWindow::treat()
+{
+    if (!mayExamine())
+        return;
+    auto *window =
+        new TreatmentWindow(m_session, m_settings, themeFor(m_settings.appearance()), stepsAhead(m_planPanel->plan()), this);
+    Q_EMIT treating(true);
+    connect(window, &QDialog::finished, this, [this] { Q_EMIT treating(false); });
+    window->setModal(true);
+    if (QGuiApplication::platformName() == QLatin1String("offscreen"))
+        window->show();
+    else
+        window->showFullScreen();
 }
 
 void MainWindow::setLayer(Layer layer)
@@ -516,6 +534,10 @@ void MainWindow::makeShortcuts()
     onBody(QKeySequence(Qt::Key_D), [this] { isPlanning() ? m_planPanel->drop() : m_reasonPanel->dismiss(); });
     onBody(QKeySequence(Qt::Key_W),
         [this] { m_visitTabs->setCurrentIndex((m_visitTabs->currentIndex() + 1) % m_visitTabs->count()); });
+    onBody(QKeySequence(Qt::Key_R), [this] {
+        m_visitTabs->setCurrentWidget(m_planPanel);
+        treat();
+    });
     onBody(QKeySequence(Qt::Key_U), [this] { m_aimPanel->askWhyUnable(); });
     onBody(QKeySequence(Qt::Key_Delete), [this] { m_session.removeFinding(); });
     onBody(QKeySequence(Qt::Key_T), [this] {

@@ -70,6 +70,8 @@ public:
 Q_SIGNALS:
     void lockWanted();
     void settingsChanged();
+    /// Hands are busy: nobody touches the computer, and it is not to be locked for that.
+    void treating(bool isBusy);
 
 protected:
     bool eventFilter(QObject *watched, QEvent *event) override;
@@ -94,6 +96,7 @@ private:
     void toggleExamine();
     void makePass(const std::vector<Place> &places);
     void makeSweep();
+    void treat();
     // Pages, in MainWindowPages.cpp.
     void askForMap();
     void askForLetter();

@@ -94,6 +94,7 @@ Result<Done> VisitSession::open(std::int64_t visitId)
     m_visit = std::move(visit).value();
     m_past = std::move(past.value().findings);
     m_earlierAnswers = std::move(past.value().answers);
+    m_pastTreatments = std::move(past.value().treatments);
     m_last = std::move(past.value().last);
     takeEmergenciesOfTheDay();
     m_aim.reset();
@@ -113,6 +114,7 @@ void VisitSession::close()
     m_visit = {};
     m_past.clear();
     m_earlierAnswers.clear();
+    m_pastTreatments.clear();
     m_last.reset();
     m_aim.reset();
     Q_EMIT visitOpened();
@@ -161,6 +163,16 @@ Result<Done> VisitSession::rereadScope()
     return Done{};
 }
 
+namespace {
+
+int daysBetween(const std::string &earlier, const std::string &later)
+{
+    const auto day = [](const std::string &iso) { return QDate::fromString(QString::fromStdString(iso), Qt::ISODate); };
+    return static_cast<int>(day(earlier).daysTo(day(later)));
+}
+
+} // namespace
+
 Result<VisitSession::Past> VisitSession::readPast(const StoredVisit &current, const std::string &date)
 {
     const auto rows = m_practice->visits(current.patient);
@@ -179,6 +191,8 @@ Result<VisitSession::Past> VisitSession::readPast(const StoredVisit &current, co
         for (const Finding &finding : visit.value().findings)
             past.findings.push_back({visit.value().date, finding});
         past.answers.insert(past.answers.end(), visit.value().warnings.begin(), visit.value().warnings.end());
+        if (isBefore(visit.value(), row.id) && !visit.value().treatment.steps.empty())
+            past.treatments.push_back({daysBetween(visit.value().date, date), visit.value().treatment});
         if (isBefore(visit.value(), row.id) && (!past.last || past.last->date < visit.value().date)) // newest first
             past.last = visit.value();
     }
@@ -232,6 +246,9 @@ Result<Done> VisitSession::afterSaving(const std::function<Result<Done>()> &act)
 Result<Done> VisitSession::sign(const std::string &reason)
 {
     return afterSaving([&]() -> Result<Done> {
+        const auto &steps = m_visit.treatment.steps;
+        if (std::any_of(steps.begin(), steps.end(), [](const TreatmentStep &step) { return !step.done; }))
+            return Error{ErrorCode::MissingField, "treatment", "how much of each step was done, said in the treatment view"};
         if (m_state == VisitState::Amending)
             return m_practice->signAmendment(m_visitId, reason, m_visit.date);
         if (isLate() && reason.empty())
@@ -627,6 +644,15 @@ void VisitSession::setPlanWish(const PlanWish &wish)
     m_visit.plan = wish;
     save();
     Q_EMIT planChanged();
+}
+
+void VisitSession::setTreatment(const TreatmentLog &log)
+{
+    if (log == m_visit.treatment || !mayChange())
+        return;
+    m_visit.treatment = log;
+    save();
+    Q_EMIT treatmentChanged();
 }
 
 const Judgement *VisitSession::judgementOf(AdviceList list, const Place &place) const

@@ -13,6 +13,7 @@
 #include "core/record/Visit.h"
 #include "core/store/Practice.h"
 #include "core/store/VisitSaver.h"
+#include "core/treatment/Doses.h"
 
 #include <QObject>
 #include <QTime>
@@ -49,6 +50,7 @@ public:
     [[nodiscard]] const Techniques &programTechniques() const { return m_learned.techniques; }
     /// With the techniques and times of the practice.
     [[nodiscard]] const Techniques &handTechniques() const { return m_handTechniques; }
+    [[nodiscard]] const Access &access() const { return m_learned.access; }
     /// Refers to this session.
     [[nodiscard]] Planner planner() const
     {
@@ -92,6 +94,8 @@ public:
     [[nodiscard]] const Visit &visit() const { return m_visit; }
     /// What was found at this patient's other visits, newest first.
     [[nodiscard]] const std::vector<PastFinding> &pastFindings() const { return m_past; }
+    /// What was done at this patient's visits before this one.
+    [[nodiscard]] const std::vector<PastTreatment> &pastTreatments() const { return m_pastTreatments; }
     /// Everything is on disk when it succeeds.
     [[nodiscard]] Result<Done> saveNow();
 
@@ -211,6 +215,9 @@ public:
     /// What is wanted of the plan; cannot be undone.
     void setPlanWish(const PlanWish &wish);
 
+    /// What was done, and where the work stands; cannot be undone.
+    void setTreatment(const TreatmentLog &log);
+
     /// What was thought of a row; nullptr when nothing.
     [[nodiscard]] const Judgement *judgementOf(AdviceList list, const Place &place) const;
     void judge(const Judgement &judgement);
@@ -227,6 +234,7 @@ Q_SIGNALS:
     void aimChanged();
     /// Complaints, consents, or what was told of the time since the last visit.
     void intakeChanged();
+    void treatmentChanged();
     /// What is wanted of the plan, or the techniques of the practice.
     void planChanged();
     void saving();
@@ -244,6 +252,7 @@ private:
     struct Past {
         std::vector<PastFinding> findings;
         std::vector<WarningAnswer> answers;
+        std::vector<PastTreatment> treatments;
         std::optional<Visit> last; // of a day before, or of this day and begun before
     };
     [[nodiscard]] Result<Past> readPast(const StoredVisit &current, const std::string &date);
@@ -293,6 +302,7 @@ private:
     Visit m_visit;
     std::vector<PastFinding> m_past;
     std::vector<WarningAnswer> m_earlierAnswers; // of this patient's other visits
+    std::vector<PastTreatment> m_pastTreatments;
     std::optional<Visit> m_last;
     std::optional<Aim> m_aim;
     std::function<QTime()> m_clock = [] { return QTime::currentTime(); };

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/examination/Movement.h"
+#include "core/outcome/ReadingChange.h"
 
 #include <optional>
 #include <vector>
@@ -36,9 +37,7 @@ struct NormComparison {
 /// The device that was chosen, where it can measure the movement; 'by eye' can be anything.
 [[nodiscard]] std::optional<Device> deviceFor(const Movement &movement, std::optional<Device> chosen);
 
-/// Right against left. Within: the published error explains it. Unknown: no error is published for this movement and device.
-enum class Beyond { Within, Beyond, Unknown };
-
+/// Right against left.
 struct SideComparison {
     double difference = 0; // right minus left
     Beyond beyond{};

@@ -176,6 +176,10 @@ Result<Done> checkExamined(const Examination &examination, const Visit &visit, c
             check.measure(visit.measures[i], "/measures/" + std::to_string(i));
         for (std::size_t i = 0; i < visit.tests.size(); ++i)
             check.result(visit.tests[i], "/tests/" + std::to_string(i));
+        for (std::size_t i = 0; i < visit.retested.measures.size(); ++i)
+            check.measure(visit.retested.measures[i], "/retested/measures/" + std::to_string(i));
+        for (std::size_t i = 0; i < visit.retested.tests.size(); ++i)
+            check.result(visit.retested.tests[i], "/retested/tests/" + std::to_string(i));
         if (visit.retest)
             check.known(visit.retest->kind, visit.retest->id, visit.retest->side, "/retest");
         for (std::size_t i = 0; i < visit.timeline.size(); ++i)

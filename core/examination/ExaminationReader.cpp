@@ -150,8 +150,8 @@ private:
 
     Movement readMovement(const JsonReader &at)
     {
-        at.expectObject(
-            {"id", "name", "group", "paired", "unit", "least", "furthest", "joints", "position", "actions", "norms", "errors"});
+        at.expectObject({"id", "name", "group", "paired", "unit", "least", "furthest", "less_is_better", "joints", "position",
+            "actions", "norms", "errors"});
         Movement out;
         out.id = readNewId(at, m_out.movements);
         out.name = readText(at, "name");
@@ -161,6 +161,7 @@ private:
         if (at.has("least"))
             out.least = at.field("least").asNumber(-Measure::furthest, 0);
         out.furthest = at.field("furthest").asNumber(1, Measure::furthest);
+        out.lessIsBetter = at.has("less_is_better") && at.field("less_is_better").asBool();
         out.joints = readStructures(at, "joints", Kind::Joint);
         out.position = readText(at, "position");
         out.actions = readActions(at);

@@ -64,6 +64,7 @@ struct Movement {
     Unit unit{};
     double least = 0; // what can be written
     double furthest = 0;
+    bool lessIsBetter = false; // a gap that is left
     std::vector<StructureId> joints; // that move
     std::string position;
     std::vector<std::string> actions; // ids of the caution rules

@@ -1,6 +1,7 @@
 #include "core/record/ExaminationJson.h"
 
 #include "core/base/JsonText.h"
+#include "core/record/JsonFields.h"
 
 #include <nlohmann/json.hpp>
 
@@ -12,14 +13,6 @@ namespace raphe {
 namespace {
 
 using Json = nlohmann::ordered_json;
-
-std::string readId(const JsonReader &at, std::string_view name)
-{
-    std::string id = at.string(name);
-    if (!isWellFormed(StructureId{id}))
-        at.field(name).fail(ErrorCode::BadId, id);
-    return id;
-}
 
 Side readSideOr(const JsonReader &at)
 {
@@ -40,7 +33,7 @@ Measure readMeasure(const JsonReader &at)
 {
     at.expectObject({"movement", "side", "value", "mode", "device", "pain_from", "hurts", "familiar", "note"});
     Measure out;
-    out.movement = readId(at, "movement");
+    out.movement = readForeignId(at.field("movement"));
     out.side = readSideOr(at);
     out.value = readNumber(at, "value");
     out.mode = readWordOr(at, "mode", moveModeWords);
@@ -61,7 +54,7 @@ TestResult readTestResult(const JsonReader &at)
 {
     at.expectObject({"test", "side", "pain", "changes", "grade", "present", "values", "unable", "note"});
     TestResult out;
-    out.test = readId(at, "test");
+    out.test = readForeignId(at.field("test"));
     out.side = readSideOr(at);
     out.pain = readWordOr(at, "pain", testPainWords);
     out.changesFromAfar = readFlag(at, "changes");
@@ -107,14 +100,6 @@ template <class T, class F> std::vector<T> readOnce(const JsonReader &at, T (*re
         out.push_back(std::move(one));
     }
     return out;
-}
-
-bool isTime(std::string_view text)
-{
-    constexpr std::string_view pattern = "dd:dd:dd";
-    const bool shaped = std::equal(text.begin(), text.end(), pattern.begin(), pattern.end(),
-        [](char c, char p) { return p == 'd' ? c >= '0' && c <= '9' : c == p; });
-    return shaped && text.substr(0, 2) < "24" && text[3] < '6' && text[6] < '6';
 }
 
 Json measureJson(const Measure &measure)
@@ -185,7 +170,7 @@ Json testResultsJson(const std::vector<TestResult> &results)
 RetestMark readRetest(const JsonReader &at)
 {
     at.expectObject({"kind", "id", "side"});
-    RetestMark out{readWord(momentKindWords, at.field("kind")), readId(at, "id"), readSideOr(at)};
+    RetestMark out{readWord(momentKindWords, at.field("kind")), readForeignId(at.field("id")), readSideOr(at)};
     if (out.kind == MomentKind::Finding)
         at.field("kind").fail(ErrorCode::OutOfRange, "finding, allowed: movement, test");
     return out;
@@ -205,9 +190,8 @@ std::vector<Moment> readTimeline(const JsonReader &at)
     std::vector<Moment> out;
     for (const JsonReader &item : at.items()) {
         item.expectObject({"time", "kind", "id", "side"});
-        Moment moment{item.string("time"), readWord(momentKindWords, item.field("kind")), readId(item, "id"), readSideOr(item)};
-        if (!isTime(moment.time))
-            item.field("time").fail(ErrorCode::WrongFormat, moment.time);
+        Moment moment{readTimeOfDay(item.field("time")), readWord(momentKindWords, item.field("kind")),
+            readForeignId(item.field("id")), readSideOr(item)};
         out.push_back(std::move(moment));
     }
     return out;

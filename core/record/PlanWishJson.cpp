@@ -1,5 +1,7 @@
 #include "core/record/PlanWishJson.h"
 
+#include "core/record/JsonFields.h"
+
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
@@ -9,14 +11,6 @@ namespace raphe {
 namespace {
 
 using Json = nlohmann::ordered_json;
-
-std::string readTechniqueId(const JsonReader &at)
-{
-    std::string id = at.asString();
-    if (!isWellFormed(StructureId{id}))
-        at.fail(ErrorCode::BadId, id);
-    return id;
-}
 
 // What was said of one place in the plan.
 void readPlanned(const JsonReader &at, const Place &place, PlanWish &into)
@@ -31,7 +25,7 @@ void readPlanned(const JsonReader &at, const Place &place, PlanWish &into)
     if (into.pinned.contains(place) && into.dropped.contains(place))
         at.fail(ErrorCode::Contradiction, "pinned, dropped");
     if (at.has("technique"))
-        into.byHand.emplace(place, readTechniqueId(at.field("technique")));
+        into.byHand.emplace(place, readForeignId(at.field("technique")));
     if (!says("pinned") && !says("dropped") && !at.has("technique"))
         at.fail(ErrorCode::MissingField, "pinned, dropped or technique");
 }
@@ -67,7 +61,7 @@ PlanWish readPlanWish(const JsonReader &at, const std::function<Place(const Json
                 item.fail(ErrorCode::Duplicate, item.asString());
     if (at.has("refused"))
         for (const JsonReader &item : at.field("refused").items())
-            if (!out.refused.insert(readTechniqueId(item)).second)
+            if (!out.refused.insert(readForeignId(item)).second)
                 item.fail(ErrorCode::Duplicate, item.asString());
     if (at.has("places"))
         for (const JsonReader &item : at.field("places").items()) {

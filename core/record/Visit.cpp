@@ -112,6 +112,13 @@ Visit mirrored(Visit visit)
     for (Judgement &judgement : visit.judgements)
         judgement.place = mirrored(judgement.place);
     visit.plan = mirrored(visit.plan);
+    visit.treatment = mirrored(std::move(visit.treatment));
+    for (Finding &finding : visit.retested.findings)
+        finding = mirrored(std::move(finding));
+    for (Measure &measure : visit.retested.measures)
+        measure.side = mirrored(measure.side);
+    for (TestResult &result : visit.retested.tests)
+        result.side = mirrored(result.side);
     return visit;
 }
 

@@ -10,6 +10,7 @@
 #include "core/record/SinceLast.h"
 #include "core/record/TestResult.h"
 #include "core/record/Timeline.h"
+#include "core/record/TreatmentLog.h"
 #include "core/record/WarningAnswer.h"
 
 #include <optional>
@@ -130,6 +131,14 @@ struct Judgement {
     bool operator==(const Judgement &) const = default;
 };
 
+/// What was examined again after the treatment; the same as before, each with its value now.
+struct Retested {
+    std::vector<Finding> findings;
+    std::vector<Measure> measures;
+    std::vector<TestResult> tests;
+    bool operator==(const Retested &) const = default;
+};
+
 struct Visit {
     std::optional<Patient> patient;
     std::string date; // ISO 8601 date or empty
@@ -151,6 +160,8 @@ struct Visit {
     std::vector<Moment> timeline; // in the order of time
     std::vector<Judgement> judgements; // one at most for a place in a list
     PlanWish plan; // of this treatment
+    TreatmentLog treatment;
+    Retested retested;
     bool sidesIntended = false; // complaint and findings on opposite sides: asked, and meant so
 
     /// In the words of what the visit is about; empty when nothing was told.

@@ -7,6 +7,7 @@
 #include "core/record/PainDrawingJson.h"
 #include "core/record/PatientRecord.h"
 #include "core/record/PlanWishJson.h"
+#include "core/record/TreatmentJson.h"
 
 #include "core/anatomy/Atlas.h"
 #include "core/base/JsonReader.h"
@@ -57,7 +58,7 @@ public:
         else
             root.expectObject({"format", "version", "patient", "date", "practitioner", "complaints", "complaint_at", "pain",
                 "injured", "cautions", "conditions", "warnings", "consents", "since_last", "promised", "findings", "measures",
-                "tests", "retest", "timeline", "judgements", "plan", "sides_intended"});
+                "tests", "retest", "timeline", "judgements", "plan", "treatment", "retested", "sides_intended"});
         Visit visit;
         if (root.has("patient"))
             visit.patient = readPatient(root.field("patient"));
@@ -82,8 +83,7 @@ public:
             visit.sinceLast = readSinceLast(root.field("since_last"));
         visit.promised = root.stringsOr("promised");
         visit.sidesIntended = root.has("sides_intended") && root.field("sides_intended").asBool();
-        for (const JsonReader &item : root.field("findings").items())
-            visit.findings.push_back(readFinding(item));
+        visit.findings = readFindings(root.field("findings"));
         if (root.has("measures"))
             visit.measures = readMeasures(root.field("measures"));
         if (root.has("tests"))
@@ -97,6 +97,10 @@ public:
                 visit.judgements.push_back(readJudgement(item, visit.judgements));
         if (root.has("plan"))
             visit.plan = readPlanWish(root.field("plan"), [this](const JsonReader &at) { return readPlace(at); });
+        if (root.has("treatment"))
+            visit.treatment = readTreatment(root.field("treatment"), [this](const JsonReader &at) { return readPlace(at); });
+        if (root.has("retested"))
+            visit.retested = readRetested(root.field("retested"));
         return visit;
     }
 
@@ -305,7 +309,34 @@ private:
         return clear;
     }
 
-    Finding readFinding(const JsonReader &at)
+    // Each place once, with its spot and end.
+    std::vector<Finding> readFindings(const JsonReader &at) const
+    {
+        std::vector<Finding> out;
+        std::set<Key> seen;
+        for (const JsonReader &item : at.items()) {
+            Finding finding = readFinding(item);
+            if (!seen.emplace(finding.place, finding.spot, finding.at).second)
+                item.fail(ErrorCode::Duplicate, finding.place.structure.value);
+            out.push_back(std::move(finding));
+        }
+        return out;
+    }
+
+    Retested readRetested(const JsonReader &at) const
+    {
+        at.expectObject({"findings", "measures", "tests"});
+        Retested out;
+        if (at.has("findings"))
+            out.findings = readFindings(at.field("findings"));
+        if (at.has("measures"))
+            out.measures = readMeasures(at.field("measures"));
+        if (at.has("tests"))
+            out.tests = readTestResults(at.field("tests"));
+        return out;
+    }
+
+    Finding readFinding(const JsonReader &at) const
     {
         at.expectObject({"structure", "side", "spot", "at", "tenderness", "restriction", "sore", "stiff", "play", "end_feel",
             "familiar", "certain", "after_comparing", "texture", "refers_to", "clear", "unable", "note"});
@@ -339,8 +370,6 @@ private:
             finding.unable = at.string("unable");
         finding.note = at.stringOr("note", {});
         checkSense(at, finding);
-        if (!m_seen.emplace(finding.place, finding.spot, finding.at).second)
-            at.fail(ErrorCode::Duplicate, structure.id.value);
         return finding;
     }
 
@@ -380,7 +409,6 @@ private:
     }
 
     const Atlas &m_atlas;
-    std::set<Key> m_seen;
 };
 
 using Json = nlohmann::ordered_json; // fields in the order in which a person reads them
@@ -476,6 +504,26 @@ Json findingJson(const Finding &finding)
     return json;
 }
 
+Json findingsJson(const std::vector<Finding> &findings)
+{
+    Json json = Json::array();
+    for (const Finding &finding : findings)
+        json.push_back(findingJson(finding));
+    return json;
+}
+
+Json retestedJson(const Retested &retested)
+{
+    Json json = Json::object();
+    if (!retested.findings.empty())
+        json["findings"] = findingsJson(retested.findings);
+    if (!retested.measures.empty())
+        json["measures"] = measuresJson(retested.measures);
+    if (!retested.tests.empty())
+        json["tests"] = testResultsJson(retested.tests);
+    return json;
+}
+
 } // namespace
 
 bool hasSpots(Kind kind)
@@ -523,9 +571,7 @@ std::string writeVisit(const Visit &visit)
         json["since_last"] = sinceLastJson(*visit.sinceLast);
     if (!visit.promised.empty())
         json["promised"] = visit.promised;
-    json["findings"] = Json::array();
-    for (const Finding &finding : visit.findings)
-        json["findings"].push_back(findingJson(finding));
+    json["findings"] = findingsJson(visit.findings);
     if (!visit.measures.empty())
         json["measures"] = measuresJson(visit.measures);
     if (!visit.tests.empty())
@@ -538,6 +584,10 @@ std::string writeVisit(const Visit &visit)
         json["judgements"].push_back(judgementJson(judgement));
     if (visit.plan != PlanWish{})
         json["plan"] = planWishJson(visit.plan);
+    if (visit.treatment != TreatmentLog{})
+        json["treatment"] = treatmentJson(visit.treatment);
+    if (visit.retested != Retested{})
+        json["retested"] = retestedJson(visit.retested);
     if (visit.sidesIntended)
         json["sides_intended"] = true;
     // Ill-formed UTF-8 would make dump() throw; a replacement character loses less than the whole visit.

@@ -211,6 +211,32 @@ TEST_F(PlanOfVisit, ATechniqueCanBeChosenForAStepAndGivenBack)
     EXPECT_TRUE(stored().plan.byHand.empty());
 }
 
+TEST_F(PlanOfVisit, WhatWasWorkedYesterdayRests)
+{
+    session().aimAt({at("gluteus-medius", Side::Right), {}, {}});
+    session().setRestriction(2);
+    minutes(60);
+    const Place place = at("gluteus-medius", Side::Right);
+    ASSERT_GE(step(place), 0);
+    const Technique usual = *plan().steps[static_cast<std::size_t>(step(place))].technique;
+    ASSERT_TRUE(usual.deep) << "the case wants deep work";
+    Visit yesterday;
+    yesterday.date = QDate::currentDate().addDays(-1).toString(Qt::ISODate).toStdString();
+    TreatmentStep worked;
+    worked.place = place;
+    worked.technique = usual.id;
+    worked.began = "10:00:00";
+    worked.seconds = 90;
+    yesterday.treatment.steps = {worked};
+    ASSERT_TRUE(session().practice().addVisit(session().patientId(), writeVisit(yesterday)).ok());
+    const auto id = session().practice().addVisit(session().patientId(), writeVisit(session().visit()));
+    ASSERT_TRUE(id.ok());
+    ASSERT_TRUE(session().open(id.value()).ok());
+    ASSERT_EQ(session().pastTreatments().size(), 1U);
+    EXPECT_EQ(session().pastTreatments()[0].daysAgo, 1);
+    EXPECT_TRUE(step(place) < 0 || !plan().steps[static_cast<std::size_t>(step(place))].technique->deep);
+}
+
 TEST_F(PlanOfVisit, AChosenStepIsAimedAt)
 {
     choose(at("piriformis", Side::Right));

@@ -27,12 +27,13 @@ const std::map<QString, int> floors{
     {QStringLiteral("core/language"), 3},
     {QStringLiteral("core/plan"), 4},
     {QStringLiteral("core/examination"), 4},
-    {QStringLiteral("core/store"), 5},
-    {QStringLiteral("core/document"), 5},
-    {QStringLiteral("app/words"), 6},
-    {QStringLiteral("app/paint"), 6},
-    {QStringLiteral("app/raphe"), 7},
-    {QStringLiteral("app/batch"), 7},
+    {QStringLiteral("core/treatment"), 5},
+    {QStringLiteral("core/store"), 6},
+    {QStringLiteral("core/document"), 6},
+    {QStringLiteral("app/words"), 7},
+    {QStringLiteral("app/paint"), 7},
+    {QStringLiteral("app/raphe"), 8},
+    {QStringLiteral("app/batch"), 8},
 };
 
 struct Include {

@@ -21,6 +21,7 @@ SIGNS = RESOURCES / "safety" / "warning-signs.json"
 TEXTS = RESOURCES / "intake" / "patient-texts.json"
 FILLED = {"{place}": "shoulder", "{page}": "2", "{pages}": "6", "{count}": "3"}  # what a text with a gap is measured with
 CONSENT = RESOURCES / "safety" / "consent.json"
+HOME = RESOURCES / "home-advice.json"
 LIMIT = 6.0
 LONGEST = 20  # words in a sentence; our choice, no source
 
@@ -132,6 +133,20 @@ def texts():
         yield text["id"], ended(text["text"])
     yield "the whole form", " ".join(ended(t["text"]) for t in patient if t["where"] != "patient-mode")
     yield from consent_texts()
+    yield from home_texts()
+
+
+def home_texts():
+    home = json.loads(HOME.read_text(encoding="utf-8"))
+    for number, text in enumerate(home["always"]):
+        yield f"always {number}", text
+    for item in home["advice"]:
+        for part in ("title", "text", "stop"):
+            yield item["id"] + " " + part, ended(item[part])
+    for item in home["expect"]:
+        yield "after " + item["action"], item["text"]
+    for item in home["call"]:
+        yield "call " + item["id"], item["text"]
 
 
 def consent_texts():

@@ -112,7 +112,7 @@ def check_content(tally):
     tally.check("body-shares.json", problems("body-shares", load(ROOT / "resources" / "body-shares.json")))
     tally.check("unreachable.json", problems("unreachable", load(ROOT / "resources" / "drawing" / "unreachable.json")))
     tally.check("reasoning.json", problems("reasoning", load(ROOT / "resources" / "reasoning.json")))
-    for name in ["techniques", "access"]:
+    for name in ["techniques", "access", "home-advice"]:
         tally.check(f"{name}.json", problems(name, load(ROOT / "resources" / f"{name}.json")))
     tally.check("safety/scope.json", problems("scope", load(SAFETY / "scope.json")))
     tally.check("retention.json", problems("retention", load(ROOT / "resources" / "retention.json")))
@@ -215,6 +215,13 @@ def check_refusals_by_schema(tally):
         ("reasoning", "number too large", spoilt(reasoning, "constants", "restart", value=11)),
         ("reasoning", "constant missing", spoilt(reasoning, "constants", restart=None)),
         ("scope", "group without techniques", spoilt(load(SAFETY / "scope.json"), "groups", 0, techniques=[])),
+        ("home-advice", "advice that does not say when to stop", spoilt(load(ROOT / "resources" / "home-advice.json"), "advice", 0, stop=None)),
+        ("home-advice", "a call to nobody", spoilt(load(ROOT / "resources" / "home-advice.json"), "call", 0, how="nobody")),
+        ("visit", "a step of the treatment that was not begun", spoilt(intake, treatment={"steps": [{**hip, "technique": "gliding"}]})),
+        ("visit", "a step ahead that is done", spoilt(intake, treatment={"ahead": [{**hip, "technique": "gliding", "done": "done"}]})),
+        ("visit", "an event of which nothing is told", spoilt(intake, treatment={"events": [{"time": "10:00:00"}]})),
+        ("visit", "more suction than any cup has", spoilt(intake, treatment={"ahead": [{**hip, "technique": "cups-still", "kpa": 81}]})),
+        ("visit", "no such time", spoilt(intake, treatment={"running": "24:00:00"})),
         ("techniques", "unknown field of a technique", spoilt(techniques, "techniques", 0, colour="red")),
         ("techniques", "dose without a source", spoilt(techniques, "techniques", 0, "dose", source=None)),
         ("techniques", "no time at all", spoilt(techniques, "techniques", 0, "dose", seconds=0)),
@@ -318,13 +325,13 @@ def check_refusals_by_schema(tally):
         ("visit", "neither pinned nor dismissed", spoilt(visit, judgements=[{"list": "check", **hip, "pinned": False}])),
         ("visit", "dismissed without a reason", spoilt(visit, judgements=[{"list": "check", **hip, "dismissed": ""}])),
         ("visit", "pinned and dismissed", spoilt(visit, judgements=[{"list": "check", **hip, "pinned": True, "dismissed": "sore"}])),
-        ("visit", "a plan of more minutes than are allowed", spoilt(visit, plan={"minutes": 241})),
-        ("visit", "a plan with an unknown field", spoilt(visit, plan={"colour": "red"})),
-        ("visit", "a position twice", spoilt(visit, plan={"barred": ["prone", "prone"]})),
-        ("visit", "no such position", spoilt(visit, plan={"barred": ["standing"]})),
-        ("visit", "a place of the plan of which nothing is said", spoilt(visit, plan={"places": [hip]})),
-        ("visit", "pinned and dropped in the plan", spoilt(visit, plan={"places": [{**hip, "pinned": True, "dropped": True}]})),
-        ("visit", "an order of one", spoilt(visit, plan={"order": [{"first": hip}]})),
+        ("visit", "a plan of more minutes than are allowed", spoilt(intake, plan={"minutes": 241})),
+        ("visit", "a plan with an unknown field", spoilt(intake, plan={"colour": "red"})),
+        ("visit", "a position twice", spoilt(intake, plan={"barred": ["prone", "prone"]})),
+        ("visit", "no such position", spoilt(intake, plan={"barred": ["standing"]})),
+        ("visit", "a place of the plan of which nothing is said", spoilt(intake, plan={"places": [hip]})),
+        ("visit", "pinned and dropped in the plan", spoilt(intake, plan={"places": [{**hip, "pinned": True, "dropped": True}]})),
+        ("visit", "an order of one", spoilt(intake, plan={"order": [{"first": hip}]})),
         ("visit", "pain in words", spoilt(visit, pain="knee")),
         ("visit", "more patches than are allowed", spoilt(visit, pain=101 * [patch])),
         ("visit", "patch with an unknown field", spoilt(visit, pain=[{**patch, "colour": "red"}])),
@@ -377,7 +384,9 @@ def check_refusals_by_schema(tally):
         ("visit", "conditions", spoilt(visit, conditions=[{"condition": "burn", "at": [hip]}, {"condition": "fever-or-infection"}])),
         ("visit", "warning signs", spoilt(visit, injured=True, warnings=[warning, {"sign": "fever-now", "answer": "no", "asked": "2026-11-27"}])),
         ("visit", "judgements", spoilt(visit, judgements=[{"list": "check", **hip, "pinned": True}, {"list": "treat", **hip, "dismissed": "sore"}])),
-        ("visit", "wishes for the plan", spoilt(visit, plan={"minutes": 35, "barred": ["prone"], "refused": ["cups-still"], "places": [{**hip, "pinned": True, "technique": "held-ease"}], "order": [{"first": hip, "then": {"structure": "sacrum"}}]})),
+        ("visit", "a treatment", spoilt(intake, treatment={"steps": [{**hip, "technique": "gliding", "began": "10:00:00", "seconds": 90, "words": ["familiar", "eased"], "minded": ["thin-bone"], "done": "partly"}, {**hip, "technique": "thrust", "done": "skipped"}], "ahead": [{**hip, "technique": "cups-still", "planned": 300, "rest": 60, "kpa": 20, "position": "prone"}], "events": [{"time": "10:05:00", "signs": ["faint"], "answer": "lay down"}]})),
+        ("visit", "what was examined again", spoilt(intake, retested={"findings": [{**hip, "restriction": 1}], "measures": [], "tests": []})),
+        ("visit", "wishes for the plan", spoilt(intake, plan={"minutes": 35, "barred": ["prone"], "refused": ["cups-still"], "places": [{**hip, "pinned": True, "technique": "held-ease"}], "order": [{"first": hip, "then": {"structure": "sacrum"}}]})),
         ("visit", "a pain drawing", spoilt(visit, pain=[patch, {"view": "sole", "painter": "practitioner", "strokes": [stroke]}])),
         ("visit", "as many patches as are allowed", spoilt(visit, pain=100 * [patch])),
         ("patient", "a name alone", {"format": "raphe-patient", "version": 1, "name": "Ana"}),

@@ -3,9 +3,11 @@
 #include "app/raphe/intake/CautionsDialog.h"
 #include "app/raphe/intake/DecisionDialog.h"
 #include "app/raphe/intake/WarningsDialog.h"
+#include "app/raphe/treatment/TreatmentWindow.h"
 #include "app/words/ErrorText.h"
 #include "core/anatomy/MarkPoint.h"
 #include "core/record/VisitJson.h"
+#include "core/treatment/Gate.h"
 #include "tests/shots/PracticeScreens.h"
 #include "tests/shots/VisitFilm.h"
 
@@ -178,6 +180,7 @@ private:
         save(window, "21-plan");
         planByHand(window);
         save(window, "22-plan-by-hand");
+        saveTreatment(window, session, theme);
         openVisitOf(session, "Perpetua");
         window.resize(1280, 800);
         save(window, "23-plan-with-cautions");
@@ -193,6 +196,46 @@ private:
         save(window, "9-shoulder-blades");
         saveIntake(window, session);
         return true;
+    }
+
+    // The screen for oiled hands under a clock of its own: ready, worked, stopped, and the log.
+    void saveTreatment(MainWindow &window, VisitSession &session, const Theme &theme)
+    {
+        Settings settings;
+        TreatmentRun::Time now{};
+        TreatmentWindow treatment(session, settings, theme, stepsAhead(window.planPanel().plan()));
+        treatment.setAttribute(Qt::WA_DeleteOnClose, false);
+        treatment.setClock([&now] { return TreatmentRun::Now{now, "10:12:00"}; });
+        treatment.resize(1920, 1080);
+        const auto press = [&](TreatmentRun::Time length) {
+            QTest::keyPress(&treatment, Qt::Key_PageDown);
+            now += length;
+            treatment.tick();
+            QTest::keyRelease(&treatment, Qt::Key_PageDown);
+            now += 2 * SinglePedal::quick;
+            treatment.tick();
+        };
+        const auto begin = [&] {
+            for (int i = 0; i < 9 && treatment.run().phase() == TreatmentRun::Phase::Ready; ++i)
+                press(std::chrono::milliseconds(100));
+        };
+        saveDialog(treatment, "24-treatment-ready");
+        begin();
+        now += std::chrono::seconds(47);
+        treatment.tick();
+        QTest::keyClick(&treatment, Qt::Key_E);
+        saveDialog(treatment, "25-treatment-working");
+        press(std::chrono::milliseconds(100));
+        begin();
+        now += std::chrono::seconds(20);
+        press(SinglePedal::held);
+        treatment.resize(1280, 800);
+        saveDialog(treatment, "26-treatment-stopped");
+        for (auto *button : treatment.findChildren<QPushButton *>())
+            if (button->text().startsWith(QStringLiteral("End")))
+                button->click();
+        saveDialog(treatment, "27-treatment-log");
+        session.setTreatment({});
     }
 
     void saveIntake(MainWindow &window, VisitSession &session)

@@ -69,7 +69,8 @@ PlanPanel::PlanPanel(VisitSession &session, Settings &settings, QWidget *parent)
       m_earlier(pushButton(tr("Earlier"))),
       m_later(pushButton(tr("Later"))),
       m_drop(pushButton(tr("Drop"))),
-      m_technique(menuButton(tr("Technique"), tr("Another technique for the chosen step, or none of this one today")))
+      m_technique(menuButton(tr("Technique"), tr("Another technique for the chosen step, or none of this one today"))),
+      m_treat(pushButton(tr("Treat")))
 {
     makeColumn();
     makeWishes();
@@ -87,6 +88,8 @@ PlanPanel::PlanPanel(VisitSession &session, Settings &settings, QWidget *parent)
     connect(m_drop, &QPushButton::clicked, this, &PlanPanel::drop);
     connect(m_earlier, &QPushButton::clicked, this, [this] { move(-1); });
     connect(m_later, &QPushButton::clicked, this, [this] { move(1); });
+    connect(m_treat, &QPushButton::clicked, this, &PlanPanel::treatWanted);
+    connect(&session, &VisitSession::treatmentChanged, this, &PlanPanel::tellButtons);
     connect(m_technique->menu(), &QMenu::aboutToShow, this, &PlanPanel::fillTechniques);
     connect(m_view->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex &now) {
         if (!m_filling)
@@ -132,7 +135,12 @@ void PlanPanel::makeColumn()
     m_wishes->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
     time->addWidget(m_wishes);
     column->addLayout(time);
-    column->addWidget(m_minutes);
+    auto *begin = new QHBoxLayout;
+    begin->setSpacing(6);
+    begin->addWidget(m_minutes, 1);
+    m_treat->setToolTip(tr("A screen for oiled hands, one step at a time, by one pedal or key (R)"));
+    begin->addWidget(m_treat);
+    column->addLayout(begin);
     column->addWidget(m_notice);
     column->addWidget(m_sum);
     column->addWidget(m_view, 1);
@@ -244,6 +252,7 @@ void PlanPanel::refresh()
     request.wish = m_wish;
     request.preferences = m_settings.preferences();
     request.preferences.techniques = m_session.techniques();
+    request.earlier = earlierWork(m_session.pastTreatments());
     const auto planned = m_session.planner().plan(m_session.asSuspected(), request, "visit");
     m_filling = true;
     m_model->show(planned ? planned.value() : SessionPlan{}, m_wish);
@@ -304,6 +313,11 @@ void PlanPanel::tellButtons()
     m_earlier->setEnabled(canChange && step && m_model->step(row() - 1));
     m_later->setEnabled(canChange && step && m_model->step(row() + 1));
     m_technique->setEnabled(canChange && m_chosen && !isDropped);
+    const TreatmentLog &log = m_session.visit().treatment;
+    const bool isBegun = !log.ahead.empty() || !log.running.empty();
+    m_treat->setText(isBegun ? tr("Go on") : tr("Treat"));
+    m_treat->setAccessibleName(isBegun ? tr("Go on with the treatment") : tr("Treat by this plan"));
+    m_treat->setEnabled(canChange && (isBegun || !m_model->plan().steps.empty()));
 }
 
 void PlanPanel::fillTechniques()

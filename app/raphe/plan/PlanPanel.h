@@ -41,6 +41,8 @@ public:
 Q_SIGNALS:
     /// The plan is shown anew.
     void planShown();
+    /// The treatment is to begin with this plan, or to go on.
+    void treatWanted();
     /// A row was chosen.
     void chosen(const raphe::Place &place);
 
@@ -79,6 +81,7 @@ private:
     QPushButton *m_later;
     QPushButton *m_drop;
     QToolButton *m_technique;
+    QPushButton *m_treat;
     std::optional<Place> m_chosen;
     bool m_filling = false;
 };

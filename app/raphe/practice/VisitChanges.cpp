@@ -181,6 +181,10 @@ VisitChanges visitChanges(
         others << tr("Other rows are pinned or put away.");
     if (before.plan != after.plan)
         others << tr("The wishes for the plan of the treatment are others.");
+    if (before.treatment != after.treatment)
+        others << tr("What was done in the treatment is another.");
+    if (before.retested != after.retested)
+        others << tr("What was examined again is another.");
     if (changes.areNone() && before != after)
         others << tr("Something else was changed.");
     return changes;
