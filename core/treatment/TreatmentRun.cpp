@@ -159,7 +159,8 @@ void TreatmentRun::skip(const Now &now)
         return;
     TreatmentStep step = std::move(m_treatment.ahead.front());
     m_treatment.ahead.erase(m_treatment.ahead.begin());
-    step.done = step.hasBegun() ? StepDone::Partly : StepDone::Skipped;
+    if (!step.hasBegun())
+        step.done = StepDone::Skipped; // how much of a begun one was done is for the practitioner to say
     m_treatment.steps.push_back(std::move(step));
     makeReady(now.at);
 }
@@ -249,6 +250,12 @@ bool TreatmentRun::tick(const Now &now)
     m_treatment.steps.back().seconds = worked(now.at);
     m_treatment.running = now.clock;
     return true;
+}
+
+bool isOpen(const TreatmentLog &log)
+{
+    return !log.ahead.empty()
+        || std::any_of(log.steps.begin(), log.steps.end(), [](const TreatmentStep &step) { return !step.done; });
 }
 
 std::vector<std::string> idsOf(const std::vector<CautionVerdict> &verdicts)

@@ -94,6 +94,9 @@ private:
     std::string m_interruptedAt;
 };
 
+/// There is work ahead, or a step of which nobody said how much was done.
+[[nodiscard]] bool isOpen(const TreatmentLog &log);
+
 /// What holds of the rules, as ids that stand in a step's record.
 [[nodiscard]] std::vector<std::string> idsOf(const std::vector<CautionVerdict> &verdicts);
 

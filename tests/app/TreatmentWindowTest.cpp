@@ -192,6 +192,22 @@ TEST_F(TreatmentOfVisit, KilledItGoesOnWhereItWasAndSaysSo)
     EXPECT_TRUE(says(page<StepView>(), QStringLiteral("Interrupted at")));
 }
 
+TEST_F(TreatmentOfVisit, AnEndThatWasNotConfirmedIsComeBackTo)
+{
+    const int first = begin(1);
+    pedal(first + 50, 2500ms);
+    QTest::mouseClick(&buttonOf(page<StopPage>(), "End the treatment"), Qt::LeftButton);
+    ASSERT_TRUE(page<LogPage>().isVisible());
+    QTest::keyClick(m_treatment, Qt::Key_Escape);
+    EXPECT_TRUE(isOpen(log()));
+    delete m_treatment;
+    open(); // with the plan, which does not begin anew
+    EXPECT_TRUE(page<LogPage>().isVisible());
+    QTest::mouseClick(&buttonOf(page<LogPage>(), "It was so"), Qt::LeftButton);
+    EXPECT_FALSE(isOpen(log()));
+    EXPECT_EQ(log().steps.size(), 2U);
+}
+
 TEST_F(TreatmentOfVisit, TheSideIsChangedByItsOwnKeyAndSaidAloud)
 {
     QTest::keyClick(m_treatment, Qt::Key_X);

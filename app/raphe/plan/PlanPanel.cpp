@@ -5,6 +5,7 @@
 #include "app/raphe/practice/FormParts.h"
 #include "app/words/ErrorText.h"
 #include "core/plan/PlanWords.h"
+#include "core/treatment/TreatmentRun.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -313,8 +314,7 @@ void PlanPanel::tellButtons()
     m_earlier->setEnabled(canChange && step && m_model->step(row() - 1));
     m_later->setEnabled(canChange && step && m_model->step(row() + 1));
     m_technique->setEnabled(canChange && m_chosen && !isDropped);
-    const TreatmentLog &log = m_session.visit().treatment;
-    const bool isBegun = !log.ahead.empty() || !log.running.empty();
+    const bool isBegun = isOpen(m_session.visit().treatment);
     m_treat->setText(isBegun ? tr("Go on") : tr("Treat"));
     m_treat->setAccessibleName(isBegun ? tr("Go on with the treatment") : tr("Treat by this plan"));
     m_treat->setEnabled(canChange && (isBegun || !m_model->plan().steps.empty()));

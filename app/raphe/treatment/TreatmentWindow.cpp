@@ -23,7 +23,7 @@ constexpr int tickTime = 40; // ms
 
 TreatmentLog begunWith(TreatmentLog log, std::vector<TreatmentStep> ahead)
 {
-    if (log.ahead.empty() && log.running.empty())
+    if (!isOpen(log))
         log.ahead = std::move(ahead);
     return log;
 }

@@ -174,7 +174,8 @@ TEST(TreatmentRun, WhatHappenedEndsItAndStandsInTheLog)
     EXPECT_EQ(run.phase(), Phase::Over);
     const TreatmentLog &log = run.treatment();
     ASSERT_EQ(log.steps.size(), 3U);
-    EXPECT_EQ(log.steps[0].done, StepDone::Partly);
+    EXPECT_FALSE(log.steps[0].done) << "confirmed by the practitioner";
+    EXPECT_TRUE(isOpen(log));
     EXPECT_EQ(log.steps[0].seconds, 20);
     EXPECT_EQ(log.steps[1].done, StepDone::Skipped);
     ASSERT_EQ(log.events.size(), 1U);
@@ -290,7 +291,8 @@ TEST(TreatmentRun, ConsentWithdrawnHalfWayStopsWhatItCovered)
     EXPECT_GE(run.current()->seconds, 80);
     run.advance(at(110));
     run.advance(at(120));
-    EXPECT_EQ(run.treatment().steps[0].done, StepDone::Partly);
+    EXPECT_TRUE(run.treatment().steps[0].hasBegun());
+    EXPECT_FALSE(run.treatment().steps[0].done);
     EXPECT_EQ(run.current()->technique, "gliding");
     EXPECT_FALSE(run.isBarred()) << "other work goes on";
     const auto read = readVisit(writeVisit([&] {
