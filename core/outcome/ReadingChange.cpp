@@ -1,6 +1,7 @@
 #include "core/outcome/ReadingChange.h"
 
 #include "core/base/NumberText.h"
+#include "core/outcome/ScaleChange.h"
 
 #include <QCoreApplication>
 
@@ -74,20 +75,10 @@ std::string inWords(const ReadingChange &change, const ReadingScale &scale)
 ReadingScale painScale()
 {
     return {Better::Less, PublishedFigure{1.77, "1,232 inpatients with spine trouble, secondhand"},
-        PublishedFigure{2, "Ostelo 2008"}, {}};
+        PublishedFigure{painScoreThreshold.least, painScoreThreshold.source}, {}};
 }
 
-ReadingScale activityScale()
-{
-    return {Better::More, PublishedFigure{3, "Stratford 1995"}, {}, {}};
-}
-
-ReadingScale tendernessScale()
-{
-    return {Better::Less, {}, {}, {}};
-}
-
-ReadingScale restrictionScale()
+ReadingScale gradeScale()
 {
     return {Better::Less, {}, {}, {}};
 }

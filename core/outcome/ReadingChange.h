@@ -45,13 +45,9 @@ struct ReadingChange {
 
 // The scales that are no movements. Each figure with its source; tests/published/scales.json has them too.
 /// Numeric rating of pain, 0 to 10: least detectable change in 1,232 inpatients with trouble of the spine (secondhand), least
-/// important change Ostelo 2008 (Spine 33:90-4).
+/// important change as in ScaleChange.h.
 [[nodiscard]] ReadingScale painScale();
-/// Patient-Specific Functional Scale, one activity, 0 to 10: Stratford 1995 (Physiother Can 47:258-63).
-[[nodiscard]] ReadingScale activityScale();
-/// Tenderness grades: no error is published for them.
-[[nodiscard]] ReadingScale tendernessScale();
-/// Restriction grades: no error is published for them.
-[[nodiscard]] ReadingScale restrictionScale();
+/// Grades of tenderness and of restriction: no error is published for them.
+[[nodiscard]] ReadingScale gradeScale();
 
 } // namespace raphe

@@ -1,6 +1,6 @@
 #include "core/record/JsonFields.h"
 
-#include "core/anatomy/Place.h"
+#include <nlohmann/json.hpp>
 
 #include <algorithm>
 
@@ -24,6 +24,11 @@ std::string readForeignId(const JsonReader &at)
     if (!isWellFormed(StructureId{id}))
         at.fail(ErrorCode::BadId, id);
     return id;
+}
+
+nlohmann::ordered_json placeJson(const Place &place)
+{
+    return {{"structure", place.structure.value}, {"side", wordOf(sideWords, place.side)}};
 }
 
 std::string readTimeOfDay(const JsonReader &at)

@@ -30,11 +30,6 @@ void readPlanned(const JsonReader &at, const Place &place, PlanWish &into)
         at.fail(ErrorCode::MissingField, "pinned, dropped or technique");
 }
 
-Json placeJson(const Place &place)
-{
-    return {{"structure", place.structure.value}, {"side", wordOf(sideWords, place.side)}};
-}
-
 Json plannedJson(const PlanWish &wish, const Place &place)
 {
     Json json = placeJson(place);

@@ -4,6 +4,7 @@
 
 #include "core/record/ExaminationJson.h"
 #include "core/record/IntakeJson.h"
+#include "core/record/JsonFields.h"
 #include "core/record/PainDrawingJson.h"
 #include "core/record/PatientRecord.h"
 #include "core/record/PlanWishJson.h"
@@ -418,14 +419,6 @@ Json clearJson(const Clear &clear)
     if (clear.tenderness && clear.motion)
         return true;
     return Json::array({wordOf(qualityWords, clear.tenderness ? Quality::Tenderness : Quality::Motion)});
-}
-
-Json placeJson(const Place &place)
-{
-    Json json;
-    json["structure"] = place.structure.value;
-    json["side"] = wordOf(sideWords, place.side);
-    return json;
 }
 
 Json placesJson(const std::vector<Place> &places)

@@ -194,8 +194,8 @@ private:
         const auto stiff = [](const Finding &f) {
             return f.restriction ? std::optional(f.restriction->grade) : f.clear.motion ? std::optional(0) : std::nullopt;
         };
-        grade(QT_TRANSLATE_NOOP("Retest", "tenderness"), tender(before), tender(now), tendernessScale());
-        grade(QT_TRANSLATE_NOOP("Retest", "restriction"), stiff(before), stiff(now), restrictionScale());
+        grade(QT_TRANSLATE_NOOP("Retest", "tenderness"), tender(before), tender(now), gradeScale());
+        grade(QT_TRANSLATE_NOOP("Retest", "restriction"), stiff(before), stiff(now), gradeScale());
         if (before.play && now.play)
             words(item, said(QT_TRANSLATE_NOOP("Retest", "joint play")), std::to_string(before.play->grade),
                 std::to_string(now.play->grade));

@@ -216,16 +216,6 @@ void TreatmentRun::changeSide()
     askGate();
 }
 
-void TreatmentRun::add(TreatmentStep step, const Now &now)
-{
-    if (m_phase == Phase::Working)
-        endWork(now);
-    if (m_phase == Phase::Stopped)
-        return;
-    m_treatment.ahead.insert(m_treatment.ahead.begin(), std::move(step));
-    makeReady(now.at);
-}
-
 void TreatmentRun::recheck(const Now &now)
 {
     if (m_phase == Phase::Ready) {

@@ -68,8 +68,6 @@ public:
     void say(StepWord word);
     /// Of the step that is ready; its side is changed by nothing else.
     void changeSide();
-    /// Done beside the plan: ready now, before what is ahead.
-    void add(TreatmentStep step, const Now &now);
     /// Consents, findings or conditions were changed: work that may not go on stops.
     void recheck(const Now &now);
     /// True when treatment() is to be written down.

@@ -1,4 +1,5 @@
 // The thresholds of the patient's scales are the published ones.
+#include "core/outcome/ReadingChange.h"
 #include "core/outcome/ScaleChange.h"
 #include "core/record/Complaint.h"
 #include "tests/support/Published.h"
@@ -15,6 +16,10 @@ TEST(Scales, ThresholdsAreThePublishedOnes)
     EXPECT_EQ(painScoreThreshold.least, scales["pain_rating"]["least_important_change"].get<double>()) << source("pain_rating");
     EXPECT_GE(painScoreThreshold.least, scales["pain_rating_error"]["least_detectable_change"].get<double>())
         << "what counts is more than the scale's own error: " << source("pain_rating_error");
+    EXPECT_EQ(painScale().error->value, scales["pain_rating_error"]["least_detectable_change"].get<double>())
+        << source("pain_rating_error");
+    EXPECT_EQ(painScale().important->value, scales["pain_rating"]["least_important_change"].get<double>())
+        << source("pain_rating");
     EXPECT_EQ(activitiesThreshold.least, scales["activities"]["of_the_mean"].get<double>()) << source("activities");
     EXPECT_EQ(activityThreshold.least, scales["activities"]["of_one_activity"].get<double>()) << source("activities");
     EXPECT_EQ(Activity::highest, scales["activities"]["highest"].get<int>()) << source("activities");

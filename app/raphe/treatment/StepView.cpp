@@ -38,17 +38,14 @@ QString sideAloud(Side side)
 }
 
 StepView::StepView(VisitSession &session, const Theme &theme, QWidget *parent)
-    : QWidget(parent),
-      m_session(session),
-      m_theme(theme),
-      m_row(new QHBoxLayout(this)),
-      m_body(new PlacePicture(session.knowledge(), theme))
+    : QWidget(parent), m_session(session), m_theme(theme), m_body(new PlacePicture(session.knowledge(), theme))
 {
-    m_row->setContentsMargins(24, 16, 24, 16);
-    m_row->setSpacing(24);
+    auto *row = new QHBoxLayout(this);
+    row->setContentsMargins(24, 16, 24, 16);
+    row->setSpacing(24);
     auto *column = new QVBoxLayout;
     column->setSpacing(0);
-    m_row->addLayout(column, 3);
+    row->addLayout(column, 3);
     m_count = line(smallestShare, false);
     m_side = line(0.17, true);
     m_place = line(0.075, true);
@@ -65,7 +62,7 @@ StepView::StepView(VisitSession &session, const Theme &theme, QWidget *parent)
         if (label == m_position || label == m_notice)
             column->addStretch(1);
     }
-    m_row->addWidget(m_body, 2);
+    row->addWidget(m_body, 2);
     m_side->setAccessibleName(tr("Side"));
     m_clock->setAccessibleName(tr("Time worked"));
 }

@@ -10,7 +10,6 @@
 
 #include <vector>
 
-class QBoxLayout;
 class QLabel;
 
 namespace raphe {
@@ -44,7 +43,6 @@ private:
     VisitSession &m_session;
     const Theme m_theme;
     std::vector<std::pair<QLabel *, double>> m_lines; // with their share of the height
-    QBoxLayout *m_row;
     QLabel *m_count;
     QLabel *m_side;
     QLabel *m_place;

@@ -180,7 +180,8 @@ void TreatmentWindow::moved()
         say(tr("Stopped."));
         break;
     case TreatmentRun::Phase::Over:
-        m_log->show(m_run.treatment());
+        if (m_pages->currentWidget() != m_log) // a press on the page changes nothing that was ticked
+            m_log->show(m_run.treatment());
         m_pages->setCurrentWidget(m_log);
         say(tr("The end."));
         break;

@@ -61,18 +61,18 @@ TEST(ReadingChange, WithinTheErrorNothingIsImportant)
 
 TEST(ReadingChange, OfAGradeWithoutAPublishedErrorIsNeverBetterOrWorse)
 {
-    for (const ReadingScale &scale : {tendernessScale(), restrictionScale()})
-        for (int before = 0; before <= 4; ++before)
-            for (int now = 0; now <= 4; ++now) {
-                const ReadingChange change = changeOf(before, now, scale);
-                EXPECT_EQ(change.beyond, Beyond::Unknown);
-                EXPECT_EQ(change.course, now == before ? ReadingChange::Course::Same : ReadingChange::Course::Unsaid);
-                const std::string words = inWords(change, scale);
-                for (const char *never : {"better", "worse", "beyond", "within"})
-                    EXPECT_EQ(words.find(never), std::string::npos) << words;
-                EXPECT_NE(words.find("error unknown"), std::string::npos) << words;
-            }
-    EXPECT_EQ(said(3, 1, tendernessScale()), "less by 2: error unknown");
+    const ReadingScale scale = gradeScale();
+    for (int before = 0; before <= 4; ++before)
+        for (int now = 0; now <= 4; ++now) {
+            const ReadingChange change = changeOf(before, now, scale);
+            EXPECT_EQ(change.beyond, Beyond::Unknown);
+            EXPECT_EQ(change.course, now == before ? ReadingChange::Course::Same : ReadingChange::Course::Unsaid);
+            const std::string words = inWords(change, scale);
+            for (const char *never : {"better", "worse", "beyond", "within"})
+                EXPECT_EQ(words.find(never), std::string::npos) << words;
+            EXPECT_NE(words.find("error unknown"), std::string::npos) << words;
+        }
+    EXPECT_EQ(said(3, 1, gradeScale()), "less by 2: error unknown");
 }
 
 } // namespace
