@@ -19,7 +19,7 @@ constexpr const char *techniquesFile = "techniques.json";
 constexpr int longest = Technique::longest;
 constexpr int highestGrade = 5; // of mobilisation
 constexpr int highestWeight = 9;
-constexpr double strongestSuction = 80; // kPa; the most that a study of cups used; from memory
+constexpr double strongestSuction = TreatmentStep::strongestSuction; // the most that a study of cups used; from memory
 constexpr int hoursOfWeeks = 24 * 28;
 constexpr int timesAtMost = 14;
 

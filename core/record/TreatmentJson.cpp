@@ -53,8 +53,8 @@ AdverseEvent readEvent(const JsonReader &at)
 
 Json stepJson(const TreatmentStep &step)
 {
-    Json json{
-        {"structure", step.place.structure.value}, {"side", wordOf(sideWords, step.place.side)}, {"technique", step.technique}};
+    Json json = placeJson(step.place);
+    json["technique"] = step.technique;
     putWord(json, "position", positionWords, step.position);
     putText(json, "began", step.began);
     for (const auto &[name, seconds] : {std::pair{"planned", step.planned}, {"rest", step.rest}, {"seconds", step.seconds}})

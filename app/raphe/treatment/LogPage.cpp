@@ -6,6 +6,7 @@
 #include "app/raphe/practice/FormParts.h"
 #include "core/plan/PlanWords.h"
 #include "core/treatment/Doses.h"
+#include "core/treatment/HomeAdvice.h"
 
 #include <QButtonGroup>
 #include <QHBoxLayout>
@@ -41,6 +42,14 @@ StepDone startOf(const TreatmentStep &step)
 }
 
 } // namespace
+
+// In the words for patients.
+QString LogPage::afterCups() const
+{
+    const auto advice = readEmbeddedHomeAdvice(m_session.adviser().rules());
+    const Expectation *after = advice ? advice.value().after("suction") : nullptr;
+    return after ? text(after->text) : QString();
+}
 
 LogPage::LogPage(VisitSession &session, QWidget *parent)
     : QWidget(parent), m_session(session), m_rows(new QVBoxLayout), m_sum(hint())
@@ -117,8 +126,8 @@ void LogPage::show(const TreatmentLog &log)
         seconds += step.seconds;
     QString sum = tr("%1 of work in all.").arg(text(minutesInWords(seconds)));
     if (const CupDose cups = cupsOf(log, m_session.handTechniques()); cups.seconds > 0)
-        sum += tr(" %1 under cups: tell that the marks may last for 3 to 7 days, up to 3 weeks.")
-                   .arg(text(minutesInWords(cups.seconds)));
+        sum += tr(" %1 under cups. %2", "how long; what the patient may expect")
+                   .arg(text(minutesInWords(cups.seconds)), afterCups());
     m_sum->say(sum);
 }
 

@@ -28,6 +28,7 @@ Q_SIGNALS:
     void confirmWanted();
 
 private:
+    [[nodiscard]] QString afterCups() const;
     [[nodiscard]] QString lineOf(const TreatmentStep &step) const;
 
     VisitSession &m_session;
