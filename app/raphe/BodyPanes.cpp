@@ -115,6 +115,8 @@ void BodyPanes::setOrder(const std::optional<std::vector<Place>> &order)
 
 int BodyPanes::numberOf(std::size_t finding) const
 {
+    if (m_isGraded)
+        return std::max(m_findings[finding].tendernessGrade(), m_findings[finding].restrictionGrade());
     if (!m_order)
         return static_cast<int>(finding) + 1;
     const auto it = std::find(m_order->begin(), m_order->end(), m_findings[finding].place);

@@ -49,6 +49,8 @@ public:
     void setFindings(const std::vector<Finding> &findings, int current);
     /// The marks carry these places' numbers in this order, and no others; nothing: that of the finding.
     void setOrder(const std::optional<std::vector<Place>> &order);
+    /// The marks carry grades: of tenderness or of restriction, the higher one.
+    void setGraded(bool isGraded) { m_isGraded = isGraded; }
     void setUpsideDown(bool upsideDown);
     [[nodiscard]] bool isUpsideDown() const { return m_upsideDown; }
     void resetZoom();
@@ -81,6 +83,7 @@ private:
     std::vector<Finding> m_findings;
     int m_current = -1;
     std::optional<std::vector<Place>> m_order;
+    bool m_isGraded = false;
     bool m_upsideDown = false;
 };
 

@@ -25,10 +25,13 @@ Result<std::shared_ptr<const Learned>> learn()
     auto access = readEmbeddedAccess(*knowledge.value().regions);
     if (!access)
         return access.error();
+    auto homeAdvice = readEmbeddedHomeAdvice(adviser.value().rules());
+    if (!homeAdvice)
+        return homeAdvice.error();
     LineWords lineWords(*knowledge.value().atlas, std::move(list).value());
-    return std::make_shared<const Learned>(
-        Learned{std::move(knowledge).value(), std::move(adviser).value(), std::move(groups).value(),
-            std::move(examination).value(), std::move(lineWords), std::move(techniques).value(), std::move(access).value()});
+    return std::make_shared<const Learned>(Learned{std::move(knowledge).value(), std::move(adviser).value(),
+        std::move(groups).value(), std::move(examination).value(), std::move(lineWords), std::move(techniques).value(),
+        std::move(access).value(), std::move(homeAdvice).value()});
 }
 
 } // namespace raphe

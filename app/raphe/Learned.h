@@ -10,6 +10,7 @@
 #include "core/plan/Technique.h"
 #include "core/reasoning/Knowledge.h"
 #include "core/safety/TechniqueGroups.h"
+#include "core/treatment/HomeAdvice.h"
 
 #include <memory>
 #include <vector>
@@ -24,6 +25,7 @@ struct Learned {
     LineWords lineWords;
     Techniques techniques; // of the program; a practice has its own besides
     Access access;
+    HomeAdvice homeAdvice;
 };
 
 [[nodiscard]] Result<std::shared_ptr<const Learned>> learn();

@@ -71,6 +71,8 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
       m_banner(new SafetyBanner(session)),
       m_intake(new IntakePage(session)),
       m_examine(new ExaminePage(session)),
+      m_retest(new RetestPage(session)),
+      m_close(new ClosePage(session)),
       m_line(new LineBar(session)),
       m_feel(new FeelPanel(session, session.lineWords().list().textures))
 {
@@ -88,18 +90,22 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     m_visitTabs->setTabToolTip(2, tr("The best use of the minutes that are left (W)"));
     m_visitTabs->setTabToolTip(3, tr("What was examined when (W)"));
     m_visitTabs->tabBar()->setAccessibleName(tr("Visit, what next, plan, or when"));
-    columns->addWidget(withMargins({m_visitTabs}));
+    m_left = withMargins({m_visitTabs});
+    columns->addWidget(m_left);
     auto *middle = new QWidget; // the body gives room; the columns beside it have none to give on a small screen
     auto *rows = new QVBoxLayout(middle);
     rows->setContentsMargins(0, 0, 0, 0);
     rows->setSpacing(0);
     rows->addWidget(m_banner);
     m_middle = new QStackedWidget;
-    for (QWidget *page : {static_cast<QWidget *>(m_intake), static_cast<QWidget *>(m_examine)})
+    for (QWidget *page : {static_cast<QWidget *>(m_intake), static_cast<QWidget *>(m_examine), static_cast<QWidget *>(m_retest),
+             static_cast<QWidget *>(m_close)})
         page->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored); // before the first layout, which else makes room for all
     m_middle->addWidget(m_bodies);
     m_middle->addWidget(m_intake);
     m_middle->addWidget(m_examine);
+    m_middle->addWidget(m_retest);
+    m_middle->addWidget(m_close);
     rows->addWidget(m_middle, 1);
     rows->addWidget(m_line);
     columns->addWidget(middle);
@@ -177,6 +183,15 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
         m_examine->reveal(id.toStdString());
     });
     connect(m_examine, &ExaminePage::bodyWanted, this, [this] { showMiddle(Middle::Body); });
+    connect(m_retest, &RetestPage::closeWanted, this, [this] { showMiddle(Middle::Close); });
+    connect(m_retest, &RetestPage::treatmentWanted, this, [this] {
+        showMiddle(Middle::Body);
+        m_visitTabs->setCurrentWidget(m_planPanel);
+    });
+    connect(m_close, &ClosePage::retestWanted, this, [this] { showMiddle(Middle::Retest); });
+    connect(m_close, &ClosePage::signWanted, m_visitPanel, &VisitPanel::sign);
+    connect(m_visitPanel, &VisitPanel::closeWanted, this, [this] { showMiddle(Middle::Close); });
+    connect(&session, &VisitSession::workHeld, this, &MainWindow::logHeld);
     connect(m_intake, &IntakePage::consentWanted, this, &MainWindow::askConsent);
     connect(m_intake, &IntakePage::formWanted, this, &MainWindow::askForForm);
     connect(m_intake, &IntakePage::patientWanted, this, &MainWindow::handToPatient);
@@ -208,12 +223,12 @@ void MainWindow::setTheme(const Theme &theme)
     m_cardPanel->setTheme(theme);
     m_banner->setTheme(theme);
     m_intake->setTheme(theme);
+    m_retest->setTheme(theme);
 }
 
 MainWindow::Middle MainWindow::middle() const
 {
-    const QWidget *shown = m_middle->currentWidget();
-    return shown == m_intake ? Middle::Intake : shown == m_examine ? Middle::Examine : Middle::Body;
+    return static_cast<Middle>(m_middle->currentIndex());
 }
 
 void MainWindow::toggleIntake()
@@ -221,15 +236,15 @@ void MainWindow::toggleIntake()
     showMiddle(isIntake() ? m_beforeIntake : Middle::Intake);
 }
 
-void MainWindow::toggleExamine()
+void MainWindow::toggle(Middle middle)
 {
-    showMiddle(middle() == Middle::Examine ? Middle::Body : Middle::Examine);
+    showMiddle(this->middle() == middle ? Middle::Body : middle);
 }
 
 void MainWindow::showMiddle(Middle middle)
 {
-    const std::pair<Middle, QWidget *> pages[] = {
-        {Middle::Body, m_bodies}, {Middle::Intake, m_intake}, {Middle::Examine, m_examine}};
+    const std::pair<Middle, QWidget *> pages[] = {{Middle::Body, m_bodies}, {Middle::Intake, m_intake},
+        {Middle::Examine, m_examine}, {Middle::Retest, m_retest}, {Middle::Close, m_close}};
     if (middle == Middle::Intake && !isIntake())
         m_beforeIntake = this->middle();
     QWidget *shown = nullptr;
@@ -243,14 +258,19 @@ void MainWindow::showMiddle(Middle middle)
     m_middle->setCurrentWidget(shown);
     m_middle->updateGeometry(); // the policy of a hidden page tells nobody
     m_right->setVisible(middle == Middle::Body);
-    m_line->setVisible(middle != Middle::Intake);
+    m_left->setVisible(middle != Middle::Retest); // it shows what was found first
+    m_line->setVisible(middle == Middle::Body || middle == Middle::Examine);
     m_toIntake->setChecked(middle == Middle::Intake);
     m_toExamine->setChecked(middle == Middle::Examine);
+    m_toRetest->setChecked(middle == Middle::Retest);
+    m_toClose->setChecked(middle == Middle::Close);
     for (QShortcut *key : m_bodyKeys)
         key->setEnabled(middle == Middle::Body);
     switch (middle) {
     case Middle::Intake: m_intake->begin(); break;
     case Middle::Examine: m_examine->begin(); break;
+    case Middle::Retest: m_retest->begin(); break;
+    case Middle::Close: m_close->begin(); break;
     case Middle::Body: bodyView(m_bodies->shown().back().view, m_bodies->shown().back().facing).setFocus(); break;
     }
 }
@@ -328,15 +348,31 @@ void MainWindow::treat()
 {
     if (!mayExamine())
         return;
-    auto *window =
-        new TreatmentWindow(m_session, m_settings, themeFor(m_settings.appearance()), stepsAhead(m_planPanel->plan()), this);
+    std::vector<TreatmentStep> ahead = stepsAhead(m_planPanel->plan(), m_session.visit().treatment);
+    if (ahead.empty() && !isOpen(m_session.visit().treatment)) {
+        tell(m_planPanel->plan().steps.empty() ? tr("The plan has no step.")
+                                               : tr("All of the plan was done today; change it for more."));
+        return;
+    }
+    auto *window = new TreatmentWindow(m_session, m_settings, themeFor(m_settings.appearance()), std::move(ahead), this);
     Q_EMIT treating(true);
+    connect(window, &QDialog::accepted, this, [this] { showMiddle(Middle::Retest); });
     connect(window, &QDialog::finished, this, [this] { Q_EMIT treating(false); });
     window->setModal(true);
     if (QGuiApplication::platformName() == QLatin1String("offscreen"))
         window->show();
     else
         window->showFullScreen();
+}
+
+void MainWindow::logHeld(const TreatmentStep &step, const QString &why)
+{
+    const auto answer = QMessageBox::question(this, tr("Before it is logged"),
+        tr("%1\n\n%2\n\nWas this minded?", "place, what holds there")
+            .arg(QString::fromStdString(m_session.knowledge().atlas->spoken(step.place)), why),
+        QMessageBox::Yes | QMessageBox::No, QMessageBox::No);
+    if (answer == QMessageBox::Yes)
+        m_session.addWork(step, true);
 }
 
 void MainWindow::setLayer(Layer layer)
@@ -399,9 +435,16 @@ void MainWindow::makeToolBar()
     m_toIntake = addButton(
         tr("Intake"), tr("Complaint, pain drawing, consent; and back (E, while typing Alt+E)"), [this] { toggleIntake(); });
     m_toIntake->setCheckable(true);
-    m_toExamine = addButton(tr("Examine"),
-        tr("Movements, joints and tests on a sheet; and back to the body (M, while typing Alt+M)"), [this] { toggleExamine(); });
+    m_toExamine =
+        addButton(tr("Examine"), tr("Movements, joints and tests on a sheet; and back to the body (M, while typing Alt+M)"),
+            [this] { toggle(Middle::Examine); });
     m_toExamine->setCheckable(true);
+    m_toRetest = addButton(tr("Retest"), tr("What was stiff or sore, examined again after the treatment (J, while typing Alt+J)"),
+        [this] { toggle(Middle::Retest); });
+    m_toRetest->setCheckable(true);
+    m_toClose = addButton(tr("Close"), tr("What goes home, how it goes on, and the signature (K, while typing Alt+K)"),
+        [this] { toggle(Middle::Close); });
+    m_toClose->setCheckable(true);
     auto *views = addButton(tr("Views"), tr("Which views are shown (V: the next)"), [] {});
     auto *list = new QMenu(views);
     for (const Arrangement &arrangement : BodyPanes::arrangements()) {
@@ -507,11 +550,13 @@ void MainWindow::makeShortcuts()
         on(QKeySequence(held | Qt::Key_A), [this] { m_banner->ask(); });
         on(QKeySequence(held | Qt::Key_E), [this] { toggleIntake(); });
         on(QKeySequence(held | Qt::Key_L), [this] {
-            if (isIntake())
+            if (middle() != Middle::Body && middle() != Middle::Examine)
                 showMiddle(Middle::Body);
             m_line->begin();
         });
-        on(QKeySequence(held | Qt::Key_M), [this] { toggleExamine(); });
+        on(QKeySequence(held | Qt::Key_M), [this] { toggle(Middle::Examine); });
+        on(QKeySequence(held | Qt::Key_J), [this] { toggle(Middle::Retest); });
+        on(QKeySequence(held | Qt::Key_K), [this] { toggle(Middle::Close); });
     }
     on(QKeySequence(Qt::Key_G),
         [this] { makePass(middle() == Middle::Examine ? m_examine->placesOfPass() : m_reasonPanel->placesToCheck()); });

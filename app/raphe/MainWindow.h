@@ -10,6 +10,8 @@
 #include "app/raphe/Settings.h"
 #include "app/raphe/TracePanel.h"
 #include "app/raphe/VisitPanel.h"
+#include "app/raphe/closing/ClosePage.h"
+#include "app/raphe/closing/RetestPage.h"
 #include "app/raphe/examination/ExaminePage.h"
 #include "app/raphe/examination/FeelPanel.h"
 #include "app/raphe/examination/LineBar.h"
@@ -56,11 +58,13 @@ public:
     [[nodiscard]] VisitPanel &visitPanel() { return *m_visitPanel; }
     [[nodiscard]] IntakePage &intake() { return *m_intake; }
     [[nodiscard]] ExaminePage &examine() { return *m_examine; }
+    [[nodiscard]] RetestPage &retest() { return *m_retest; }
+    [[nodiscard]] ClosePage &closing() { return *m_close; }
     [[nodiscard]] LineBar &line() { return *m_line; }
     [[nodiscard]] FeelPanel &feel() { return *m_feel; }
     [[nodiscard]] PlanPanel &planPanel() { return *m_planPanel; }
     /// What stands in the middle.
-    enum class Middle { Body, Intake, Examine };
+    enum class Middle { Body, Intake, Examine, Retest, Close };
     void showMiddle(Middle middle);
     [[nodiscard]] Middle middle() const;
     /// Intake in the place of the body, or the body again.
@@ -93,7 +97,8 @@ private:
     void decideOnSign(const QString &id);
     [[nodiscard]] bool mayExamine();
     void toggleIntake();
-    void toggleExamine();
+    void toggle(Middle middle);
+    void logHeld(const TreatmentStep &step, const QString &why);
     void makePass(const std::vector<Place> &places);
     void makeSweep();
     void treat();
@@ -134,13 +139,18 @@ private:
     SafetyBanner *m_banner;
     IntakePage *m_intake;
     ExaminePage *m_examine;
+    RetestPage *m_retest;
+    ClosePage *m_close;
     LineBar *m_line;
     FeelPanel *m_feel;
     QStackedWidget *m_middle = nullptr; // the body, intake, or the sheet
     Middle m_beforeIntake = Middle::Body; // where one goes back to
+    QWidget *m_left = nullptr; // of the visit
     QWidget *m_right = nullptr; // of the place aimed at
     QToolButton *m_toIntake = nullptr;
     QToolButton *m_toExamine = nullptr;
+    QToolButton *m_toRetest = nullptr;
+    QToolButton *m_toClose = nullptr;
     std::vector<QShortcut *> m_bodyKeys; // rest while the body is not seen
 };
 

@@ -49,6 +49,9 @@ public:
     /// A pass says its places aloud, where there is a voice.
     [[nodiscard]] bool speaks() const { return flag("speaks", true); }
     void setSpeaks(bool value) { m_settings.setValue(QStringLiteral("speaks"), value); }
+    /// Touching the screen of a treatment moves on, as the pedal does.
+    [[nodiscard]] bool touches() const { return flag("touches", false); }
+    void setTouches(bool value) { m_settings.setValue(QStringLiteral("touches"), value); }
     [[nodiscard]] QByteArray geometry() const { return m_settings.value(QStringLiteral("geometry")).toByteArray(); }
     void setGeometry(const QByteArray &value) { m_settings.setValue(QStringLiteral("geometry"), value); }
 

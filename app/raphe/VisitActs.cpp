@@ -5,6 +5,7 @@
 #include "app/raphe/practice/HistoryDialog.h"
 
 #include <QAction>
+#include <QDate>
 #include <QInputDialog>
 #include <QMenu>
 #include <QMessageBox>
@@ -22,6 +23,7 @@ void VisitPanel::makeActs()
     };
     m_sign = add(tr("Sign"), &VisitPanel::sign);
     m_amend = add(tr("Amend"), &VisitPanel::amend);
+    m_call = add(tr("Call after the treatment"), &VisitPanel::writeCall);
     m_dropAmendment = add(tr("Give the amendment up"), &VisitPanel::dropAmendment);
     m_move = add(tr("Move to another patient ..."), &VisitPanel::move);
     m_inError = add(tr("Entered in error ..."), &VisitPanel::markInError);
@@ -32,10 +34,12 @@ void VisitPanel::showActs()
 {
     const bool isOpen = m_session.visitId() != 0;
     const VisitState state = m_session.state();
+    const auto &call = m_session.visit().closing.call;
+    const bool isCallOpen = call && call->made.empty();
     const bool isBeingWritten = isOpen && !m_session.isReadOnly();
     const std::pair<QAction *, bool> offered[] = {{m_sign, isBeingWritten}, {m_amend, isOpen && state == VisitState::Signed},
-        {m_dropAmendment, isOpen && state == VisitState::Amending}, {m_move, isOpen && state == VisitState::Draft},
-        {m_inError, isOpen && state != VisitState::InError}, {m_history, isOpen}};
+        {m_call, isOpen && state == VisitState::Signed && isCallOpen}, {m_dropAmendment, isOpen && state == VisitState::Amending},
+        {m_move, isOpen && state == VisitState::Draft}, {m_inError, isOpen && state != VisitState::InError}, {m_history, isOpen}};
     QAction *next = isBeingWritten ? m_sign : state == VisitState::Signed ? m_amend : m_history;
     next->setVisible(true);
     m_acts->setDefaultAction(next); // before the old one goes: a button whose action goes gives its focus away
@@ -45,10 +49,10 @@ void VisitPanel::showActs()
     m_acts->setAccessibleName(tr("%1; the menu has more", "what a button does").arg(next->text()));
 }
 
-std::string VisitPanel::askReason(const QString &title, const QString &question)
+std::string VisitPanel::askReason(const QString &title, const QString &question, const QString &usual)
 {
     bool ok = false;
-    const QString reason = QInputDialog::getText(this, title, question, QLineEdit::Normal, {}, &ok).trimmed();
+    const QString reason = QInputDialog::getText(this, title, question, QLineEdit::Normal, usual, &ok).trimmed();
     return ok ? reason.toStdString() : std::string();
 }
 
@@ -77,13 +81,43 @@ bool VisitPanel::areSidesMeant()
     return true;
 }
 
+// The agreed visits are over, and nothing is better.
+bool VisitPanel::isReviewed()
+{
+    if (m_session.state() != VisitState::Draft || !m_session.careProgress().isToReview)
+        return true;
+    QMessageBox box(QMessageBox::Question, tr("Is this working?"),
+        tr("The agreed visits are over, and nothing is better beyond the error of reading it. Change the plan, refer, or end the "
+           "care: which, and why?"),
+        QMessageBox::NoButton, this);
+    const QAbstractButton *later = box.addButton(tr("Sign, decide at the next visit"), QMessageBox::AcceptRole);
+    box.setDefaultButton(box.addButton(tr("Decide now"), QMessageBox::RejectRole));
+    box.exec();
+    if (box.clickedButton() == later)
+        return true;
+    Q_EMIT closeWanted();
+    return false;
+}
+
+// Of a signed visit: what is written of it amends the record.
+void VisitPanel::writeCall()
+{
+    const auto begun = m_session.beginAmendment();
+    tell(begun);
+    if (begun)
+        Q_EMIT closeWanted();
+}
+
 void VisitPanel::sign()
 {
-    if (!areSidesMeant())
+    if (!areSidesMeant() || !isReviewed())
         return;
     std::string reason;
     if (m_session.state() == VisitState::Amending) {
-        reason = askReason(tr("Sign the amendment"), tr("Why was the signed visit changed? The reason stays in the record."));
+        const auto &call = m_session.visit().closing.call;
+        const bool isCall = call && call->made == QDate::currentDate().toString(Qt::ISODate).toStdString();
+        reason = askReason(tr("Sign the amendment"), tr("Why was the signed visit changed? The reason stays in the record."),
+            isCall ? tr("Call after the treatment") : QString());
         if (reason.empty())
             return;
     } else if (m_session.isLate()) {

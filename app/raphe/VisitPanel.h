@@ -32,11 +32,13 @@ public:
     void choosePatient();
     /// Of the patient who is open, today.
     void newVisit();
+    void sign();
 
 Q_SIGNALS:
     void failed(const QString &message);
     /// A new visit is open.
     void begun();
+    void closeWanted();
 
 private:
     QWidget *makePatientRow();
@@ -55,14 +57,15 @@ private:
     // The acts of the visit's menu, in VisitActs.cpp.
     void makeActs();
     void showActs();
-    void sign();
     [[nodiscard]] bool areSidesMeant();
+    [[nodiscard]] bool isReviewed();
+    void writeCall();
     void amend();
     void dropAmendment();
     void markInError();
     void move();
     void showHistory();
-    [[nodiscard]] std::string askReason(const QString &title, const QString &question);
+    [[nodiscard]] std::string askReason(const QString &title, const QString &question, const QString &usual = {});
 
     VisitSession &m_session;
     FindingsModel m_model;
@@ -77,6 +80,7 @@ private:
     QMenu *m_actsMenu = nullptr;
     QAction *m_sign = nullptr;
     QAction *m_amend = nullptr;
+    QAction *m_call = nullptr;
     QAction *m_dropAmendment = nullptr;
     QAction *m_move = nullptr;
     QAction *m_inError = nullptr;

@@ -96,6 +96,7 @@ Result<Done> VisitSession::open(std::int64_t visitId)
     m_earlierAnswers = std::move(past.value().answers);
     m_pastTreatments = std::move(past.value().treatments);
     m_last = std::move(past.value().last);
+    m_earlier = std::move(past.value().earlier);
     takeEmergenciesOfTheDay();
     m_aim.reset();
     Q_EMIT visitOpened();
@@ -116,6 +117,7 @@ void VisitSession::close()
     m_earlierAnswers.clear();
     m_pastTreatments.clear();
     m_last.reset();
+    m_earlier.clear();
     m_aim.reset();
     Q_EMIT visitOpened();
     Q_EMIT findingsChanged();
@@ -195,6 +197,8 @@ Result<VisitSession::Past> VisitSession::readPast(const StoredVisit &current, co
             past.treatments.push_back({daysBetween(visit.value().date, date), visit.value().treatment});
         if (isBefore(visit.value(), row.id) && (!past.last || past.last->date < visit.value().date)) // newest first
             past.last = visit.value();
+        if (isBefore(visit.value(), row.id))
+            past.earlier.push_back({visit.value(), false});
     }
     std::stable_sort(
         past.findings.begin(), past.findings.end(), [](const PastFinding &a, const PastFinding &b) { return a.date > b.date; });
@@ -644,15 +648,6 @@ void VisitSession::setPlanWish(const PlanWish &wish)
     m_visit.plan = wish;
     save();
     Q_EMIT planChanged();
-}
-
-void VisitSession::setTreatment(const TreatmentLog &log)
-{
-    if (log == m_visit.treatment || !mayChange())
-        return;
-    m_visit.treatment = log;
-    save();
-    Q_EMIT treatmentChanged();
 }
 
 const Judgement *VisitSession::judgementOf(AdviceList list, const Place &place) const

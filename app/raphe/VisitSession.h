@@ -13,6 +13,7 @@
 #include "core/record/Visit.h"
 #include "core/store/Practice.h"
 #include "core/store/VisitSaver.h"
+#include "core/treatment/CareProgress.h"
 #include "core/treatment/Doses.h"
 
 #include <QObject>
@@ -48,6 +49,7 @@ public:
     [[nodiscard]] const Examination &examination() const { return m_learned.examination; }
     [[nodiscard]] const LineWords &lineWords() const { return m_learned.lineWords; }
     [[nodiscard]] const Techniques &programTechniques() const { return m_learned.techniques; }
+    [[nodiscard]] const HomeAdvice &homeAdvice() const { return m_learned.homeAdvice; }
     /// With the techniques and times of the practice.
     [[nodiscard]] const Techniques &handTechniques() const { return m_handTechniques; }
     [[nodiscard]] const Access &access() const { return m_learned.access; }
@@ -215,8 +217,19 @@ public:
     /// What is wanted of the plan; cannot be undone.
     void setPlanWish(const PlanWish &wish);
 
-    /// What was done, and where the work stands; cannot be undone.
+    // Treatment and what comes after it (VisitSessionTreatment.cpp); cannot be undone.
+    /// What was done, and where the work stands.
     void setTreatment(const TreatmentLog &log);
+    /// Work off the plan that was done until now, at the end of the log. What stops it there is told by refused(), and what else
+    /// holds asked by workHeld(): then nothing is logged, and false is returned. `minded`: it was read.
+    bool addWork(TreatmentStep step, bool minded = false);
+    void addEvent(AdverseEvent event);
+    void setRetested(const Retested &retested);
+    void setClosing(const Closing &closing);
+    /// Whether the care that was agreed on changed anything.
+    [[nodiscard]] CareProgress careProgress() const;
+    /// Local time, HH:MM:SS.
+    [[nodiscard]] std::string timeNow() const;
 
     /// What was thought of a row; nullptr when nothing.
     [[nodiscard]] const Judgement *judgementOf(AdviceList list, const Place &place) const;
@@ -235,6 +248,10 @@ Q_SIGNALS:
     /// Complaints, consents, or what was told of the time since the last visit.
     void intakeChanged();
     void treatmentChanged();
+    /// This work is to be logged, and this holds there.
+    void workHeld(const raphe::TreatmentStep &step, const QString &why);
+    void retestChanged();
+    void closingChanged();
     /// What is wanted of the plan, or the techniques of the practice.
     void planChanged();
     void saving();
@@ -254,6 +271,7 @@ private:
         std::vector<WarningAnswer> answers;
         std::vector<PastTreatment> treatments;
         std::optional<Visit> last; // of a day before, or of this day and begun before
+        std::vector<EarlierVisit> earlier;
     };
     [[nodiscard]] Result<Past> readPast(const StoredVisit &current, const std::string &date);
     [[nodiscard]] Result<Done> afterSaving(const std::function<Result<Done>()> &act);
@@ -304,6 +322,7 @@ private:
     std::vector<WarningAnswer> m_earlierAnswers; // of this patient's other visits
     std::vector<PastTreatment> m_pastTreatments;
     std::optional<Visit> m_last;
+    std::vector<EarlierVisit> m_earlier; // none of them in error
     std::optional<Aim> m_aim;
     std::function<QTime()> m_clock = [] { return QTime::currentTime(); };
 };

@@ -18,7 +18,7 @@ public:
     WordList read()
     {
         m_root.expectObject({"format", "version", "language", "source", "words", "textures", "left-out", "joiners", "short-forms",
-            "shared", "grade-letters", "spine", "regions", "movements", "devices"});
+            "shared", "grade-letters", "spine", "regions", "movements", "devices", "work"});
         if (m_root.string("format") != "raphe-language")
             m_root.field("format").fail(ErrorCode::WrongFormat, m_root.string("format"));
         if (m_root.field("version").asNumber() != 1)
@@ -52,6 +52,7 @@ public:
             at.expectObject({"device", "says"});
             m_out.devices.push_back({readWord(deviceWords, at.field("device")), phrases(at.field("says"), "device")});
         }
+        readWork(m_root.field("work"));
         return std::move(m_out);
     }
 
@@ -165,6 +166,13 @@ private:
         out.unit = readWord(moveUnitWords, at.field("unit"));
         out.needsUnit = at.has("unit-said") && at.field("unit-said").asBool();
         m_out.movements.push_back(std::move(out));
+    }
+
+    void readWork(const JsonReader &at)
+    {
+        at.expectObject({"begins", "leads", "seconds", "minutes", "kilopascals"});
+        const auto read = [&](const char *field) { return phrases(at.field(field), field); };
+        m_out.work = {read("begins"), read("leads"), read("seconds"), read("minutes"), read("kilopascals")};
     }
 
     const JsonReader &m_root;

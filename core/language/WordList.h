@@ -134,6 +134,15 @@ struct WordList {
         std::vector<std::string> says;
     };
     std::vector<DeviceName> devices;
+    /// Of a line that says what was done. Units and leads are single words.
+    struct Work {
+        std::vector<std::string> begins; // what such a line begins with
+        std::vector<std::string> leads; // say nothing before a technique, a time or a suction
+        std::vector<std::string> seconds;
+        std::vector<std::string> minutes;
+        std::vector<std::string> kilopascals;
+    };
+    Work work;
 };
 
 /// Fails with file and JSON pointer for unknown fields, words and ids, an empty list, and a phrase said twice with two meanings.

@@ -34,7 +34,8 @@ ReadingChange changeOf(double before, double now, const ReadingScale &scale)
     ReadingChange out;
     out.by = now - before;
     const double size = std::abs(out.by);
-    out.beyond = !scale.error ? Beyond::Unknown : size > scale.error->value ? Beyond::Beyond : Beyond::Within;
+    constexpr double rounding = 1e-9; // 16.1 - 8.1 is no more than 8
+    out.beyond = !scale.error ? Beyond::Unknown : size > scale.error->value + rounding ? Beyond::Beyond : Beyond::Within;
     if (size == 0)
         out.course = ReadingChange::Course::Same;
     else if (out.beyond == Beyond::Unknown)

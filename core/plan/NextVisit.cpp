@@ -42,6 +42,23 @@ std::vector<Complaint> about(std::vector<Complaint> complaints, const PatientRec
     return complaints;
 }
 
+// What the newest visit about the same complaint left for this one.
+void takeCare(const std::vector<EarlierVisit> &earlier, Visit &visit)
+{
+    const auto last = std::find_if(earlier.begin(), earlier.end(),
+        [&](const EarlierVisit &other) { return !other.isInError && other.visit.episode() == visit.episode(); });
+    if (last == earlier.end())
+        return;
+    const Closing &closing = last->visit.closing;
+    visit.focus = closing.focus;
+    std::copy_if(closing.goals.begin(), closing.goals.end(), std::back_inserter(visit.closing.goals),
+        [](const Goal &goal) { return !goal.reached; });
+    const bool isAgreedAnew = closing.review && closing.review->decision == CareDecision::ChangePlan && closing.plan
+        && closing.plan->agreed == last->visit.date;
+    if (!closing.review || isAgreedAnew)
+        visit.closing.plan = closing.plan;
+}
+
 } // namespace
 
 Visit nextVisit(const SafetyRules &rules, const PatientRecord &record, const std::vector<EarlierVisit> &earlier,
@@ -68,8 +85,14 @@ Visit nextVisit(const SafetyRules &rules, const PatientRecord &record, const std
                 visit.sinceLast.emplace();
             visit.sinceLast->promises.push_back({task, {}});
         }
+        for (const GivenAdvice &advice : last->visit.closing.advice) {
+            if (!visit.sinceLast)
+                visit.sinceLast.emplace();
+            visit.sinceLast->promises.push_back({advice.title.empty() ? advice.text : advice.title, {}});
+        }
     }
     visit.complaints = about(std::move(visit.complaints), record, episode);
+    takeCare(earlier, visit);
     for (const StandingCondition &condition : record.conditions)
         takeStanding(rules, condition, visit);
     return visit;

@@ -20,7 +20,8 @@ struct EarlierVisit {
 /// A visit on that day (ISO 8601 date) about that complaint of the record, or about what the last visit was about. `earlier`: the
 /// patient's other visits, newest first. Warning signs that were there on this day come along, also from a visit in error;
 /// everything else comes from the newest one that is not: cautions, practitioner, complaints without their ratings and scores,
-/// with the day on which they were last confirmed, consents that hold on, and what was promised.
+/// with the day on which they were last confirmed, consents that hold on, what was promised, and what to do at home. The newest
+/// one about the same complaint leaves its focus, the goals that are not reached, and the plan of care.
 [[nodiscard]] Visit nextVisit(const SafetyRules &rules, const PatientRecord &record, const std::vector<EarlierVisit> &earlier,
     const std::string &today, std::optional<int> episode);
 

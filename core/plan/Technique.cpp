@@ -1,5 +1,6 @@
 #include "core/plan/Technique.h"
 
+#include "core/anatomy/NameSearch.h"
 #include "core/reasoning/Position.h"
 #include "core/record/Visit.h"
 #include "core/safety/ContentReading.h"
@@ -58,15 +59,42 @@ Dose readDose(const JsonReader &at)
     return out;
 }
 
+// Says the technique, as a typed line is compared: capitals, accents and hyphens do not count.
+bool isSaid(const Technique &technique, const std::string &phrase)
+{
+    const auto isPhrase = [folded = foldedName(phrase)](const std::string &other) { return foldedName(other) == folded; };
+    return isPhrase(technique.name) || std::any_of(technique.says.begin(), technique.says.end(), isPhrase);
+}
+
+void readSays(const JsonReader &at, Technique &into, const std::vector<Technique> &earlier)
+{
+    const auto expectNew = [&](const JsonReader &phrase) {
+        if (foldedName(phrase.asString()).empty())
+            phrase.fail(ErrorCode::MissingField, "a phrase");
+        for (const Technique &other : earlier)
+            if (isSaid(other, phrase.asString()))
+                phrase.fail(ErrorCode::Duplicate, phrase.asString());
+    };
+    expectNew(at.field("name"));
+    into.says = readChoice(at, "says", [&](const JsonReader &phrase) {
+        expectNew(phrase);
+        if (isSaid(into, phrase.asString()))
+            phrase.fail(ErrorCode::Duplicate, phrase.asString());
+        return phrase.asString();
+    });
+}
+
 Technique readTechnique(const JsonReader &at, const std::vector<Technique> &earlier, const SafetyRules &rules)
 {
-    at.expectObject({"id", "action", "name", "layers", "skin", "deep", "through_cloth", "lengthens", "dose", "suits", "caution"});
+    at.expectObject(
+        {"id", "action", "name", "says", "layers", "skin", "deep", "through_cloth", "lengthens", "dose", "suits", "caution"});
     Technique out;
     out.id = readNewId(at, earlier);
     out.action = readKnownId(at.field("action"), rules.actions());
     if (rules.findAction(out.action)->kind != ActionKind::Technique)
         at.field("action").fail(ErrorCode::UnknownId, out.action);
     out.name = readText(at, "name");
+    readSays(at, out, earlier);
     out.layers = readChoice(at, "layers", [](const JsonReader &layer) { return readWord(layerWords, layer); });
     out.skin = readWord(skinWords, at.field("skin"));
     out.deep = at.field("deep").asBool();

@@ -48,6 +48,7 @@ struct Technique {
     std::string id;
     std::string action; // of resources/safety/actions.json: the cautions, consents and scope of practice that hold for it
     std::string name; // in the trade's words, lower case
+    std::vector<std::string> says; // other ways to say it in a typed line; the practitioner's own are said by their name
     std::vector<Layer> layers; // in which it is done
     plan::Skin skin{};
     bool deep = false; // asks for a rest of the area
@@ -81,8 +82,8 @@ struct Techniques {
     [[nodiscard]] const Technique *find(std::string_view id) const;
 };
 
-/// Unknown fields, words, ids and actions, grades and seconds that cannot be, a duplicate and a text that is missing are errors
-/// with file and JSON pointer.
+/// Unknown fields, words, ids and actions, grades and seconds that cannot be, a duplicate (also of a phrase: it says one
+/// technique) and a text that is missing are errors with file and JSON pointer.
 [[nodiscard]] Result<Techniques> readTechniques(std::string_view text, const std::string &file, const SafetyRules &rules);
 /// Those that are built into the program.
 [[nodiscard]] Result<Techniques> readEmbeddedTechniques(const SafetyRules &rules);

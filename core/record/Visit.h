@@ -2,6 +2,7 @@
 // Scales: tenderness 0-4, restriction 0-3, pain 0-10 (see the fields). The JSON form is in VisitJson.h.
 #pragma once
 
+#include "core/record/Closing.h"
 #include "core/record/Complaint.h"
 #include "core/record/ConsentAnswer.h"
 #include "core/record/Measure.h"
@@ -136,6 +137,7 @@ struct Retested {
     std::vector<Finding> findings;
     std::vector<Measure> measures;
     std::vector<TestResult> tests;
+    std::optional<PainScore> pain; // of the first complaint, now
     bool operator==(const Retested &) const = default;
 };
 
@@ -153,6 +155,7 @@ struct Visit {
     std::vector<ConsentAnswer> consents; // one at most for an item
     std::optional<SinceLast> sinceLast; // at a follow-up visit
     std::vector<std::string> promised; // until the next visit, by either of the two; one line each
+    std::vector<std::string> focus; // what the visit before left for this one, one line each
     std::vector<Finding> findings; // in the order of examination
     std::vector<Measure> measures; // one at most for a movement, its side and who moves
     std::vector<TestResult> tests; // one at most for a test and its side
@@ -162,6 +165,7 @@ struct Visit {
     PlanWish plan; // of this treatment
     TreatmentLog treatment;
     Retested retested;
+    Closing closing;
     bool sidesIntended = false; // complaint and findings on opposite sides: asked, and meant so
 
     /// In the words of what the visit is about; empty when nothing was told.

@@ -2,6 +2,7 @@
 // it; the same rules stand in resources/schema/visit.schema.json. Errors leave as Result; no state, any thread.
 #include "core/record/VisitJson.h"
 
+#include "core/record/ClosingJson.h"
 #include "core/record/ExaminationJson.h"
 #include "core/record/IntakeJson.h"
 #include "core/record/JsonFields.h"
@@ -57,9 +58,10 @@ public:
             root.expectObject({"format", "version", "patient", "date", "practitioner", "episode", "complaint", "complaint_at",
                 "pain", "injured", "cautions", "conditions", "warnings", "findings", "judgements"});
         else
-            root.expectObject({"format", "version", "patient", "date", "practitioner", "complaints", "complaint_at", "pain",
-                "injured", "cautions", "conditions", "warnings", "consents", "since_last", "promised", "findings", "measures",
-                "tests", "retest", "timeline", "judgements", "plan", "treatment", "retested", "sides_intended"});
+            root.expectObject(
+                {"format", "version", "patient", "date", "practitioner", "complaints", "complaint_at", "pain", "injured",
+                    "cautions", "conditions", "warnings", "consents", "since_last", "promised", "focus", "findings", "measures",
+                    "tests", "retest", "timeline", "judgements", "plan", "treatment", "retested", "closing", "sides_intended"});
         Visit visit;
         if (root.has("patient"))
             visit.patient = readPatient(root.field("patient"));
@@ -83,6 +85,7 @@ public:
         if (root.has("since_last"))
             visit.sinceLast = readSinceLast(root.field("since_last"));
         visit.promised = root.stringsOr("promised");
+        visit.focus = root.stringsOr("focus");
         visit.sidesIntended = root.has("sides_intended") && root.field("sides_intended").asBool();
         visit.findings = readFindings(root.field("findings"));
         if (root.has("measures"))
@@ -102,6 +105,8 @@ public:
             visit.treatment = readTreatment(root.field("treatment"), [this](const JsonReader &at) { return readPlace(at); });
         if (root.has("retested"))
             visit.retested = readRetested(root.field("retested"));
+        if (root.has("closing"))
+            visit.closing = readClosing(root.field("closing"));
         return visit;
     }
 
@@ -326,7 +331,7 @@ private:
 
     Retested readRetested(const JsonReader &at) const
     {
-        at.expectObject({"findings", "measures", "tests"});
+        at.expectObject({"findings", "measures", "tests", "pain"});
         Retested out;
         if (at.has("findings"))
             out.findings = readFindings(at.field("findings"));
@@ -334,6 +339,8 @@ private:
             out.measures = readMeasures(at.field("measures"));
         if (at.has("tests"))
             out.tests = readTestResults(at.field("tests"));
+        if (at.has("pain"))
+            out.pain = PainScore{at.field("pain").asInt(0, PainScore::highest)};
         return out;
     }
 
@@ -514,6 +521,8 @@ Json retestedJson(const Retested &retested)
         json["measures"] = measuresJson(retested.measures);
     if (!retested.tests.empty())
         json["tests"] = testResultsJson(retested.tests);
+    if (retested.pain)
+        json["pain"] = retested.pain->value;
     return json;
 }
 
@@ -564,6 +573,8 @@ std::string writeVisit(const Visit &visit)
         json["since_last"] = sinceLastJson(*visit.sinceLast);
     if (!visit.promised.empty())
         json["promised"] = visit.promised;
+    if (!visit.focus.empty())
+        json["focus"] = visit.focus;
     json["findings"] = findingsJson(visit.findings);
     if (!visit.measures.empty())
         json["measures"] = measuresJson(visit.measures);
@@ -581,6 +592,8 @@ std::string writeVisit(const Visit &visit)
         json["treatment"] = treatmentJson(visit.treatment);
     if (visit.retested != Retested{})
         json["retested"] = retestedJson(visit.retested);
+    if (visit.closing != Closing{})
+        json["closing"] = closingJson(visit.closing);
     if (visit.sidesIntended)
         json["sides_intended"] = true;
     // Ill-formed UTF-8 would make dump() throw; a replacement character loses less than the whole visit.

@@ -15,7 +15,7 @@ std::vector<CautionVerdict> gateOf(const Cautions &cautions, const Techniques &t
     return out;
 }
 
-std::vector<TreatmentStep> stepsAhead(const SessionPlan &plan)
+std::vector<TreatmentStep> stepsAhead(const SessionPlan &plan, const TreatmentLog &today)
 {
     std::vector<TreatmentStep> out;
     std::transform(plan.steps.begin(), plan.steps.end(), std::back_inserter(out), [](const PlannedStep &from) {
@@ -26,6 +26,11 @@ std::vector<TreatmentStep> stepsAhead(const SessionPlan &plan)
         step.planned = from.work;
         step.rest = from.rest;
         return step;
+    });
+    std::erase_if(out, [&](const TreatmentStep &step) {
+        return std::any_of(today.steps.begin(), today.steps.end(), [&](const TreatmentStep &done) {
+            return done.done == StepDone::Done && done.place == step.place && done.technique == step.technique;
+        });
     });
     return out;
 }

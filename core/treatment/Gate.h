@@ -13,7 +13,7 @@ namespace raphe {
 [[nodiscard]] std::vector<CautionVerdict> gateOf(
     const Cautions &cautions, const Techniques &techniques, const TreatmentStep &step);
 
-/// The steps of a plan, as they stand before the work.
-[[nodiscard]] std::vector<TreatmentStep> stepsAhead(const SessionPlan &plan);
+/// The steps of a plan, as they stand before the work; without those that were done today already.
+[[nodiscard]] std::vector<TreatmentStep> stepsAhead(const SessionPlan &plan, const TreatmentLog &today = {});
 
 } // namespace raphe

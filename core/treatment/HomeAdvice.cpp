@@ -32,10 +32,13 @@ public:
 
     HomeAdvice read(const JsonReader &root)
     {
-        root.expectObject({"format", "version", "read", "always", "regions", "ask_first", "advice", "expect", "call"});
+        root.expectObject(
+            {"format", "version", "read", "always", "regions", "by_sheet", "ask_first", "advice", "expect", "call"});
         expectFormat(root, "raphe-home-advice");
         m_out.always = readTexts(root, "always");
         m_out.regions = readTexts(root, "regions");
+        for (const JsonReader &at : root.field("by_sheet").items())
+            m_out.bySheet.push_back(readSheet(at));
         m_out.askFirst = readConditions(root, "ask_first");
         for (const JsonReader &at : root.field("advice").items())
             m_out.items.push_back(readItem(at));
@@ -58,6 +61,26 @@ private:
         return out;
     }
 
+    std::vector<std::string> readRegions(const JsonReader &owner, std::string_view name) const
+    {
+        return readChoice(owner, name, [this](const JsonReader &region) {
+            std::string word = region.asString();
+            if (!isIn(m_out.regions, word))
+                region.fail(ErrorCode::UnknownWord, word);
+            return word;
+        });
+    }
+
+    SheetRegions readSheet(const JsonReader &at) const
+    {
+        at.expectObject({"sheet", "regions"});
+        SheetRegions out{at.string("sheet"), readRegions(at, "regions")};
+        for (const SheetRegions &other : m_out.bySheet)
+            if (other.sheet == out.sheet)
+                at.field("sheet").fail(ErrorCode::Duplicate, out.sheet);
+        return out;
+    }
+
     HomeAdviceItem readItem(const JsonReader &at) const
     {
         at.expectObject({"id", "title", "text", "stop", "for", "not_with", "source", "read"});
@@ -66,12 +89,7 @@ private:
         out.title = readText(at, "title");
         out.text = readText(at, "text");
         out.stop = readText(at, "stop");
-        out.regions = readChoice(at, "for", [this](const JsonReader &region) {
-            std::string word = region.asString();
-            if (!isIn(m_out.regions, word))
-                region.fail(ErrorCode::UnknownWord, word);
-            return word;
-        });
+        out.regions = readRegions(at, "for");
         out.askFirst = readConditions(at, "not_with");
         out.source = readText(at, "source");
         out.read = readWord(readingWords, at.field("read"));
@@ -136,6 +154,39 @@ Result<HomeAdvice> readEmbeddedHomeAdvice(const SafetyRules &rules)
     if (!file.open(QIODevice::ReadOnly))
         return Error{ErrorCode::CannotRead, adviceFile, file.errorString().toStdString()};
     return readHomeAdvice(file.readAll().toStdString(), adviceFile, rules);
+}
+
+std::vector<const HomeAdviceItem *> offeredFor(const HomeAdvice &advice, const std::vector<std::string> &sheets)
+{
+    std::vector<std::string> wanted;
+    for (const std::string &sheet : sheets)
+        for (const SheetRegions &known : advice.bySheet)
+            if (known.sheet == sheet)
+                wanted.insert(wanted.end(), known.regions.begin(), known.regions.end());
+    wanted.emplace_back("anywhere");
+    const auto rank = [&](const HomeAdviceItem *item) {
+        const auto it =
+            std::find_if(wanted.begin(), wanted.end(), [&](const std::string &region) { return isIn(item->regions, region); });
+        return it - wanted.begin();
+    };
+    std::vector<const HomeAdviceItem *> out;
+    for (const HomeAdviceItem &item : advice.items)
+        out.push_back(&item);
+    std::stable_sort(out.begin(), out.end(), [&](const auto *a, const auto *b) { return rank(a) < rank(b); });
+    return out;
+}
+
+std::vector<std::string> expectedAfter(const HomeAdvice &advice, const TreatmentLog &treatment, const Techniques &techniques)
+{
+    std::vector<std::string> out;
+    for (const TreatmentStep &step : treatment.steps) {
+        const Technique *technique = techniques.find(step.technique);
+        const Expectation *after = technique ? advice.after(technique->action) : nullptr;
+        const bool wasDone = step.hasBegun() && step.done != StepDone::Skipped;
+        if (after && wasDone && !isIn(out, after->text))
+            out.push_back(after->text);
+    }
+    return out;
 }
 
 bool isAskedFirst(const HomeAdvice &advice, const HomeAdviceItem &item, const std::vector<std::string> &conditions)

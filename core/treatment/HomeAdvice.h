@@ -4,6 +4,8 @@
 
 #include "core/base/Result.h"
 #include "core/base/Words.h"
+#include "core/plan/Technique.h"
+#include "core/record/TreatmentLog.h"
 #include "core/safety/SafetyRules.h"
 
 #include <optional>
@@ -43,9 +45,16 @@ struct CallLine {
     std::string text;
 };
 
+/// What a sheet of the examination stands for.
+struct SheetRegions {
+    std::string sheet; // id
+    std::vector<std::string> regions; // the nearest first
+};
+
 struct HomeAdvice {
     std::vector<std::string> always; // stand above all of it
     std::vector<std::string> regions;
+    std::vector<SheetRegions> bySheet;
     std::vector<std::string> askFirst; // conditions (id) with which nothing is offered unasked
     std::vector<HomeAdviceItem> items;
     std::vector<Expectation> expectations;
@@ -61,6 +70,14 @@ struct HomeAdvice {
 [[nodiscard]] Result<HomeAdvice> readHomeAdvice(std::string_view text, const std::string &file, const SafetyRules &rules);
 /// Built into the program.
 [[nodiscard]] Result<HomeAdvice> readEmbeddedHomeAdvice(const SafetyRules &rules);
+
+/// The items, those for the sheets' parts of the body first, then those for anywhere, then the others; each in the order of the
+/// content.
+[[nodiscard]] std::vector<const HomeAdviceItem *> offeredFor(const HomeAdvice &advice, const std::vector<std::string> &sheets);
+
+/// What is told after this work, each once and in the order of the work; of skipped steps nothing.
+[[nodiscard]] std::vector<std::string> expectedAfter(
+    const HomeAdvice &advice, const TreatmentLog &treatment, const Techniques &techniques);
 
 /// Whether the advice is offered to who has these conditions (ids), or is to be asked about first.
 [[nodiscard]] bool isAskedFirst(const HomeAdvice &advice, const HomeAdviceItem &item, const std::vector<std::string> &conditions);

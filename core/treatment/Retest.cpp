@@ -2,9 +2,9 @@
 
 #include "core/anatomy/Atlas.h"
 #include "core/base/NumberText.h"
-#include "core/examination/Comparing.h"
 #include "core/examination/ComparingWords.h"
 #include "core/examination/RecordWords.h"
+#include "core/treatment/MovementScale.h"
 
 #include <QCoreApplication>
 
@@ -60,9 +60,21 @@ RetestItem itemOf(const TestResult &result, const Examination &examination)
     return itemOf(RetestMark{MomentKind::Test, result.test, result.side}, examination);
 }
 
+RetestItem painItem()
+{
+    return {MomentKind::Finding, {}, Side::Midline, said(QT_TRANSLATE_NOOP("Retest", "pain now, 0 to 10"))};
+}
+
+std::optional<PainScore> painBefore(const Visit &visit)
+{
+    return visit.complaints.empty() ? std::nullopt : visit.complaints.front().now;
+}
+
 bool isAgain(const Visit &visit, const RetestItem &item)
 {
     const Retested &again = visit.retested;
+    if (item.isPain())
+        return again.pain.has_value();
     switch (item.kind) {
     case MomentKind::Finding:
         return std::any_of(again.findings.begin(), again.findings.end(),
@@ -74,19 +86,6 @@ bool isAgain(const Visit &visit, const RetestItem &item)
     }
     return std::any_of(
         again.tests.begin(), again.tests.end(), [&](const TestResult &r) { return r.test == item.id && r.side == item.side; });
-}
-
-ReadingScale scaleOf(const Movement &movement, const Measure &measure, const Examination &examination)
-{
-    ReadingScale scale;
-    scale.better = movement.lessIsBetter ? Better::Less : Better::More;
-    scale.unit =
-        movement.unit == Unit::Degrees ? said(QT_TRANSLATE_NOOP("Retest", " degrees")) : said(QT_TRANSLATE_NOOP("Retest", " mm"));
-    if (const ReadingError *error = errorOf(movement, measure.mode, measure.device)) {
-        const ExamSource *source = examination.findSource(error->source);
-        scale.error = PublishedFigure{error->least(), source ? source->citation : error->source};
-    }
-    return scale;
 }
 
 class Pairs {
@@ -110,6 +109,10 @@ public:
             for (const Finding &before : m_visit.findings)
                 if (std::tie(before.place, before.spot, before.at) == std::tie(now.place, now.spot, now.at))
                     compare(before, now);
+        if (const auto before = painBefore(m_visit); before && m_visit.retested.pain) {
+            const int now = m_visit.retested.pain->value;
+            numbers(painItem(), {}, {before->value, now}, {std::to_string(before->value), std::to_string(now)}, painScale());
+        }
         return std::move(m_out);
     }
 
@@ -136,7 +139,7 @@ private:
         if (before.value && now.value) {
             const auto words = std::pair(valueInWords(*movement, *before.value), valueInWords(*movement, *now.value));
             if (before.device == now.device)
-                numbers(item, {}, {*before.value, *now.value}, words, scaleOf(*movement, now, m_examination));
+                numbers(item, {}, {*before.value, *now.value}, words, movementScale(*movement, now, m_examination));
             else
                 m_out.push_back({item, {}, words.first, words.second, {},
                     said(QT_TRANSLATE_NOOP("Retest", "not compared: measured with two devices"))});
@@ -179,14 +182,20 @@ private:
         return out;
     }
 
-    // An ungraded 'sore' has no number to compare.
     void compare(const Finding &before, const Finding &now)
     {
         const RetestItem item = itemOf(now.place, m_atlas);
-        const auto grade = [&](const char *quality, std::optional<int> first, std::optional<int> second,
-                               const ReadingScale &scale) {
+        const auto at = [&](const char *quality) {
+            return before.spot ? tr(QT_TRANSLATE_NOOP("Retest", "%1, %2"))
+                                     .arg(tr(quality), QString::fromStdString(std::string(wordOf(spotWords, *before.spot))))
+                                     .toStdString()
+                               : said(quality);
+        };
+        const auto grade = [&](const char *quality, std::optional<int> first, std::optional<int> second, bool isUngraded) {
             if (first && second)
-                numbers(item, said(quality), {*first, *second}, {std::to_string(*first), std::to_string(*second)}, scale);
+                numbers(item, at(quality), {*first, *second}, {std::to_string(*first), std::to_string(*second)}, gradeScale());
+            else if (isUngraded && second)
+                words(item, at(quality), said(QT_TRANSLATE_NOOP("Retest", "found, without a grade")), std::to_string(*second));
         };
         const auto tender = [](const Finding &f) {
             return f.tenderness ? std::optional(f.tenderness->grade) : f.clear.tenderness ? std::optional(0) : std::nullopt;
@@ -194,10 +203,10 @@ private:
         const auto stiff = [](const Finding &f) {
             return f.restriction ? std::optional(f.restriction->grade) : f.clear.motion ? std::optional(0) : std::nullopt;
         };
-        grade(QT_TRANSLATE_NOOP("Retest", "tenderness"), tender(before), tender(now), gradeScale());
-        grade(QT_TRANSLATE_NOOP("Retest", "restriction"), stiff(before), stiff(now), gradeScale());
+        grade(QT_TRANSLATE_NOOP("Retest", "tenderness"), tender(before), tender(now), before.sore);
+        grade(QT_TRANSLATE_NOOP("Retest", "restriction"), stiff(before), stiff(now), before.stiff);
         if (before.play && now.play)
-            words(item, said(QT_TRANSLATE_NOOP("Retest", "joint play")), std::to_string(before.play->grade),
+            words(item, at(QT_TRANSLATE_NOOP("Retest", "joint play")), std::to_string(before.play->grade),
                 std::to_string(now.play->grade));
     }
 
@@ -225,6 +234,8 @@ std::vector<RetestItem> toRetest(const Visit &visit, const Examination &examinat
     for (const Finding &f : visit.findings)
         if (f.isFound() && !isJoint(f) && f.tendernessGrade() > 0)
             add(itemOf(f.place, atlas));
+    if (painBefore(visit))
+        out.push_back(painItem());
     return out;
 }
 

@@ -15,13 +15,15 @@ namespace raphe {
 /// What is to be examined again.
 struct RetestItem {
     MomentKind kind{};
-    std::string id; // of the structure, the movement or the test
+    std::string id; // of the structure, the movement or the test; empty: the pain of the first complaint
     Side side{};
     std::string name; // 'RIGHT piriformis'
+    [[nodiscard]] bool isPain() const { return id.empty(); }
     bool operator==(const RetestItem &) const = default;
 };
 
-/// The marked movement or test, then joints that did not move well, then sore places, each once and in the order of examination.
+/// The marked movement or test, then joints that did not move well, then sore places, each once and in the order of examination;
+/// at last how much it hurts, where that was told.
 [[nodiscard]] std::vector<RetestItem> toRetest(const Visit &visit, const Examination &examination, const Atlas &atlas);
 /// Those of it that were not; it is said.
 [[nodiscard]] std::vector<RetestItem> notRetested(const Visit &visit, const Examination &examination, const Atlas &atlas);

@@ -153,6 +153,19 @@ void TreatmentRun::back(const Now &now)
     makeReady(now.at);
 }
 
+void TreatmentRun::add(TreatmentStep step, const Now &now)
+{
+    m_treatment.ahead.insert(m_treatment.ahead.begin(), std::move(step));
+    if (m_phase == Phase::Ready || m_phase == Phase::Over)
+        makeReady(now.at);
+}
+
+void TreatmentRun::addPast(TreatmentStep step)
+{
+    const auto end = m_phase == Phase::Working ? m_treatment.steps.end() - 1 : m_treatment.steps.end();
+    m_treatment.steps.insert(end, std::move(step)); // what is worked stays the last
+}
+
 void TreatmentRun::skip(const Now &now)
 {
     if (m_phase != Phase::Ready)

@@ -56,6 +56,10 @@ public:
     /// Begins the step that is ready, or ends the one that is worked. Reads what holds first; a step that is stopped is skipped.
     void advance(const Now &now);
     void back(const Now &now);
+    /// Work off the plan: it stands before what is ahead.
+    void add(TreatmentStep step, const Now &now);
+    /// Work off the plan that is over already, with its time; how much of it was done is still to be said.
+    void addPast(TreatmentStep step);
     /// The step that is ready is left out.
     void skip(const Now &now);
     /// The clock stands until goOn() or end().

@@ -6,6 +6,7 @@
 
 #include <QLabel>
 #include <QLineEdit>
+#include <QMessageBox>
 #include <QTextBrowser>
 
 namespace raphe::test {
@@ -65,6 +66,33 @@ TEST_F(LineBarTest, KeyLTakesTheLineAndEnterRecordsAllAsOneStep)
     EXPECT_TRUE(session().visit().measures.empty());
     QTest::keyClick(&line(), Qt::Key_Up);
     EXPECT_TRUE(line().text().startsWith(QStringLiteral("r glute max"))) << "the line before comes back";
+}
+
+TEST_F(LineBarTest, WorkOffThePlanIsLoggedWithItsSideAndTime)
+{
+    session().setCautions({});
+    session().setClock([] { return QTime(10, 30, 0); });
+    window().bodyView(View::Back).setFocus();
+    key(Qt::Key_L);
+    type("did left soleus gliding strokes 2 min");
+    EXPECT_EQ(chips(QStringLiteral("read")), QStringList{QStringLiteral("Left soleus: gliding strokes along the fibres, 2 min")});
+    enter();
+    if (auto *asked = qobject_cast<QMessageBox *>(QApplication::activeModalWidget()))
+        ADD_FAILURE() << asked->text().toStdString();
+    const auto &steps = session().visit().treatment.steps;
+    ASSERT_EQ(steps.size(), 1U);
+    EXPECT_EQ(steps[0].place, (Place{StructureId{"soleus"}, Side::Left}));
+    EXPECT_EQ(steps[0].technique, "gliding");
+    EXPECT_EQ(steps[0].seconds, 120);
+    EXPECT_EQ(steps[0].began, "10:28:00");
+    EXPECT_EQ(steps[0].done, StepDone::Done);
+    EXPECT_EQ(stored().treatment, session().visit().treatment);
+    EXPECT_TRUE(findings().empty()) << "it is no finding";
+    EXPECT_EQ(line().text(), QString());
+    type("did soleus gliding strokes 2 min");
+    enter();
+    EXPECT_EQ(steps.size(), 1U) << "the side is asked";
+    ASSERT_NE(answer(QStringLiteral("right")), nullptr);
 }
 
 TEST_F(LineBarTest, WhatIsOpenIsAskedAndAnsweredByAButton)

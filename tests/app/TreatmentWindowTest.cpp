@@ -2,16 +2,20 @@
 // end.
 #include "tests/app/Window.h"
 
+#include "app/raphe/treatment/AdverseForm.h"
 #include "app/raphe/treatment/LogPage.h"
 #include "app/raphe/treatment/PlacePicture.h"
 #include "app/raphe/treatment/StepView.h"
 #include "app/raphe/treatment/StopPage.h"
 #include "app/raphe/treatment/TreatmentWindow.h"
+#include "app/raphe/treatment/WorkPicker.h"
 
 #include <QCheckBox>
+#include <QDoubleSpinBox>
 #include <QLabel>
 #include <QPointer>
 #include <QSignalSpy>
+#include <QSpinBox>
 
 #include <algorithm>
 #include <cstdio>
@@ -156,7 +160,7 @@ TEST_F(TreatmentOfVisit, HeldForTwoSecondsItStopsAndNoPedalGoesOn)
     EXPECT_FALSE(buttonOf(page<StopPage>(), "None of these: go on").isEnabled());
     QTest::mouseClick(&buttonOf(page<StopPage>(), "End the treatment and record it"), Qt::LeftButton);
     ASSERT_EQ(stored().treatment.events.size(), 1U);
-    EXPECT_EQ(stored().treatment.events[0].signs, (std::vector<std::string>{StopPage::signs()[0]}));
+    EXPECT_EQ(stored().treatment.events[0].signs, (std::vector<std::string>{AdverseForm::signs()[0]}));
     EXPECT_EQ(run().phase(), TreatmentRun::Phase::Over);
 }
 
@@ -214,6 +218,118 @@ TEST_F(TreatmentOfVisit, TheSideIsChangedByItsOwnKeyAndSaidAloud)
     EXPECT_EQ(run().current()->place.side, Side::Right);
     EXPECT_TRUE(says(page<StepView>(), QStringLiteral("RIGHT")));
     EXPECT_TRUE(treatment().said().back().startsWith(QStringLiteral("RIGHT")));
+}
+
+// A screen of 24 inches, 16 to 9, is 299 mm high (0.49 times its diagonal).
+TEST_F(TreatmentOfVisit, CapitalsAreTwelveMillimetresHighOnAScreenOf24Inches)
+{
+    constexpr double screenHeight = 298.9;
+    m_treatment->resize(1920, 1080);
+    begin(1);
+    QTest::qWait(50);
+    const auto labels = page<StepView>().findChildren<QLabel *>();
+    int seen = 0;
+    for (const QLabel *label : labels) {
+        if (!label->isVisible() || label->text().isEmpty())
+            continue;
+        ++seen;
+        const double height = QFontMetricsF(label->font()).capHeight() * screenHeight / page<StepView>().height();
+        EXPECT_GE(height, 12) << label->text().toStdString();
+        EXPECT_LE(label->heightForWidth(label->width()), label->height() + 1) << "cut off: " << label->text().toStdString();
+    }
+    EXPECT_GE(seen, 7);
+}
+
+TEST_F(TreatmentOfVisit, TheLongestCautionCanBeRead)
+{
+    std::string longest;
+    for (const CautionRule &rule : session().adviser().rules().rules())
+        if (rule.reason.size() > longest.size())
+            longest = rule.reason;
+    longest += " What lies here: axillary artery, brachial plexus, median nerve, ulnar nerve, radial nerve, long thoracic nerve.";
+    TreatmentLog log;
+    log.ahead = run().treatment().ahead;
+    const TreatmentRun held(log, [&](const TreatmentStep &) {
+        return std::vector<CautionVerdict>{{{}, {}, Verdict::Adapt, longest, "a-rule", {}, {}}};
+    });
+    StepView view(session(), Theme::light());
+    view.resize(1920, 1080);
+    view.QWidget::show();
+    view.show(held, {});
+    QTest::qWait(50);
+    EXPECT_TRUE(says(view, QString::fromStdString(longest)));
+    for (const QLabel *label : view.findChildren<QLabel *>())
+        if (label->isVisible())
+            EXPECT_LE(label->heightForWidth(label->width()), label->height() + 1) << label->text().toStdString();
+    EXPECT_LE(view.minimumSizeHint().height(), 1080);
+}
+
+TEST_F(TreatmentOfVisit, ATouchMovesOnOnlyWhenItIsSwitchedOn)
+{
+    const int first = begin(1);
+    const auto touch = [&](int second) {
+        until(second);
+        QTest::mousePress(m_treatment, Qt::LeftButton, {}, {40, 40});
+        m_now += 100ms;
+        QTest::mouseRelease(m_treatment, Qt::LeftButton, {}, {40, 40});
+        until(second + 2);
+    };
+    touch(first + 20);
+    EXPECT_EQ(run().phase(), TreatmentRun::Phase::Working);
+    m_settings.setTouches(true);
+    touch(first + 40);
+    m_settings.setTouches(false);
+    EXPECT_EQ(run().phase(), TreatmentRun::Phase::Ready);
+    EXPECT_EQ(log().steps.size(), 1U);
+}
+
+TEST_F(TreatmentOfVisit, WorkOffThePlanComesInTwoPresses)
+{
+    const int first = begin(1);
+    until(first + 10);
+    QTest::keyClick(m_treatment, Qt::Key_O);
+    ASSERT_TRUE(page<WorkPicker>().isVisible());
+    QTest::mouseClick(&buttonOf(page<WorkPicker>(), "Left soleus"), Qt::LeftButton);
+    QTest::mouseClick(&buttonOf(page<WorkPicker>(), "Gliding strokes along the fibres"), Qt::LeftButton);
+    ASSERT_TRUE(page<StepView>().isVisible());
+    EXPECT_EQ(run().phase(), TreatmentRun::Phase::Working) << "the step that is worked goes on";
+    ASSERT_EQ(log().ahead.size(), 2U);
+    EXPECT_EQ(log().ahead[0].place, (Place{StructureId{"soleus"}, Side::Left}));
+    EXPECT_EQ(log().ahead[0].technique, "gliding");
+
+    pedal(first + 50);
+    QTest::keyClick(m_treatment, Qt::Key_N);
+    QTest::keyClick(m_treatment, Qt::Key_N);
+    ASSERT_TRUE(page<LogPage>().isVisible()) << "both were left out by their key";
+    QTest::mouseClick(&buttonOf(page<LogPage>(), "Something else was done"), Qt::LeftButton);
+    QTest::mouseClick(&buttonOf(page<WorkPicker>(), "Left latissimus dorsi"), Qt::LeftButton);
+    QTest::mouseClick(&buttonOf(page<WorkPicker>(), "Held position of ease"), Qt::LeftButton);
+    ASSERT_TRUE(page<LogPage>().isVisible());
+    ASSERT_EQ(log().steps.size(), 4U);
+    EXPECT_FALSE(log().steps[3].done) << "how much of it was done is still to be said";
+    page<LogPage>().findChild<QSpinBox *>()->setValue(3);
+    QTest::mouseClick(&buttonOf(page<LogPage>(), "It was so"), Qt::LeftButton);
+    EXPECT_EQ(stored().treatment.steps[3].seconds, 180);
+    EXPECT_EQ(stored().treatment.steps[3].done, StepDone::Done);
+    EXPECT_EQ(stored().treatment.steps[1].done, StepDone::Skipped);
+}
+
+TEST_F(TreatmentOfVisit, TheSuctionOfCupsIsAsked)
+{
+    TreatmentLog cups;
+    cups.steps.resize(1);
+    cups.steps[0].place = {StructureId{"latissimus-dorsi"}, Side::Left};
+    cups.steps[0].technique = "cups-gliding";
+    cups.steps[0].planned = 120;
+    cups.steps[0].began = "10:00:00";
+    cups.steps[0].seconds = 120;
+    LogPage log(session());
+    log.show(cups);
+    EXPECT_FALSE(log.confirmed().steps[0].kPa) << "nobody said it";
+    log.findChild<QDoubleSpinBox *>()->setValue(20);
+    log.QWidget::show();
+    EXPECT_TRUE(says(log, QStringLiteral("2 min under cups, 20 kPa at most.")));
+    EXPECT_EQ(log.confirmed().steps[0].kPa, 20);
 }
 
 TEST_F(TreatmentOfVisit, NoNameIsShownAndNothingTakesATouch)

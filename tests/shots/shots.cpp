@@ -3,7 +3,9 @@
 #include "app/raphe/intake/CautionsDialog.h"
 #include "app/raphe/intake/DecisionDialog.h"
 #include "app/raphe/intake/WarningsDialog.h"
+#include "app/raphe/treatment/LogPage.h"
 #include "app/raphe/treatment/TreatmentWindow.h"
+#include "app/raphe/treatment/WorkPicker.h"
 #include "app/words/ErrorText.h"
 #include "core/anatomy/MarkPoint.h"
 #include "core/record/VisitJson.h"
@@ -235,7 +237,53 @@ private:
             if (button->text().startsWith(QStringLiteral("End")))
                 button->click();
         saveDialog(treatment, "27-treatment-log");
+        treatment.findChild<LogPage *>()->otherWanted();
+        auto *other = treatment.findChild<WorkPicker *>();
+        other->choosePlace({StructureId{"latissimus-dorsi"}, Side::Left});
+        saveDialog(treatment, "49-something-else");
+        session.setTreatment(treatment.findChild<LogPage *>()->confirmed());
+        saveAfter(window, session);
         session.setTreatment({});
+        session.setRetested({});
+        session.setClosing({});
+    }
+
+    // What is examined again, before and after it was answered, and the close.
+    void saveAfter(MainWindow &window, VisitSession &session)
+    {
+        window.resize(1440, 900);
+        window.showMiddle(MainWindow::Middle::Retest);
+        save(window, "28-retest-hidden");
+        Retested again;
+        for (const Finding &finding : session.visit().findings) {
+            if (!finding.isFound() || !finding.tenderness)
+                continue;
+            Finding now;
+            now.place = finding.place;
+            now.spot = finding.spot;
+            now.at = finding.at;
+            now.tenderness = Tenderness{std::max(0, finding.tenderness->grade - 2)};
+            again.findings.push_back(now);
+        }
+        if (again.findings.size() > 1)
+            again.findings.pop_back(); // one is left, and said to be
+        session.setRetested(again);
+        save(window, "29-retest");
+        Closing closing;
+        const HomeAdvice &library = session.homeAdvice();
+        for (const char *id : {"walk-a-little", "move-the-low-back"})
+            closing.advice.push_back({id, library.find(id)->title, library.find(id)->text + "\n" + library.find(id)->stop});
+        closing.isTold = true;
+        closing.goals = {{"Carry the shopping up two floors", "", false}};
+        closing.plan = CarePlan{session.visit().date, 4, 7, "Sleeps through; carries the shopping"};
+        closing.impression.text = "Buttock and broad back muscle of the other side, after lifting";
+        session.setClosing(closing);
+        window.showMiddle(MainWindow::Middle::Close);
+        save(window, "50-close");
+        window.resize(1280, 800);
+        save(window, "51-close-small");
+        window.showMiddle(MainWindow::Middle::Body);
+        window.resize(1440, 1200);
     }
 
     void saveIntake(MainWindow &window, VisitSession &session)

@@ -29,12 +29,17 @@ public:
     /// A patient without a record: opens the list, writes name, birth date and a medicine, and stands in the first visit's
     /// intake.
     void newPatient();
+    /// A patient who was here before: finds the name in the list, asks who it is, and stands in the newest visit (CareHands.cpp).
+    void greet(const QString &name);
     /// Everything that intake asks of a first visit, without a warning sign.
     void firstVisit();
     /// A new visit of a patient who was here before, and all is as it was but the numbers.
     void followUp();
     /// Movements, joints, tests and palpation of the low back and pelvis, where it hurts on the right.
     void examine();
+    /// By mouse and pedal, without a letter typed: a little of the examination of a follow-up visit, its plan, treatment, retest,
+    /// close and signature (CareHands.cpp). Stands in the examination before, in the signed visit after.
+    void careAndSign();
 
 private:
     void press(QWidget *in, const QString &button);
@@ -53,6 +58,10 @@ private:
     void consent();
     /// A part of the sheet: movements, joints, tests.
     void part(QWidget &page, int index);
+    void feel(const Place &place, const QString &grade);
+    void treatByPedal();
+    void retest();
+    void close();
 
     MainWindow &m_window;
     By m_by;

@@ -6,6 +6,7 @@
 #include "app/words/LineQuestionText.h"
 #include "core/document/VisitMap.h"
 #include "core/examination/RecordWords.h"
+#include "core/treatment/WorkWords.h"
 
 #include <QApplication>
 #include <QHBoxLayout>
@@ -81,6 +82,7 @@ LineBar::LineBar(VisitSession &session, QWidget *parent)
     connect(m_line, &QLineEdit::returnPressed, this, &LineBar::recordAll);
     connect(record, &QPushButton::clicked, this, &LineBar::recordAll);
     connect(help, &QPushButton::clicked, this, &LineBar::helpWanted);
+    connect(&session, &VisitSession::treatmentChanged, this, &LineBar::noteWork);
     connect(&session, &VisitSession::visitOpened, this, [this] {
         if (std::exchange(m_visit, m_session.visitId()) == m_session.visitId())
             return; // shown anew
@@ -104,7 +106,18 @@ std::string LineBar::text() const
 
 void LineBar::readAgain()
 {
-    m_reading = readLine(text(), m_session.lineWords());
+    m_handedOver.reset();
+    m_work.reset();
+    if (isWorkLine(text(), m_session.lineWords())) {
+        m_work = readWorkLine(text(), m_session.lineWords(), m_session.handTechniques());
+        m_reading = {};
+        for (const LineMistake &mistake : m_work->mistakes)
+            m_reading.chips.push_back({mistake.begin, mistake.end, mistake});
+        for (const LineQuestion &question : m_work->questions)
+            m_reading.chips.push_back({question.begin, question.end, question});
+    } else {
+        m_reading = readLine(text(), m_session.lineWords());
+    }
     offer();
 }
 
@@ -116,8 +129,7 @@ void LineBar::offer()
         delete item->widget(); // none of them is at work: their clicks come by the queue
         delete item;
     }
-    for (const LineChip &chip : m_reading.chips)
-        addChip(chip);
+    addChips();
     const auto cursor = static_cast<std::size_t>(m_line->text().left(m_line->cursorPosition()).toUtf8().size());
     m_completions = m_line->text().isEmpty() ? std::vector<LineCompletion>{}
                                              : completions(text(), cursor, m_session.lineWords(), completionsAtMost);
@@ -132,6 +144,21 @@ void LineBar::offer()
     m_read->updateGeometry();
     if (hadFocus)
         m_line->setFocus();
+}
+
+void LineBar::addChips()
+{
+    if (m_work && m_work->step)
+        m_chips->addWidget(chipLabel(inWords(*m_work->step), "read"));
+    for (const LineChip &chip : m_reading.chips)
+        addChip(chip);
+    if (m_work && !m_work->problem.empty())
+        m_chips->addWidget(chipLabel(QString::fromStdString(m_work->problem), "ask"));
+}
+
+QString LineBar::inWords(const TreatmentStep &step) const
+{
+    return capitalised(QString::fromStdString(stepInWords(step, m_session.handTechniques(), *m_session.knowledge().atlas)));
 }
 
 QString LineBar::inWords(const LineChip &chip) const
@@ -193,8 +220,16 @@ void LineBar::recordAll()
         Q_EMIT told(tr("Nothing is recorded yet: answer what is asked, or mend what was not read."));
         return;
     }
+    if (m_work && !m_work->step) {
+        Q_EMIT told(QString::fromStdString(m_work->problem));
+        return;
+    }
     if (m_session.visitId() == 0 || m_session.isReadOnly()) {
         Q_EMIT told(tr("This visit cannot be changed."));
+        return;
+    }
+    if (m_work) {
+        recordWork();
         return;
     }
     std::vector<Measure> measures = m_reading.measures();
@@ -207,10 +242,37 @@ void LineBar::recordAll()
     }
     const bool isNew =
         m_session.record(m_reading.findings(), measures, tr("typed: %1", "undo step").arg(m_line->text().left(40)));
+    emptyLine();
+    Q_EMIT told(isNew ? tr("Recorded. Undo takes it back.") : tr("All of it was recorded already."));
+}
+
+// The log may take it only after a caution was read: the line stands until it is there, and is not handed over twice.
+void LineBar::recordWork()
+{
+    const TreatmentStep step = *m_work->step;
+    m_handedOver = step;
+    m_loggedBefore = m_session.visit().treatment.steps.size();
+    m_session.addWork(step);
+}
+
+void LineBar::noteWork()
+{
+    const auto &steps = m_session.visit().treatment.steps;
+    const bool isLogged = m_handedOver && steps.size() > m_loggedBefore && steps.back().place == m_handedOver->place
+        && steps.back().technique == m_handedOver->technique && steps.back().seconds == m_handedOver->seconds
+        && steps.back().kPa == m_handedOver->kPa;
+    if (!isLogged)
+        return;
+    const QString work = inWords(steps.back());
+    emptyLine();
+    Q_EMIT told(tr("Logged. %1.", "side, structure, technique, time").arg(work));
+}
+
+void LineBar::emptyLine()
+{
     m_earlier.push_back(text());
     m_back = 0;
     m_line->setText({}); // unlike clear() it leaves nothing to undo: Ctrl+Z is the visit's
-    Q_EMIT told(isNew ? tr("Recorded. Undo takes it back.") : tr("All of it was recorded already."));
 }
 
 // Up brings back what was recorded before, down goes forth again and then to what is offered or asked; Escape empties the line.

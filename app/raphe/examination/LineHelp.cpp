@@ -11,11 +11,11 @@ namespace raphe {
 
 LineHelp::LineHelp(QWidget *parent) : QDialog(parent)
 {
-    setWindowTitle(tr("How findings are typed"));
+    setWindowTitle(tr("How findings and work are typed"));
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(16, 16, 16, 16);
     auto *page = new QTextBrowser;
-    page->setAccessibleName(tr("How findings are typed"));
+    page->setAccessibleName(tr("How findings and work are typed"));
     QFile file(QStringLiteral(":/language/help-en.md"));
     if (file.open(QIODevice::ReadOnly))
         page->setMarkdown(QString::fromUtf8(file.readAll()));

@@ -1,4 +1,4 @@
-// The page that says how findings are typed (resources/language/help-en.md).
+// The page that says how findings and work are typed (resources/language/help-en.md).
 #pragma once
 
 #include <QDialog>

@@ -1,8 +1,10 @@
 #include "app/raphe/examination/PedalsDialog.h"
 
+#include "app/raphe/Style.h"
 #include "app/raphe/WrappedLabel.h"
 #include "app/raphe/practice/FormParts.h"
 
+#include <QCheckBox>
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QPushButton>
@@ -39,6 +41,10 @@ PedalsDialog::PedalsDialog(Settings &settings, QWidget *parent)
         column->addLayout(labelled(names[i], m_fields[i]));
     }
     column->addWidget(m_message);
+    m_touches = new QCheckBox(tr("Touching the treatment screen moves on too"));
+    m_touches->setMinimumHeight(touchTarget);
+    m_touches->setChecked(settings.touches());
+    column->addWidget(m_touches);
     auto *row = new QHBoxLayout;
     row->addStretch(1);
     QPushButton *leave = pushButton(tr("Leave"));
@@ -80,6 +86,7 @@ void PedalsDialog::accept()
 {
     for (std::size_t i = 0; i < 2; ++i)
         m_settings.setPedalKey(both[i], m_keys[i]);
+    m_settings.setTouches(m_touches->isChecked());
     QDialog::accept();
 }
 

@@ -6,6 +6,7 @@
 
 #include <QDialog>
 
+class QCheckBox;
 class QPushButton;
 
 namespace raphe {
@@ -30,6 +31,7 @@ private:
     int m_keys[2];
     QPushButton *m_fields[2];
     WrappedLabel *m_message;
+    QCheckBox *m_touches;
     QPushButton *m_save;
 };
 

@@ -119,18 +119,4 @@ bool SheetRow::isUnread(const ChoiceRow &row)
     return true;
 }
 
-bool SheetRow::isWrong(const QLineEdit *line)
-{
-    return line->property("wrong").toBool();
-}
-
-void SheetRow::setWrong(QLineEdit *line, bool isWrong)
-{
-    if (SheetRow::isWrong(line) == isWrong)
-        return;
-    line->setProperty("wrong", isWrong);
-    line->style()->unpolish(line);
-    line->style()->polish(line);
-}
-
 } // namespace raphe

@@ -48,9 +48,6 @@ protected:
     [[nodiscard]] virtual std::vector<CautionVerdict> verdictsAt(const Cautions &cautions, Side side) const = 0;
     /// What was typed on a row of choices is none of them: it is told and nothing is recorded.
     [[nodiscard]] bool isUnread(const ChoiceRow &row);
-    /// What cannot be is shown in the line, and is not recorded.
-    static void setWrong(QLineEdit *line, bool isWrong);
-    [[nodiscard]] static bool isWrong(const QLineEdit *line);
 
     VisitSession &m_session;
 

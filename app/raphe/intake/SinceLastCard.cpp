@@ -32,6 +32,7 @@ SinceLastCard::SinceLastCard(VisitSession &session, QWidget *parent)
     : QWidget(parent),
       m_session(session),
       m_title(new WrappedLabel),
+      m_left(new WrappedLabel),
       m_course(new ChoiceRow(tr("Since the last visit"), {tr("Better"), tr("The same"), tr("Worse")})),
       m_reaction(new ChoiceRow(tr("In the two days after it"), {tr("Nothing unusual"), tr("Sore, and it passed"), tr("Bad")})),
       m_reactionTold(new TextBlock(tr("What came of the last treatment, in their words"), 1)),
@@ -45,7 +46,9 @@ SinceLastCard::SinceLastCard(VisitSession &session, QWidget *parent)
     m_title->setProperty("role", QStringLiteral("head"));
     m_title->setTextFormat(Qt::PlainText);
     m_places->setTextFormat(Qt::PlainText);
+    m_left->setTextFormat(Qt::PlainText);
     column->addWidget(m_title);
+    column->addWidget(m_left);
     column->addWidget(m_course);
     column->addLayout(labelled(m_reaction->accessibleName(), m_reaction));
     m_reactionTold->setPlaceholderText(m_reactionTold->accessibleName());
@@ -78,6 +81,7 @@ void SinceLastCard::showVisit()
     setEnabled(!m_session.isReadOnly());
     const SinceLast now = m_session.visit().sinceLast.value_or(SinceLast{});
     m_title->say(tr("Since the visit of %1").arg(dayWords(before->date)));
+    showLeft();
     m_course->give(indexOf(now.course));
     m_reaction->give(indexOf(now.reaction));
     m_reactionTold->setVisible(now.reaction && *now.reaction != Reaction::None);
@@ -86,6 +90,18 @@ void SinceLastCard::showVisit()
     showPromises();
     showPlaces();
     m_filling = false;
+}
+
+void SinceLastCard::showLeft()
+{
+    QStringList lines;
+    for (const std::string &line : m_session.visit().focus)
+        lines << tr("For today: %1").arg(QString::fromStdString(line));
+    if (const auto &call = m_session.lastVisit()->closing.call)
+        lines << (call->made.empty() ? tr("A call was planned for %1; nothing is written down of it.").arg(dayWords(call->due))
+                                     : tr("Called on %1: %2").arg(dayWords(call->made), QString::fromStdString(call->told)));
+    m_left->setVisible(!lines.isEmpty());
+    m_left->say(lines.join(QLatin1Char('\n')));
 }
 
 void SinceLastCard::showPromises()

@@ -29,12 +29,14 @@ private:
     void showVisit();
     void showPlaces();
     void showPromises();
+    void showLeft();
     void confirmAll();
     [[nodiscard]] SinceLast told() const;
     void typed();
 
     VisitSession &m_session;
     WrappedLabel *m_title;
+    WrappedLabel *m_left; // for today, by the last visit
     ChoiceRow *m_course;
     ChoiceRow *m_reaction;
     TextBlock *m_reactionTold;

@@ -4,9 +4,11 @@
 #include "app/raphe/WrappedLabel.h"
 #include "app/words/ErrorText.h"
 
+#include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
+#include <QStyle>
 #include <QVBoxLayout>
 
 namespace raphe {
@@ -77,6 +79,20 @@ QPushButton *toggleButton(const QString &text, const QString &about)
     button->setToolTip(about);
     button->setStyleSheet(QStringLiteral("padding-left: 5px; padding-right: 5px;"));
     return button;
+}
+
+void setWrong(QLineEdit *line, bool isWrong)
+{
+    if (raphe::isWrong(line) == isWrong)
+        return;
+    line->setProperty("wrong", isWrong);
+    line->style()->unpolish(line);
+    line->style()->polish(line);
+}
+
+bool isWrong(const QLineEdit *line)
+{
+    return line->property("wrong").toBool();
 }
 
 QScrollArea *scrolled(QWidget *page)

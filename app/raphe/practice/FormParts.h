@@ -10,6 +10,7 @@
 
 class QBoxLayout;
 class QLabel;
+class QLineEdit;
 class QPushButton;
 class QScrollArea;
 class QVBoxLayout;
@@ -29,6 +30,9 @@ class WrappedLabel;
 [[nodiscard]] QPushButton *pushButton(const QString &text);
 /// A small button that stays down; `about` names it and is its tip.
 [[nodiscard]] QPushButton *toggleButton(const QString &text, const QString &about);
+/// What cannot be is shown in the line.
+void setWrong(QLineEdit *line, bool isWrong);
+[[nodiscard]] bool isWrong(const QLineEdit *line);
 /// The page in an area that scrolls up and down when the screen is too small for it. Belongs to the caller's layout.
 [[nodiscard]] QScrollArea *scrolled(QWidget *page);
 /// The lines of a text that are not blank, without the spaces around them.

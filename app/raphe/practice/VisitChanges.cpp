@@ -185,6 +185,8 @@ VisitChanges visitChanges(
         others << tr("What was done in the treatment is another.");
     if (before.retested != after.retested)
         others << tr("What was examined again is another.");
+    if (before.closing != after.closing || before.focus != after.focus)
+        others << tr("How the visit was closed, or what was left for the next one, is another.");
     if (changes.areNone() && before != after)
         others << tr("Something else was changed.");
     return changes;

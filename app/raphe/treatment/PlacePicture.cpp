@@ -14,7 +14,10 @@ namespace {
 // The place and what is around it: so many times its own extent, and no less than this, in 1/1000 of stature.
 constexpr double timesItsExtent = 2.2;
 constexpr double leastExtent = 220;
-constexpr double letterScale = 2; // letters of the sides, for two metres
+// Letters of the sides and the name of the view, of a picture of this height: their capitals are 12 mm high on a screen of 24
+// inches.
+constexpr double letterScale = 4.7;
+constexpr double letterHeight = 1080;
 
 } // namespace
 
@@ -75,8 +78,9 @@ void PlacePicture::paintEvent(QPaintEvent * /*event*/)
         m_art->paintLayers(painter, m_theme, look);
         m_art->paintHighlights(painter, m_theme, look);
         painter.restore();
-        painter.scale(letterScale, letterScale);
-        BodyView::paintSideLetters(painter, m_theme, m_art->drawing(), m_art->facing(), QSizeF(size()) / letterScale, false);
+        const double scale = letterScale * height() / letterHeight;
+        painter.scale(scale, scale);
+        BodyView::paintSideLetters(painter, m_theme, m_art->drawing(), m_art->facing(), QSizeF(size()) / scale, false);
     }
     QPainter(this).drawPixmap(0, 0, m_painted);
 }

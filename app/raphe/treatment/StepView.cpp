@@ -49,10 +49,10 @@ StepView::StepView(VisitSession &session, const Theme &theme, QWidget *parent)
     m_count = line(smallestShare, false);
     m_side = line(0.17, true);
     m_place = line(0.075, true);
-    m_technique = line(0.055, false);
+    m_technique = line(0.06, false);
     m_position = line(smallestShare, false);
     m_clock = line(0.15, true);
-    m_notice = line(0.05, true);
+    m_notice = line(smallestShare, true);
     m_next = line(smallestShare, false);
     m_count->setStyleSheet(QStringLiteral("color: %1;").arg(theme.quiet.name()));
     m_next->setStyleSheet(QStringLiteral("color: %1;").arg(theme.quiet.name()));
@@ -131,6 +131,9 @@ void StepView::tick(const TreatmentRun &run, TreatmentRun::Time now)
     const TreatmentStep *step = run.current();
     if (!step)
         return;
+    const bool isReading = run.toRead() != nullptr; // what holds fills the screen until it is read
+    for (QWidget *aside : {static_cast<QWidget *>(m_body), static_cast<QWidget *>(m_clock), static_cast<QWidget *>(m_position)})
+        aside->setVisible(!isReading);
     const QString worked = clockOf(run.seconds(now));
     m_clock->setText(step->planned > 0 ? tr("%1 of %2", "two times").arg(worked, clockOf(step->planned)) : worked);
     m_clock->setStyleSheet(

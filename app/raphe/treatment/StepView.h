@@ -29,8 +29,9 @@ public:
     /// What was heard last: 'EASED'.
     void echo(const QString &words);
 
-    /// The height of the smallest letters is this share of the view's height: 12 mm of some 300 mm on a screen of 24 inches.
-    static constexpr double smallestShare = 0.045;
+    /// The size of the smallest letters is this share of the view's height: then capitals are 12 mm of some 300 mm high on a
+    /// screen of 24 inches.
+    static constexpr double smallestShare = 0.057;
 
 protected:
     void resizeEvent(QResizeEvent *event) override;

@@ -5,13 +5,11 @@
 
 #include <QWidget>
 
-#include <vector>
-
-class QCheckBox;
-class QLineEdit;
 class QPushButton;
 
 namespace raphe {
+
+class AdverseForm;
 
 class StopPage : public QWidget {
     Q_OBJECT
@@ -23,8 +21,6 @@ public:
     void begin();
     /// What was ticked and told; without a time.
     [[nodiscard]] AdverseEvent told() const;
-    /// In the order of the list: ids that stand in the record.
-    [[nodiscard]] static std::vector<std::string> signs();
 
 Q_SIGNALS:
     /// Nothing was the matter.
@@ -34,9 +30,7 @@ Q_SIGNALS:
 private:
     void tellButtons();
 
-    std::vector<QCheckBox *> m_signs;
-    QLineEdit *m_told;
-    QLineEdit *m_answer;
+    AdverseForm *m_form;
     QPushButton *m_goOn;
     QPushButton *m_end;
 };

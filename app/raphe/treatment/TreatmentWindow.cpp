@@ -4,15 +4,20 @@
 #include "app/raphe/treatment/LogPage.h"
 #include "app/raphe/treatment/StepView.h"
 #include "app/raphe/treatment/StopPage.h"
+#include "app/raphe/treatment/WorkPicker.h"
 #include "core/treatment/Gate.h"
 
+#include <QApplication>
 #include <QElapsedTimer>
 #include <QKeyEvent>
+#include <QMessageBox>
+#include <QMouseEvent>
 #include <QStackedWidget>
 #include <QTime>
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <utility>
 
 namespace raphe {
@@ -41,7 +46,8 @@ TreatmentWindow::TreatmentWindow(
       m_pages(new QStackedWidget),
       m_step(new StepView(session, theme)),
       m_stop(new StopPage),
-      m_log(new LogPage(session))
+      m_log(new LogPage(session)),
+      m_other(new WorkPicker(session))
 {
     setAttribute(Qt::WA_DeleteOnClose);
     setWindowTitle(QStringLiteral("Raphe")); // no name of a patient
@@ -53,7 +59,8 @@ TreatmentWindow::TreatmentWindow(
     };
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
-    for (QWidget *page : {static_cast<QWidget *>(m_step), static_cast<QWidget *>(m_stop), static_cast<QWidget *>(m_log)})
+    for (QWidget *page : {static_cast<QWidget *>(m_step), static_cast<QWidget *>(m_stop), static_cast<QWidget *>(m_log),
+             static_cast<QWidget *>(m_other)})
         m_pages->addWidget(page);
     column->addWidget(m_pages);
     connect(m_stop, &StopPage::goOnWanted, this, [this] {
@@ -71,12 +78,14 @@ TreatmentWindow::TreatmentWindow(
         m_session.setTreatment(m_log->confirmed());
         QDialog::accept();
     });
+    connect(m_log, &LogPage::otherWanted, this, &TreatmentWindow::showOther);
+    connect(m_other, &WorkPicker::chosen, this, &TreatmentWindow::takeOther);
+    connect(m_other, &WorkPicker::left, this, [this] { showPage(); });
     connect(&session, &VisitSession::intakeChanged, this, [this] {
         m_run.recheck(m_clock());
         moved();
     });
-    for (QWidget *widget : findChildren<QWidget *>())
-        widget->installEventFilter(this);
+    qApp->installEventFilter(this);
     auto *timer = new QTimer(this);
     connect(timer, &QTimer::timeout, this, &TreatmentWindow::tick);
     timer->start(tickTime);
@@ -95,6 +104,9 @@ bool TreatmentWindow::isPedal(int key) const
 bool TreatmentWindow::eventFilter(QObject *watched, QEvent *event)
 {
     const bool isPress = event->type() == QEvent::KeyPress;
+    const auto *widget = qobject_cast<QWidget *>(watched);
+    if (!widget || widget->window() != this)
+        return QDialog::eventFilter(watched, event);
     if ((isPress || event->type() == QEvent::KeyRelease) && isPedal(static_cast<QKeyEvent *>(event)->key())) {
         isPress ? keyPressEvent(static_cast<QKeyEvent *>(event)) : keyReleaseEvent(static_cast<QKeyEvent *>(event));
         return true;
@@ -117,6 +129,8 @@ void TreatmentWindow::keyPressEvent(QKeyEvent *event)
     case Qt::Key_S: return word(StepWord::Sore, tr("SORE"));
     case Qt::Key_L: return word(StepWord::Lighter, tr("LIGHTER"));
     case Qt::Key_X: m_run.changeSide(); return moved();
+    case Qt::Key_O: return showOther();
+    case Qt::Key_N: m_run.skip(m_clock()); return moved();
     default: return QDialog::keyPressEvent(event);
     }
 }
@@ -168,8 +182,76 @@ void TreatmentWindow::word(StepWord word, const QString &aloud)
     keep();
 }
 
+// While the clock of a step runs it runs on.
+void TreatmentWindow::showOther()
+{
+    m_other->begin();
+    m_pages->setCurrentWidget(m_other);
+}
+
+// During the work it comes next, behind the gate as all steps; after it, it was done.
+void TreatmentWindow::takeOther(TreatmentStep step)
+{
+    const Technique *technique = m_session.handTechniques().find(step.technique);
+    const int dose = technique ? technique->dose.seconds : 0;
+    if (m_run.phase() != TreatmentRun::Phase::Over) {
+        step.planned = dose;
+        m_run.add(std::move(step), m_clock());
+        return moved();
+    }
+    const auto held = gateOf(m_session.cautions(), m_session.handTechniques(), step);
+    const bool isStopped =
+        std::any_of(held.begin(), held.end(), [](const CautionVerdict &v) { return v.verdict == Verdict::Stop; });
+    if (isStopped || (!held.empty() && !isMinded(step, held)))
+        return;
+    step.minded = idsOf(held);
+    step.seconds = dose;
+    step.began = QTime::fromString(QString::fromStdString(m_clock().clock), QStringLiteral("HH:mm:ss"))
+                     .addSecs(-dose)
+                     .toString(QStringLiteral("HH:mm:ss"))
+                     .toStdString();
+    m_run.addPast(step);
+    m_log->append(step);
+    keep();
+    m_pages->setCurrentWidget(m_log);
+}
+
+bool TreatmentWindow::isMinded(const TreatmentStep &step, const std::vector<CautionVerdict> &held)
+{
+    QStringList reasons;
+    for (const CautionVerdict &v : held)
+        reasons << QString::fromStdString(v.reason);
+    reasons.removeDuplicates();
+    return QMessageBox::question(this, tr("Before it is logged"),
+               tr("%1\n\n%2\n\nWas this minded?", "place, what holds there")
+                   .arg(QString::fromStdString(m_session.knowledge().atlas->spoken(step.place)), reasons.join(QLatin1Char('\n'))),
+               QMessageBox::Yes | QMessageBox::No, QMessageBox::No)
+        == QMessageBox::Yes;
+}
+
+// Touching is off unless somebody switched it on.
+void TreatmentWindow::mousePressEvent(QMouseEvent *event)
+{
+    if (m_settings.touches() && m_pages->currentWidget() == m_step)
+        m_pedal.press(m_clock().at);
+    QDialog::mousePressEvent(event);
+}
+
+void TreatmentWindow::mouseReleaseEvent(QMouseEvent *event)
+{
+    if (m_settings.touches() && m_pedal.isDown())
+        act(m_pedal.release(m_clock().at));
+    QDialog::mouseReleaseEvent(event);
+}
+
 // Another step, or another page.
 void TreatmentWindow::moved()
+{
+    showPage();
+    keep();
+}
+
+void TreatmentWindow::showPage()
 {
     const TreatmentRun::Time now = m_clock().at;
     switch (m_run.phase()) {
@@ -200,7 +282,6 @@ void TreatmentWindow::moved()
         break;
     }
     }
-    keep();
 }
 
 void TreatmentWindow::keep()

@@ -21,6 +21,7 @@ class LogPage;
 class Speaker;
 class StepView;
 class StopPage;
+class WorkPicker;
 
 class TreatmentWindow : public QDialog {
     Q_OBJECT
@@ -46,12 +47,18 @@ protected:
     void keyReleaseEvent(QKeyEvent *event) override;
     void changeEvent(QEvent *event) override;
     bool eventFilter(QObject *watched, QEvent *event) override;
+    void mousePressEvent(QMouseEvent *event) override;
+    void mouseReleaseEvent(QMouseEvent *event) override;
 
 private:
     [[nodiscard]] bool isPedal(int key) const;
     void act(const std::optional<SinglePedal::Said> &said);
     void word(StepWord word, const QString &aloud);
+    void showOther();
+    void takeOther(TreatmentStep step);
+    [[nodiscard]] bool isMinded(const TreatmentStep &step, const std::vector<CautionVerdict> &held);
     void moved();
+    void showPage();
     void keep();
     void say(const QString &words);
 
@@ -65,6 +72,7 @@ private:
     StepView *m_step;
     StopPage *m_stop;
     LogPage *m_log;
+    WorkPicker *m_other;
     std::function<TreatmentRun::Now()> m_clock;
     QStringList m_said;
 };

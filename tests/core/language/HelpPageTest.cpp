@@ -1,7 +1,9 @@
 // The page that explains the typed line shows lines that are read as they stand.
 #include "tests/core/language/EnglishWords.h"
+#include "tests/core/plan/Planning.h"
 
 #include "core/anatomy/AtlasReader.h"
+#include "core/treatment/WorkLine.h"
 
 #include <gtest/gtest.h>
 
@@ -41,11 +43,18 @@ std::vector<std::string> examples()
 TEST(HelpPage, ItsExamplesAreReadWithoutAQuestion)
 {
     EXPECT_GE(examples().size(), 20U);
+    int ofWork = 0;
     for (const std::string &line : examples()) {
+        if (isWorkLine(line, test::englishWords())) {
+            EXPECT_TRUE(readWorkLine(line, test::englishWords(), test::techniques()).step) << line;
+            ++ofWork;
+            continue;
+        }
         const auto reading = test::read(line);
         EXPECT_TRUE(reading.questions().empty() && reading.mistakes().empty()) << line << ": " << test::inWords(reading);
         EXPECT_FALSE(reading.findings().empty() && reading.measures().empty()) << line;
     }
+    EXPECT_GE(ofWork, 3);
 }
 
 } // namespace

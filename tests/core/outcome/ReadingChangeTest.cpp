@@ -19,6 +19,7 @@ TEST(ReadingChange, IsBeyondTheErrorOnlyWhenItIsGreater)
 {
     EXPECT_EQ(said(100, 108, shoulder), "better by 8 degrees, within the test's error (8 degrees, Kolber 2011)");
     EXPECT_EQ(said(100, 108.1, shoulder), "better by 8.1 degrees, beyond the test's error (8 degrees, Kolber 2011)");
+    EXPECT_EQ(changeOf(8.1, 16.1, shoulder).beyond, Beyond::Within) << "the last bit of a difference is no degree";
     EXPECT_EQ(said(100, 92, shoulder), "worse by 8 degrees, within the test's error (8 degrees, Kolber 2011)");
     EXPECT_EQ(said(100, 91, shoulder), "worse by 9 degrees, beyond the test's error (8 degrees, Kolber 2011)");
     EXPECT_EQ(said(100, 100, shoulder), "no change, within the test's error (8 degrees, Kolber 2011)");

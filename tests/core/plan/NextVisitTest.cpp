@@ -48,6 +48,37 @@ Visit lastVisit()
     return visit;
 }
 
+// With everything that can be said at the end.
+Visit closedVisit()
+{
+    Visit visit = lastVisit();
+    visit.retested.pain = PainScore{2};
+    visit.focus = {"the left hip"};
+    visit.closing.advice = {{"walk-a-little", "Walk a little", "Ten minutes, twice a day."}, {{}, {}, "Put the leg up."}};
+    visit.closing.isTold = true;
+    visit.closing.focus = {"stairs", "the right hip"};
+    visit.closing.impression = {"joint of the knee", "B-12", "list of the house, 2nd edition"};
+    visit.closing.goals = {{"to sleep through", "2031-03-01", true}, {"to climb the stairs", "2031-05-01", false}};
+    visit.closing.plan = CarePlan{"2031-02-01", 6, 7, "half the pain on the stairs"};
+    visit.closing.call = LaterCall{"2031-03-03", "2031-03-03", Reaction::Sore, "for a day"};
+    return visit;
+}
+
+Visit aboutNeck(Visit visit)
+{
+    visit.complaints.front().episode = 2;
+    visit.complaints.front().text = "my neck";
+    return visit;
+}
+
+Visit reviewedAs(CareDecision decision, std::optional<CarePlan> plan)
+{
+    Visit visit = closedVisit();
+    visit.closing.plan = std::move(plan);
+    visit.closing.review = CareReview{decision, "no change in six visits"};
+    return visit;
+}
+
 Visit next(const std::vector<EarlierVisit> &earlier, std::optional<int> episode = 1)
 {
     return nextVisit(safetyRules(), record(), earlier, today, episode);
@@ -111,6 +142,87 @@ TEST(NextVisit, OneInErrorGivesNothingButTheWarningSignsOfTheDay)
     EXPECT_EQ(visit.warnings, wrong.warnings);
     EXPECT_TRUE(visit.practitioner.empty());
     EXPECT_FALSE(visit.sinceLast);
+}
+
+TEST(NextVisit, TakesOverWhatTheLastOneLeftForIt)
+{
+    Closing left;
+    left.goals = {{"to climb the stairs", "2031-05-01", false}};
+    left.plan = CarePlan{"2031-02-01", 6, 7, "half the pain on the stairs"};
+    for (const std::optional<int> episode : {std::optional(1), std::optional<int>()}) {
+        const Visit visit = next({{closedVisit(), false}}, episode);
+        EXPECT_EQ(visit.focus, (std::vector<std::string>{"stairs", "the right hip"}));
+        EXPECT_EQ(visit.closing, left) << "no advice, impression, call nor focus of the last one, and no goal that is reached";
+        EXPECT_EQ(visit.retested, Retested{});
+    }
+}
+
+TEST(NextVisit, OnlyTheNewestAboutTheComplaintLeavesSomething)
+{
+    const Visit bare = next({{lastVisit(), false}, {closedVisit(), false}});
+    EXPECT_EQ(bare.closing, Closing{}) << "it was ended at the newer one";
+    EXPECT_TRUE(bare.focus.empty());
+    Visit wrong = closedVisit();
+    wrong.closing.focus = {"of somebody else"};
+    wrong.closing.advice = {{{}, "Of somebody else", "x"}};
+    const Visit visit = next({{wrong, true}, {closedVisit(), false}});
+    EXPECT_EQ(visit.focus, closedVisit().closing.focus) << "one in error leaves nothing";
+    EXPECT_EQ(visit.sinceLast->promises.back().task, "Put the leg up.");
+}
+
+TEST(NextVisit, AsksAboutWhatWasGivenToDoAtHome)
+{
+    const Visit visit = next({{closedVisit(), false}});
+    ASSERT_TRUE(visit.sinceLast);
+    EXPECT_EQ(visit.sinceLast->promises, (std::vector<Promise>{{"walk", {}}, {"Walk a little", {}}, {"Put the leg up.", {}}}));
+    Visit unpromised = closedVisit();
+    unpromised.promised.clear();
+    const Visit advised = next({{unpromised, false}});
+    ASSERT_TRUE(advised.sinceLast);
+    EXPECT_EQ(advised.sinceLast->promises, (std::vector<Promise>{{"Walk a little", {}}, {"Put the leg up.", {}}}));
+    unpromised.closing.advice.clear();
+    EXPECT_FALSE(next({{unpromised, false}}).sinceLast);
+}
+
+TEST(NextVisit, AReviewEndsThePlanUnlessANewOneWasAgreed)
+{
+    const CarePlan old{"2031-02-01", 6, 7, {}};
+    const CarePlan fresh{"2031-03-01", 4, 14, {}};
+    for (const CareDecision decision : {CareDecision::Refer, CareDecision::Discharge})
+        for (const CarePlan &plan : {old, fresh})
+            EXPECT_FALSE(next({{reviewedAs(decision, plan), false}}).closing.plan) << wordOf(careDecisionWords, decision);
+    EXPECT_FALSE(next({{reviewedAs(CareDecision::ChangePlan, old), false}}).closing.plan) << "to be changed, and was not";
+    EXPECT_FALSE(next({{reviewedAs(CareDecision::ChangePlan, {}), false}}).closing.plan);
+    const Visit changed = next({{reviewedAs(CareDecision::ChangePlan, fresh), false}});
+    EXPECT_EQ(changed.closing.plan, fresh);
+    EXPECT_FALSE(changed.closing.review) << "it was of that day";
+    const Visit ended = next({{reviewedAs(CareDecision::Discharge, old), false}});
+    EXPECT_EQ(ended.closing.goals.size(), 1U) << "goals stay";
+    EXPECT_EQ(ended.focus, closedVisit().closing.focus);
+}
+
+TEST(NextVisit, WhatAnotherComplaintLeftStaysWithIt)
+{
+    const Visit first = next({{closedVisit(), false}}, 2);
+    EXPECT_EQ(first.closing, Closing{});
+    EXPECT_TRUE(first.focus.empty());
+    ASSERT_TRUE(first.sinceLast) << "what was given to do at home is asked about all the same";
+    EXPECT_EQ(first.sinceLast->promises.size(), 3U);
+
+    Visit neck = aboutNeck(closedVisit());
+    neck.closing = {};
+    neck.closing.focus = {"look over the shoulder"};
+    neck.closing.plan = CarePlan{"2031-03-08", 3, 14, {}};
+    neck.closing.advice = {{{}, {}, "Change the pillow."}};
+    const Visit knee = next({{neck, false}, {closedVisit(), false}}, 1);
+    EXPECT_EQ(knee.focus, closedVisit().closing.focus) << "an older visit was about it";
+    EXPECT_EQ(knee.closing.plan, closedVisit().closing.plan);
+    EXPECT_EQ(knee.closing.goals.size(), 1U);
+    EXPECT_EQ(knee.sinceLast->promises, (std::vector<Promise>{{"walk", {}}, {"Change the pillow.", {}}}));
+    const Visit again = next({{neck, false}, {closedVisit(), false}}, {});
+    EXPECT_EQ(again.focus, neck.closing.focus) << "about what the last one was about";
+    EXPECT_EQ(again.closing.plan, neck.closing.plan);
+    EXPECT_TRUE(again.closing.goals.empty());
 }
 
 TEST(PlacesSince, SaysWhatIsNewGoneAndTheSame)

@@ -149,6 +149,9 @@ TEST(VisitJson, ReadsEveryFieldOfTheVisit)
     input["since_last"] = {{"course", "better"}, {"reaction", "sore"}, {"reaction_told", "a day"},
         {"promises", {{{"task", "walk"}, {"kept", "part"}}, {{"task", "call the doctor"}}}}};
     input["promised"] = {"walk"};
+    input["focus"] = {"the left hip", "stairs"};
+    input["retested"] = {{"pain", 0}};
+    input["closing"] = {{"told", true}, {"focus", {"the right hip"}}};
     input["sides_intended"] = true;
     input["cautions"] = {"thin bones", "new scar"};
     input["complaint_at"] = {{{"structure", "gluteus"}, {"side", "left"}}, {{"structure", "sacrum"}}};
@@ -180,6 +183,10 @@ TEST(VisitJson, ReadsEveryFieldOfTheVisit)
     EXPECT_EQ(visit.value().sinceLast,
         (SinceLast{Course::Better, Reaction::Sore, "a day", {{"walk", Kept::Part}, {"call the doctor", {}}}}));
     EXPECT_EQ(visit.value().promised, std::vector<std::string>{"walk"});
+    EXPECT_EQ(visit.value().focus, (std::vector<std::string>{"the left hip", "stairs"}));
+    EXPECT_EQ(visit.value().retested, (Retested{{}, {}, {}, PainScore{0}}));
+    EXPECT_TRUE(visit.value().closing.isTold);
+    EXPECT_EQ(visit.value().closing.focus, std::vector<std::string>{"the right hip"}) << "of the next visit, not of this one";
     EXPECT_TRUE(visit.value().sidesIntended);
     EXPECT_EQ(visit.value().cautions, (std::vector<std::string>{"thin bones", "new scar"}));
     EXPECT_EQ(visit.value().complaintAt, (std::vector<Place>{{{"gluteus"}, Side::Left}, {{"sacrum"}, Side::Midline}}));
@@ -764,6 +771,8 @@ public:
                 SinceLast{pick(courseWords), pick(reactionWords), words(), {{words(), pick(keptWords)}, {words(), {}}}};
         for (int i = below(3); i > 0; --i)
             visit.promised.push_back(words());
+        for (int i = below(3); i > 0; --i)
+            visit.focus.push_back(words());
         visit.sidesIntended = chance();
         for (int i = below(3); i > 0; --i)
             visit.cautions.push_back(words());
@@ -795,6 +804,10 @@ public:
                 visit.judgements.push_back(judgement);
         }
         visit.plan = planWish();
+        if (chance())
+            visit.retested.pain = PainScore{below(11)};
+        if (chance())
+            visit.closing = closing();
         std::set<std::pair<Place, std::optional<Spot>>> seen;
         for (int i = below(12); i > 0; --i) {
             Finding finding = nextFinding();
@@ -826,6 +839,31 @@ private:
         const std::pair pair(place(), place());
         if (chance() && pair.first != pair.second)
             out.ordered.push_back(pair);
+        return out;
+    }
+    Closing closing()
+    {
+        Closing out;
+        if (chance())
+            out.advice.push_back({"walk-a-little", chance() ? words() : "", words()});
+        for (int i = below(3); i > 0; --i)
+            out.advice.push_back({"", "", words()});
+        out.isTold = chance();
+        for (int i = below(3); i > 0; --i)
+            out.focus.push_back(words());
+        if (chance())
+            out.impression = {words(), chance() ? "B-12" : "", chance() ? words() : ""};
+        for (int i = below(3); i > 0; --i)
+            out.goals.push_back({words(), chance() ? "2024-05-01" : "", chance()});
+        if (chance())
+            out.plan =
+                CarePlan{"2024-02-29", 1 + below(CarePlan::mostVisits), 1 + below(CarePlan::mostDays), chance() ? words() : ""};
+        if (chance())
+            out.review = CareReview{pick(careDecisionWords), words()};
+        if (chance())
+            out.call = LaterCall{"2024-03-02", {}, {}, {}};
+        if (out.call && chance())
+            out.call = LaterCall{"2024-03-02", "2024-03-03", pick(reactionWords), chance() ? words() : ""};
         return out;
     }
     bool chance() { return below(2) == 0; }
@@ -1137,6 +1175,9 @@ TEST(Visit, MirroringSwapsSidesAndTwiceGivesItBack)
                 ASSERT_TRUE((other.plan.*one).contains(otherSide(place))) << two;
         }
         ASSERT_EQ(mirrored(other.plan), visit.plan);
+        ASSERT_EQ(other.focus, visit.focus);
+        ASSERT_EQ(other.retested.pain, visit.retested.pain);
+        ASSERT_EQ(other.closing, visit.closing);
         const auto read = readVisit(writeVisit(other), "v.json", theAtlas());
         ASSERT_TRUE(read) << testing::PrintToString(read.error());
     }
@@ -1197,9 +1238,11 @@ TEST_F(VisitSchema, NamesTheFieldsThatTheReaderKnows)
     }
     const json full = json::parse(
         R"({"format":0,"version":0,"patient":0,"date":0,"practitioner":0,"episode":0,"complaint":0,"complaints":0,"complaint_at":0,"pain":0,"cautions":0,"conditions":0,
-            "injured":0,"warnings":0,"consents":0,"since_last":0,"promised":0,"findings":0,"measures":0,"tests":0,"retest":0,"timeline":0,"judgements":0,"plan":0,"sides_intended":0})");
+            "injured":0,"warnings":0,"consents":0,"since_last":0,"promised":0,"focus":0,"findings":0,"measures":0,"tests":0,"retest":0,"timeline":0,"judgements":0,"plan":0,
+            "treatment":0,"retested":0,"closing":0,"sides_intended":0})");
     for (const auto &[field, unused] : full.items())
         EXPECT_TRUE(schema["properties"].contains(field)) << field;
+    EXPECT_EQ(schema["properties"].size(), full.size());
     EXPECT_FALSE(schema["additionalProperties"].get<bool>());
 
     // The same for what stands inside the other lists: `good` is one entry that the reader takes.

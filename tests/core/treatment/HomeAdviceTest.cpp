@@ -1,10 +1,12 @@
 // Advice for home is read strictly, and what ships is whole. How easily it reads is measured by tests/readability.
 #include "core/treatment/HomeAdvice.h"
+#include "tests/core/examination/Exam.h"
 #include "tests/core/plan/Planning.h"
 #include "tests/support/Content.h"
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <functional>
 
 namespace raphe {
@@ -46,6 +48,42 @@ TEST(HomeAdvice, IsAskedFirstWithAConditionOfTheItemOrOfAll)
     EXPECT_TRUE(isAskedFirst(advice(), sit, {"suspected-cauda-equina"}));
 }
 
+TEST(HomeAdvice, WhatIsForTheSheetStandsFirst)
+{
+    for (const Sheet &sheet : examination().sheets)
+        EXPECT_TRUE(std::any_of(advice().bySheet.begin(), advice().bySheet.end(), [&](const SheetRegions &known) {
+            return known.sheet == sheet.id;
+        })) << sheet.id;
+    const auto isFor = [](const HomeAdviceItem *item, const std::string &region) {
+        return std::find(item->regions.begin(), item->regions.end(), region) != item->regions.end();
+    };
+    const auto offered = offeredFor(advice(), {"neck"});
+    ASSERT_EQ(offered.size(), advice().items.size()) << "nothing is kept back";
+    EXPECT_TRUE(isFor(offered.front(), "neck")) << offered.front()->id;
+    bool isOver = false;
+    for (const HomeAdviceItem *item : offered) {
+        EXPECT_FALSE(isOver && isFor(item, "neck")) << item->id;
+        isOver = isOver || !isFor(item, "neck");
+    }
+    EXPECT_TRUE(isFor(offeredFor(advice(), {}).front(), "anywhere"));
+}
+
+TEST(HomeAdvice, WhatToExpectFollowsTheWorkAndIsToldOnce)
+{
+    TreatmentStep step;
+    step.place = {StructureId{"soleus"}, Side::Left};
+    step.technique = "gliding";
+    step.began = "10:00:00";
+    step.done = StepDone::Done;
+    TreatmentLog log;
+    log.steps = {step, step};
+    const auto told = expectedAfter(advice(), log, techniques());
+    ASSERT_EQ(told.size(), 1U);
+    EXPECT_EQ(told[0], advice().after(techniques().find("gliding")->action)->text);
+    log.steps[0].done = log.steps[1].done = StepDone::Skipped;
+    EXPECT_TRUE(expectedAfter(advice(), log, techniques()).empty()) << "what was not done has no after";
+}
+
 TEST(HomeAdvice, MistakesAreNamedWithTheirPlace)
 {
     struct Mistake {
@@ -59,6 +97,10 @@ TEST(HomeAdvice, MistakesAreNamedWithTheirPlace)
         {"unknown condition", [](json &d) { d["advice"][0]["not_with"] = {"gout-of-the-ear"}; }, ErrorCode::UnknownId,
             "h#/advice/0/not_with/0"},
         {"unknown region", [](json &d) { d["advice"][0]["for"] = {"tail"}; }, ErrorCode::UnknownWord, "h#/advice/0/for/0"},
+        {"unknown region of a sheet", [](json &d) { d["by_sheet"][0]["regions"] = {"tail"}; }, ErrorCode::UnknownWord,
+            "h#/by_sheet/0/regions/0"},
+        {"a sheet twice", [](json &d) { d["by_sheet"][1]["sheet"] = d["by_sheet"][0]["sheet"]; }, ErrorCode::Duplicate,
+            "h#/by_sheet/1/sheet"},
         {"no word of when to stop", [](json &d) { d["advice"][0]["stop"] = ""; }, ErrorCode::MissingField, "h#/advice/0"},
         {"twice", [](json &d) { d["advice"][1]["id"] = d["advice"][0]["id"]; }, ErrorCode::Duplicate, "h#/advice/1/id"},
         {"an action that is no technique", [](json &d) { d["expect"][0]["action"] = "palpation"; }, ErrorCode::UnknownId,

@@ -3,6 +3,7 @@
 #include "tests/core/examination/Exam.h"
 #include "tests/core/reasoning/Visits.h"
 #include "tests/support/Cases.h"
+#include "tests/support/Complaints.h"
 #include "tests/support/Content.h"
 
 #include <gtest/gtest.h>
@@ -159,6 +160,43 @@ TEST(Retest, EachPublishedErrorIsTheEdge)
                 }
         }
     EXPECT_GE(edges, 4 * 30);
+}
+
+TEST(Retest, PainIsAskedAgainLast)
+{
+    Visit visit = visitOf({tender("piriformis", Side::Right, 2)});
+    EXPECT_EQ(toRetest(visit, examination(), atlas()).size(), 1U) << "how much it hurts was not told";
+    visit.complaints = {complaintOf("my hip")};
+    visit.complaints[0].now = PainScore{6};
+    const auto items = toRetest(visit, examination(), atlas());
+    ASSERT_EQ(items.size(), 2U);
+    EXPECT_TRUE(items[1].isPain());
+    visit.retested.pain = PainScore{4};
+    EXPECT_EQ(notRetested(visit, examination(), atlas()).size(), 1U);
+    ASSERT_EQ(pairs(visit).size(), 1U);
+    EXPECT_EQ(pairs(visit)[0].before, "6");
+    EXPECT_EQ(pairs(visit)[0].now, "4");
+    EXPECT_NE(pairs(visit)[0].verdict.find("better by 2, beyond the test's error (1.77"), std::string::npos)
+        << pairs(visit)[0].verdict;
+    EXPECT_NE(pairs(visit)[0].verdict.find("as much as matters to patients (2, Ostelo 2008)"), std::string::npos)
+        << pairs(visit)[0].verdict;
+}
+
+TEST(Retest, ASpotIsNamedAndAPlaceWithoutAGradeIsNotCompared)
+{
+    Finding ungraded;
+    ungraded.place = {StructureId{"piriformis"}, Side::Left};
+    ungraded.sore = true;
+    Finding origin = tender("gluteus-maximus", Side::Right, 3);
+    origin.spot = Spot::Origin;
+    Visit visit = visitOf({ungraded, origin});
+    visit.retested.findings = {tender("piriformis", Side::Left, 1), origin};
+    visit.retested.findings[1].tenderness = Tenderness{1};
+    const auto found = pairs(visit);
+    ASSERT_EQ(found.size(), 2U);
+    EXPECT_EQ(found[0].quality, "tenderness");
+    EXPECT_EQ(found[0].verdict, "was found, without a grade, now 1: error unknown");
+    EXPECT_EQ(found[1].quality, "tenderness, origin");
 }
 
 TEST(Retest, MirroringTheVisitMirrorsTheAnswer)

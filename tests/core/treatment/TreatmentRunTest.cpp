@@ -381,6 +381,55 @@ TEST(TreatmentRun, NothingThatWasWorkedIsEverLost)
     }
 }
 
+TEST(TreatmentRun, WorkOffThePlanComesNextAndWhatIsWorkedGoesOn)
+{
+    TreatmentRun run(threeSteps(), nothing);
+    run.advance(at(0));
+    run.add(step("soleus", Side::Right, "held-ease"), at(10));
+    EXPECT_EQ(run.phase(), Phase::Working);
+    ASSERT_NE(run.next(), nullptr);
+    EXPECT_EQ(run.next()->place, (Place{StructureId{"soleus"}, Side::Right}));
+    run.addPast(step("soleus", Side::Left, "gliding"));
+    run.advance(at(30));
+    ASSERT_EQ(run.treatment().steps.size(), 2U);
+    EXPECT_EQ(run.treatment().steps.back().seconds, 30) << "the one that is worked stays the last";
+    EXPECT_EQ(run.current()->place, (Place{StructureId{"soleus"}, Side::Right}));
+    run.end(at(31));
+    EXPECT_EQ(run.phase(), Phase::Over);
+    run.add(step("soleus", Side::Right, "gliding"), at(40));
+    EXPECT_EQ(run.phase(), Phase::Ready) << "it is gone on with";
+}
+
+TEST(TreatmentRun, WorkOffThePlanStandsBehindTheGateToo)
+{
+    const auto stop = [](const TreatmentStep &) { return std::vector<CautionVerdict>{{{}, {}, Verdict::Stop, "no", "a-rule", {}, {}}}; };
+    TreatmentRun run({}, stop);
+    run.add(step("soleus", Side::Right, "gliding"), at(0));
+    run.advance(at(1));
+    run.advance(at(2));
+    EXPECT_EQ(run.phase(), Phase::Over);
+    EXPECT_EQ(run.treatment().steps.back().done, StepDone::Skipped);
+}
+
+TEST(StepsAhead, WhatWasDoneTodayIsNotOfferedAgain)
+{
+    static const Technique gliding = *techniques().find("gliding");
+    SessionPlan plan;
+    plan.steps.resize(2);
+    plan.steps[0].place = {StructureId{"soleus"}, Side::Left};
+    plan.steps[1].place = {StructureId{"soleus"}, Side::Right};
+    for (PlannedStep &planned : plan.steps)
+        planned.technique = &gliding;
+    EXPECT_EQ(stepsAhead(plan).size(), 2U);
+    TreatmentLog today;
+    today.steps = {step("soleus", Side::Left, "gliding")};
+    today.steps[0].done = StepDone::Partly;
+    EXPECT_EQ(stepsAhead(plan, today).size(), 2U) << "in part is not done";
+    today.steps[0].done = StepDone::Done;
+    ASSERT_EQ(stepsAhead(plan, today).size(), 1U);
+    EXPECT_EQ(stepsAhead(plan, today)[0].place.side, Side::Right);
+}
+
 } // namespace
 
 } // namespace raphe
