@@ -258,9 +258,12 @@ TEST_F(TreatmentOfVisit, TheLongestCautionCanBeRead)
     view.show(held, {});
     QTest::qWait(50);
     EXPECT_TRUE(says(view, QString::fromStdString(longest)));
-    for (const QLabel *label : view.findChildren<QLabel *>())
-        if (label->isVisible())
+    const auto labels = view.findChildren<QLabel *>();
+    for (const QLabel *label : labels) {
+        if (label->isVisible()) {
             EXPECT_LE(label->heightForWidth(label->width()), label->height() + 1) << label->text().toStdString();
+        }
+    }
     EXPECT_LE(view.minimumSizeHint().height(), 1080);
 }
 
