@@ -46,7 +46,7 @@ private:
 };
 
 VisitSession::VisitSession(const Learned &learned, std::unique_ptr<Practice> practice)
-    : m_learned(learned), m_practice(std::move(practice)), m_handTechniques(learned.techniques)
+    : m_learned(learned), m_practice(std::move(practice)), m_handTechniques(learned.techniques), m_homeAdvice(learned.homeAdvice)
 {
     const auto open = [file = m_practice->file(), keys = m_practice->keys()] { return Practice::open(file, keys); };
     m_saver = std::make_unique<VisitSaver>(open, [this](const Result<Done> &result) {
@@ -127,9 +127,11 @@ void VisitSession::close()
 Result<Done> VisitSession::rereadTreatment()
 {
     m_handTechniques = m_learned.techniques;
+    m_homeAdvice = m_learned.homeAdvice;
     const auto settings = m_practice->settings();
     if (!settings)
         return settings.error();
+    m_homeAdvice = withOwn(m_learned.homeAdvice, settings.value().advice);
     auto own = withOwn(m_learned.techniques, settings.value().treatment);
     if (!own)
         return own.error();

@@ -49,7 +49,10 @@ public:
     [[nodiscard]] const Examination &examination() const { return m_learned.examination; }
     [[nodiscard]] const LineWords &lineWords() const { return m_learned.lineWords; }
     [[nodiscard]] const Techniques &programTechniques() const { return m_learned.techniques; }
-    [[nodiscard]] const HomeAdvice &homeAdvice() const { return m_learned.homeAdvice; }
+    /// With that of the practice.
+    [[nodiscard]] const HomeAdvice &homeAdvice() const { return m_homeAdvice; }
+    /// From now on advice of the practice; one without an id is new. The id that it has then.
+    [[nodiscard]] Result<std::string> keepAdvice(OwnAdvice advice);
     /// With the techniques and times of the practice.
     [[nodiscard]] const Techniques &handTechniques() const { return m_handTechniques; }
     [[nodiscard]] const Access &access() const { return m_learned.access; }
@@ -75,7 +78,7 @@ public:
     /// Reads which techniques the user may use, after it was changed.
     [[nodiscard]] Result<Done> rereadScope();
     [[nodiscard]] const std::optional<std::set<std::string>> &techniques() const { return m_techniques; }
-    /// Reads the techniques and times of the practice, after they were changed; the program's alone hold when it fails.
+    /// Reads the techniques, times and advice of the practice, after they were changed; the program's alone hold when it fails.
     [[nodiscard]] Result<Done> rereadTreatment();
     /// Reads the record again, after it was changed.
     [[nodiscard]] Result<Done> rereadRecord();
@@ -317,6 +320,7 @@ private:
     VisitState m_state{};
     std::optional<std::set<std::string>> m_techniques; // nothing: not restricted
     Techniques m_handTechniques;
+    HomeAdvice m_homeAdvice;
     Visit m_visit;
     std::vector<PastFinding> m_past;
     std::vector<WarningAnswer> m_earlierAnswers; // of this patient's other visits

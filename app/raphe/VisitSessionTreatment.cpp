@@ -76,6 +76,23 @@ void VisitSession::setClosing(const Closing &closing)
     Q_EMIT closingChanged();
 }
 
+Result<std::string> VisitSession::keepAdvice(OwnAdvice advice)
+{
+    auto settings = m_practice->settings();
+    if (!settings)
+        return settings.error();
+    std::vector<OwnAdvice> &all = settings.value().advice;
+    if (advice.id.empty())
+        advice.id = newAdviceId(all);
+    std::erase_if(all, [&](const OwnAdvice &other) { return other.id == advice.id; });
+    all.push_back(advice);
+    if (const auto saved = m_practice->saveSettings(settings.value()); !saved)
+        return saved.error();
+    if (const auto read = rereadTreatment(); !read)
+        return read.error();
+    return advice.id;
+}
+
 CareProgress VisitSession::careProgress() const
 {
     return raphe::careProgress(m_visit, m_earlier, m_learned.examination);

@@ -23,7 +23,7 @@ Result<PracticeSettings> readSettings(const std::string &text, const std::string
     return guarded([&] {
         const JsonReader at(parsed.value(), file);
         at.expectObject({"format", "version", "name", "letterhead", "language", "metric", "lock_minutes", "backup_folder",
-            "jurisdiction", "retention_years", "recovery_on_paper", "treatment"});
+            "jurisdiction", "retention_years", "recovery_on_paper", "treatment", "advice"});
         if (at.string("format") != format)
             at.field("format").fail(ErrorCode::WrongFormat, at.string("format"));
         static_cast<void>(at.field("version").asInt(version, version));
@@ -39,6 +39,8 @@ Result<PracticeSettings> readSettings(const std::string &text, const std::string
         s.isRecoveryOnPaper = at.field("recovery_on_paper").asBool();
         if (at.has("treatment"))
             s.treatment = readTreatmentSettings(at.field("treatment"));
+        if (at.has("advice"))
+            s.advice = readOwnAdvice(at.field("advice"));
         return s;
     });
 }
@@ -50,6 +52,8 @@ std::string writeSettings(const PracticeSettings &s)
         {"jurisdiction", s.jurisdiction}, {"retention_years", s.retentionYears}, {"recovery_on_paper", s.isRecoveryOnPaper}};
     if (s.treatment != TreatmentSettings{})
         json["treatment"] = treatmentSettingsJson(s.treatment);
+    if (!s.advice.empty())
+        json["advice"] = ownAdviceJson(s.advice);
     return json.dump();
 }
 

@@ -3,8 +3,10 @@
 
 #include "core/base/Result.h"
 #include "core/plan/TreatmentSettings.h"
+#include "core/treatment/OwnAdvice.h"
 
 #include <string>
+#include <vector>
 
 namespace raphe {
 
@@ -19,6 +21,7 @@ struct PracticeSettings {
     int retentionYears = 0; // after the last visit; 0: not set. The program proposes and never erases by itself
     bool isRecoveryOnPaper = false; // somebody typed part of the recovery key from paper
     TreatmentSettings treatment;
+    std::vector<OwnAdvice> advice; // for home
     bool operator==(const PracticeSettings &) const = default;
 };
 

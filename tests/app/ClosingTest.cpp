@@ -170,6 +170,31 @@ TEST_F(AfterTreatment, WhatIsWrittenAtTheCloseIsInTheRecordAndLeadsToTheNextVisi
     EXPECT_EQ(session().visit().closing.impression, Impression{}) << "an impression is made anew";
 }
 
+TEST_F(AfterTreatment, AWordingIsKeptForOtherPatients)
+{
+    QTest::keyClick(&window(), Qt::Key_K);
+    ClosePage &page = window().closing();
+    auto *menu = page.findChild<QMenu *>();
+    Q_EMIT menu->aboutToShow();
+    menu->actions().constFirst()->trigger();
+    const GivenAdvice advice = stored().closing.advice[0];
+    const auto isOffered = [&] {
+        const auto buttons = page.findChildren<QAbstractButton *>();
+        return std::any_of(buttons.begin(), buttons.end(),
+            [](const QAbstractButton *b) { return b->isVisible() && b->text() == QStringLiteral("Keep this wording"); });
+    };
+    EXPECT_FALSE(isOffered()) << "it is the library's own";
+    named<QPlainTextEdit>(page, QString::fromStdString(advice.title) + QStringLiteral(", as the patient gets it"))
+        ->setPlainText(QStringLiteral("Walk to the corner and back."));
+    ASSERT_TRUE(isOffered());
+    press(page, QStringLiteral("Keep this wording"));
+    EXPECT_FALSE(isOffered());
+    EXPECT_EQ(session().homeAdvice().find(advice.item)->text, "Walk to the corner and back.");
+    const auto settings = session().practice().settings();
+    ASSERT_TRUE(settings.ok());
+    EXPECT_EQ(settings.value().advice, (std::vector<OwnAdvice>{{advice.item, advice.title, "Walk to the corner and back."}}));
+}
+
 TEST_F(AfterTreatment, CareThatChangesNothingIsAskedAbout)
 {
     saveAnew([](Visit &visit) {

@@ -58,6 +58,7 @@ constexpr int backups = 1;
 constexpr int records = 2;
 constexpr int users = 3;
 constexpr int treatment = 4;
+constexpr int advice = 5;
 
 const Techniques &programTechniques()
 {
@@ -81,6 +82,7 @@ TEST_F(SettingsOfPractice, AreShownAndSavedWhole)
     before.isRecoveryOnPaper = true;
     before.treatment.reserved = ReservedTimes{30, 90, 60, 0};
     before.treatment.techniques = {{"own-1", "gliding", "forearm glide", 150, "slowly", "At pain.", true}};
+    before.advice = {{"own-2", "Hum", "Hum a tune.\nStop when you cough."}};
     ASSERT_TRUE(practice().saveSettings(before).ok());
     {
         SettingsDialog dialog(practice(), nullptr, leastCost);
@@ -166,6 +168,28 @@ TEST_F(SettingsOfPractice, ATechniqueOfOnesOwnIsAddedChangedAndRemoved)
     press(last, "Remove");
     press(last, "Save");
     EXPECT_EQ(stored().treatment, TreatmentSettings{});
+}
+
+TEST_F(SettingsOfPractice, AdviceInOwnWordsIsWrittenAndTakenOut)
+{
+    {
+        SettingsDialog dialog(practice(), nullptr, leastCost);
+        open(dialog);
+        showTab(dialog, advice);
+        named<QPlainTextEdit>(dialog, "What to do, and when to stop 1")->setPlainText(QStringLiteral("Hum a tune."));
+        press(dialog, "Save");
+        EXPECT_TRUE(dialog.isVisible()) << "it has no title yet";
+        EXPECT_NE(notice(dialog), QString());
+        fill(dialog, "Title 1", "Hum");
+        press(dialog, "Save");
+        EXPECT_EQ(stored().advice, (std::vector<OwnAdvice>{{"own-1", "Hum", "Hum a tune."}}));
+    }
+    SettingsDialog dialog(practice(), nullptr, leastCost);
+    open(dialog);
+    showTab(dialog, advice);
+    named<QPushButton>(dialog, "Remove advice 1")->click();
+    press(dialog, "Save");
+    EXPECT_TRUE(stored().advice.empty());
 }
 
 TEST_F(SettingsOfPractice, EscChangesNothing)

@@ -6,10 +6,12 @@
 #include "app/raphe/patients/PersonWords.h"
 #include "app/raphe/practice/FormParts.h"
 #include "app/raphe/record/TextLine.h"
+#include "app/words/ErrorText.h"
 
 #include <QCheckBox>
 #include <QDate>
 #include <QHBoxLayout>
+#include <QInputDialog>
 #include <QMenu>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -27,7 +29,7 @@ QString text(const std::string &words)
 
 GivenAdvice given(const HomeAdviceItem &item)
 {
-    return {item.id, item.title, item.text + "\n" + item.stop};
+    return {item.id, item.title, item.stop.empty() ? item.text : item.text + "\n" + item.stop};
 }
 
 bool isOwn(const GivenAdvice &advice)
@@ -70,6 +72,10 @@ void HomeSection::makeAdvice()
     m_own->setPlaceholderText(m_own->accessibleName());
     column().addWidget(m_own);
     connect(m_own, &QPlainTextEdit::textChanged, this, &HomeSection::takeOwn);
+    m_keepOwn = pushButton(tr("Keep it in the library ..."));
+    m_keepOwn->setToolTip(tr("For other patients too; it is changed and taken out in the settings of the practice"));
+    connect(m_keepOwn, &QPushButton::clicked, this, &HomeSection::keepOwn);
+    column().addWidget(m_keepOwn, 0, Qt::AlignLeft);
 }
 
 // What suits where it hurts stands first; with what the patient has, some is to be asked about before it is given.
@@ -118,6 +124,33 @@ void HomeSection::takeOwn()
     if (!m_own->isBlank())
         changed.advice.push_back({{}, {}, m_own->value()});
     write(changed);
+    m_keepOwn->setVisible(!m_own->isBlank());
+}
+
+void HomeSection::keepOwn()
+{
+    bool ok = false;
+    const QString title =
+        QInputDialog::getText(this, tr("Keep the advice"), tr("Under which title?"), QLineEdit::Normal, {}, &ok).trimmed();
+    if (!ok || title.isEmpty())
+        return;
+    const auto id = m_session.keepAdvice({{}, title.toStdString(), m_own->value()});
+    if (!id)
+        return m_session.tell(errorText(id.error()));
+    Closing changed = closing();
+    for (GivenAdvice &advice : changed.advice)
+        if (isOwn(advice))
+            advice = {id.value(), title.toStdString(), advice.text};
+    write(changed);
+    refresh();
+}
+
+void HomeSection::keepWording(const std::string &item)
+{
+    for (const GivenAdvice &advice : closing().advice)
+        if (advice.item == item)
+            if (const auto kept = m_session.keepAdvice({advice.item, advice.title, advice.text}); !kept)
+                m_session.tell(errorText(kept.error()));
 }
 
 void HomeSection::showAdvice(const std::vector<GivenAdvice> &all)
@@ -139,6 +172,19 @@ void HomeSection::showAdvice(const std::vector<GivenAdvice> &all)
         row->addWidget(title, 1);
         QPushButton *remove = pushButton(tr("Remove"));
         remove->setAccessibleName(tr("Remove: %1").arg(title->text()));
+        const std::string item = all[i].item;
+        QPushButton *keep = pushButton(tr("Keep this wording"));
+        keep->setToolTip(tr("For other patients too"));
+        const auto isKept = [this, item](const std::string &words) {
+            const HomeAdviceItem *known = m_session.homeAdvice().find(item);
+            return known && given(*known).text == words;
+        };
+        keep->setVisible(!isKept(all[i].text));
+        connect(keep, &QPushButton::clicked, this, [this, item, keep] {
+            keepWording(item);
+            keep->hide();
+        });
+        row->addWidget(keep);
         row->addWidget(remove);
         lines->addLayout(row);
         auto *words = new TextBlock(tr("%1, as the patient gets it").arg(title->text()), 4);
@@ -146,14 +192,14 @@ void HomeSection::showAdvice(const std::vector<GivenAdvice> &all)
         lines->addWidget(words);
         m_advice->addWidget(box);
         box->show(); // the page may be seen already
-        const std::string item = all[i].item;
         connect(remove, &QPushButton::clicked, this, [this, item] {
             Closing changed = closing();
             std::erase_if(changed.advice, [&](const GivenAdvice &advice) { return advice.item == item; });
             write(changed);
             QMetaObject::invokeMethod(this, &HomeSection::refresh, Qt::QueuedConnection); // the button goes
         });
-        connect(words, &QPlainTextEdit::textChanged, this, [this, item, words] {
+        connect(words, &QPlainTextEdit::textChanged, this, [this, item, words, keep, isKept] {
+            keep->setVisible(!words->isBlank() && !isKept(words->value()));
             if (isShowing() || words->isBlank())
                 return; // advice of no words is removed by its button
             Closing changed = closing();
@@ -261,6 +307,7 @@ void HomeSection::show(const Closing &closing)
     const auto own = std::find_if(closing.advice.begin(), closing.advice.end(), isOwn);
     if (const std::string words = own == closing.advice.end() ? std::string() : own->text; words != m_own->value())
         m_own->give(words);
+    m_keepOwn->setVisible(!m_own->isBlank());
     m_expect->say(expectations());
     m_told->setChecked(closing.isTold);
     showCall(closing.call);

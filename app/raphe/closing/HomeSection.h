@@ -33,6 +33,8 @@ private:
     void fillMenu();
     void addAdvice(const GivenAdvice &advice);
     void takeOwn();
+    void keepOwn();
+    void keepWording(const std::string &item);
     void showAdvice(const std::vector<GivenAdvice> &all);
     void takeCall();
     void showCall(const std::optional<LaterCall> &call);
@@ -41,6 +43,7 @@ private:
     QVBoxLayout *m_advice = nullptr;
     std::vector<GivenAdvice> m_shown; // of the library
     TextBlock *m_own = nullptr;
+    QPushButton *m_keepOwn = nullptr;
     QMenu *m_menu = nullptr;
     WrappedLabel *m_expect = nullptr;
     QCheckBox *m_told = nullptr;

@@ -15,6 +15,7 @@ class QTabWidget;
 
 namespace raphe {
 
+class AdviceTab;
 class TreatmentTab;
 class UsersTab;
 
@@ -49,6 +50,7 @@ private:
     FolderEdit *m_folder = nullptr;
     QLineEdit *m_jurisdiction = nullptr;
     QSpinBox *m_years = nullptr;
+    AdviceTab *m_advice = nullptr;
     TreatmentTab *m_treatment;
     UsersTab *m_users;
 };

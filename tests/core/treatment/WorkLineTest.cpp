@@ -313,7 +313,9 @@ TEST(WorkLine, TheOtherSideWordGivesTheOtherSideAndChangesNothingElse)
         std::vector<std::string> phrases = technique.says;
         phrases.push_back(technique.name);
         const std::string &phrase = pick(phrases);
-        const auto &[time, seconds] = pick(times);
+        const auto &chosen = pick(times);
+        const std::string &time = chosen.first;
+        const int seconds = chosen.second;
         const auto &[right, left] = pick(sides);
         const std::string name = englishWords().names().sureName(atlas(), structure);
         const std::string suction = technique.dose.kPa && random() % 2 == 0 ? " 20 kPa" : "";
