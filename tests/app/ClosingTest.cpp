@@ -74,7 +74,12 @@ TEST_F(AfterTreatment, TheFirstAnswerIsHiddenUntilTheNewOneIsThere)
     EXPECT_FALSE(says(page, QStringLiteral("efore 3")));
     EXPECT_FALSE(page.pictures().before().isVisible());
     EXPECT_TRUE(says(page, QStringLiteral("Not examined again: RIGHT piriformis, LEFT soleus.")));
+    QTest::qWait(50); // all has found its place
+    const QPoint below = named<ChoiceRow>(page, QStringLiteral("LEFT soleus: Tenderness, 0 to 4"))->mapTo(&page, QPoint(0, 0));
     choose(QStringLiteral("RIGHT piriformis: Tenderness, 0 to 4"), 1);
+    QTest::qWait(50);
+    EXPECT_EQ(named<ChoiceRow>(page, QStringLiteral("LEFT soleus: Tenderness, 0 to 4"))->mapTo(&page, QPoint(0, 0)), below)
+        << "what comes next does not move away under the hand";
     EXPECT_TRUE(says(page, QStringLiteral("Tenderness before 3, now 1: less by 2: error unknown")))
         << "a grade is never better beyond error";
     EXPECT_FALSE(says(page, QStringLiteral("efore 2"))) << "the other one stays hidden";
@@ -84,6 +89,10 @@ TEST_F(AfterTreatment, TheFirstAnswerIsHiddenUntilTheNewOneIsThere)
     ASSERT_EQ(visit.retested.findings.size(), 1U);
     EXPECT_EQ(visit.retested.findings[0].place, (Place{StructureId{"piriformis"}, Side::Right}));
     EXPECT_EQ(visit.findings.size(), 2U) << "what was found first stays as it was";
+    auto *row = named<ChoiceRow>(page, QStringLiteral("RIGHT piriformis: Tenderness, 0 to 4"));
+    QTest::keyClick(row->button(1), Qt::Key_K);
+    EXPECT_EQ(stored().retested.findings.size(), 1U) << "a letter changes no number";
+    EXPECT_EQ(row->value(), 1);
     choose(QStringLiteral("RIGHT piriformis: Tenderness, 0 to 4"), 1);
     EXPECT_TRUE(stored().retested.findings.empty()) << "pressed again it is taken back";
 }

@@ -45,7 +45,10 @@ void RetestPlace::make(const Finding &before)
     m_spots.push_back(out);
     for (ChoiceRow *choices : {out.tenderness, out.restriction, out.play})
         if (choices)
-            connect(choices, &ChoiceRow::chosen, this, [this, out] { take(out); });
+            connect(choices, &ChoiceRow::chosen, this, [this, out, choices] {
+                if (!isUnread(*choices))
+                    take(out);
+            });
 }
 
 void RetestPlace::take(const Spotted &spotted)

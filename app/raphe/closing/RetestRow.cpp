@@ -21,6 +21,8 @@ public:
     {
         add(m_score, {});
         connect(m_score, &ChoiceRow::chosen, this, [this] {
+            if (isUnread(*m_score))
+                return;
             Retested again = m_session.visit().retested;
             again.pain = m_score->value() ? std::optional(PainScore{*m_score->value()}) : std::nullopt;
             m_session.setRetested(again);
@@ -41,7 +43,7 @@ private:
 } // namespace
 
 RetestRow::RetestRow(VisitSession &session, RetestItem item)
-    : m_session(session), m_item(std::move(item)), m_fields(new QVBoxLayout), m_became(new WrappedLabel)
+    : m_session(session), m_item(std::move(item)), m_fields(new QVBoxLayout), m_room(new QWidget), m_became(new WrappedLabel)
 {
     auto *column = new QVBoxLayout(this);
     column->setContentsMargins(0, 4, 0, 8);
@@ -51,7 +53,11 @@ RetestRow::RetestRow(VisitSession &session, RetestItem item)
     column->addWidget(name);
     column->addLayout(m_fields);
     m_became->setTextFormat(Qt::PlainText);
-    column->addWidget(m_became);
+    auto *room = new QVBoxLayout(m_room);
+    room->setContentsMargins(0, 0, 0, 0);
+    room->addWidget(m_became);
+    room->addStretch(1);
+    column->addWidget(m_room);
 }
 
 void RetestRow::add(QWidget *field, const QString &name)
@@ -59,6 +65,18 @@ void RetestRow::add(QWidget *field, const QString &name)
     if (!name.isEmpty())
         m_fields->addWidget(hint(name));
     m_fields->addWidget(field);
+    // Hands go down the page without looking up: nothing moves away under them.
+    ++m_lines;
+    m_room->setMinimumHeight(m_lines * (m_became->fontMetrics().lineSpacing() + 1));
+}
+
+bool RetestRow::isUnread(const ChoiceRow &row)
+{
+    if (row.unread().isEmpty())
+        return false;
+    m_session.tell(tr("'%1' is no choice here; what was recorded stays.").arg(row.unread()));
+    showEntry();
+    return true;
 }
 
 void RetestRow::addQuiet(const QString &words)
@@ -80,7 +98,6 @@ void RetestRow::refresh(const std::vector<RetestPair> &pairs)
                                        : tr("%1 %2: %3", "what was read, two readings, what became of it")
                                              .arg(capitalised(QString::fromStdString(pair.quality)), change, verdict));
     }
-    m_became->setVisible(!lines.isEmpty());
     m_became->say(lines.join(QLatin1Char('\n')));
 }
 

@@ -13,6 +13,7 @@ class QVBoxLayout;
 
 namespace raphe {
 
+class ChoiceRow;
 class WrappedLabel;
 
 class RetestRow : public QWidget {
@@ -29,12 +30,16 @@ protected:
     virtual void showEntry() = 0;
     void add(QWidget *field, const QString &name);
     void addQuiet(const QString &words);
+    /// What was typed on a row of numbers and is none of them changes nothing; it is told.
+    [[nodiscard]] bool isUnread(const ChoiceRow &row);
 
     VisitSession &m_session;
 
 private:
     RetestItem m_item;
     QVBoxLayout *m_fields;
+    int m_lines = 0; // kept free for what became of it
+    QWidget *m_room;
     WrappedLabel *m_became;
 };
 

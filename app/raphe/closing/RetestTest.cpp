@@ -35,7 +35,7 @@ RetestTest::RetestTest(VisitSession &session, const RetestItem &item) : RetestRo
 void RetestTest::take()
 {
     const TestResult *before = m_session.resultOf(item().id, item().side);
-    if (!before)
+    if (!before || isUnread(*m_answer))
         return;
     Retested again = m_session.visit().retested;
     std::erase_if(again.tests, [&](const TestResult &r) { return r.test == item().id && r.side == item().side; });

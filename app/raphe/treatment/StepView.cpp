@@ -56,7 +56,6 @@ StepView::StepView(VisitSession &session, const Theme &theme, QWidget *parent)
     m_next = line(smallestShare, false);
     m_count->setStyleSheet(QStringLiteral("color: %1;").arg(theme.quiet.name()));
     m_next->setStyleSheet(QStringLiteral("color: %1;").arg(theme.quiet.name()));
-    m_notice->setStyleSheet(QStringLiteral("color: %1;").arg(theme.tender.name()));
     for (const auto &[label, share] : m_lines) {
         column->addWidget(label);
         if (label == m_position || label == m_notice)
@@ -138,10 +137,16 @@ void StepView::tick(const TreatmentRun &run, TreatmentRun::Time now)
     m_clock->setText(step->planned > 0 ? tr("%1 of %2", "two times").arg(worked, clockOf(step->planned)) : worked);
     m_clock->setStyleSheet(
         QStringLiteral("color: %1;").arg((run.phase() == TreatmentRun::Phase::Working ? m_theme.ink : m_theme.quiet).name()));
-    if (const QString notice = noticeOf(run, now); !notice.isEmpty())
-        m_notice->setText(notice);
+    if (const QString words = noticeOf(run, now); !words.isEmpty())
+        notice(words, run.held().empty() ? m_theme.ink : m_theme.tender);
     else if (run.phase() == TreatmentRun::Phase::Ready)
-        m_notice->setText(tr("Ready"));
+        notice(tr("Ready"), m_theme.accent);
+}
+
+void StepView::notice(const QString &words, const QColor &colour)
+{
+    m_notice->setText(words);
+    m_notice->setStyleSheet(QStringLiteral("color: %1;").arg(colour.name()));
 }
 
 QString StepView::noticeOf(const TreatmentRun &run, TreatmentRun::Time now) const
@@ -164,7 +169,7 @@ QString StepView::noticeOf(const TreatmentRun &run, TreatmentRun::Time now) cons
 
 void StepView::echo(const QString &words)
 {
-    m_notice->setText(words);
+    notice(words, m_theme.accent);
 }
 
 } // namespace raphe

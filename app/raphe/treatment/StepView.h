@@ -40,6 +40,7 @@ private:
     QLabel *line(double share, bool isBold);
     [[nodiscard]] QString positionOf(const TreatmentStep &step, const Technique *technique) const;
     [[nodiscard]] QString noticeOf(const TreatmentRun &run, TreatmentRun::Time now) const;
+    void notice(const QString &words, const QColor &colour);
 
     VisitSession &m_session;
     const Theme m_theme;

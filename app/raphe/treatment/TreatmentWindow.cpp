@@ -298,6 +298,8 @@ void TreatmentWindow::say(const QString &words)
 
 void TreatmentWindow::reject()
 {
+    if (m_pages->currentWidget() == m_other)
+        return showPage(); // one page back
     if (m_run.phase() == TreatmentRun::Phase::Working)
         m_run.back(m_clock()); // the clock stands, the seconds are kept
     keep();
