@@ -10,6 +10,7 @@
 #include "tests/support/Complaints.h"
 
 #include <QCheckBox>
+#include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
@@ -162,6 +163,7 @@ TEST_F(AfterTreatment, WhatIsWrittenAtTheCloseIsInTheRecordAndLeadsToTheNextVisi
     press(page, QStringLiteral("Agree on a plan"));
     named<QPlainTextEdit>(page, QStringLiteral("Your impression"))->setPlainText(QStringLiteral("buttock pain on lifting"));
     auto *goal = named<TextLine>(page, QStringLiteral("Goal 1"));
+    EXPECT_EQ(named<QComboBox>(page, QStringLiteral("Until when 1"))->currentText(), QStringLiteral("open"));
     QTest::keyClicks(goal, QStringLiteral("lift the child"));
     const Visit visit = stored();
     EXPECT_TRUE(visit.closing.isTold);

@@ -45,6 +45,7 @@ GoalRow::GoalRow(QWidget *parent)
     connect(m_until, &QComboBox::activated, this, &GoalRow::edited);
     connect(m_reached, &QCheckBox::clicked, this, &GoalRow::edited);
     setStops({m_text, m_until, m_reached});
+    give(nothing());
 }
 
 void GoalRow::give(const Goal &goal)
