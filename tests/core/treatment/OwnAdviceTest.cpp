@@ -56,7 +56,8 @@ TEST(OwnAdvice, IsKeptWithTheSettings)
              std::pair(R"({"id":"Own 1","title":"a","text":"x"})", "s#/advice/0/id"),
              std::pair(R"({"id":"own-1","title":"a","text":"x","colour":1})", "s#/advice/0")}) {
         auto json = nlohmann::json::parse(writeSettings({}));
-        json["advice"] = {nlohmann::json::parse(spoil)};
+        json["advice"] = nlohmann::json::array();
+        json["advice"].push_back(nlohmann::json::parse(spoil));
         const auto refused = readSettings(json.dump(), "s");
         ASSERT_FALSE(refused) << spoil;
         EXPECT_EQ(refused.error().place, place) << spoil;
