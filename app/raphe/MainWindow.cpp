@@ -7,6 +7,7 @@
 #include "app/raphe/intake/ConsentDialog.h"
 #include "app/raphe/intake/DecisionDialog.h"
 #include "app/raphe/intake/patient/PatientWindow.h"
+#include "app/raphe/treatment/AskMinded.h"
 #include "app/raphe/treatment/TreatmentWindow.h"
 #include "app/words/ErrorText.h"
 #include "core/treatment/Gate.h"
@@ -367,11 +368,7 @@ void MainWindow::treat()
 
 void MainWindow::logHeld(const TreatmentStep &step, const QString &why)
 {
-    const auto answer = QMessageBox::question(this, tr("Before it is logged"),
-        tr("%1\n\n%2\n\nWas this minded?", "place, what holds there")
-            .arg(QString::fromStdString(m_session.knowledge().atlas->spoken(step.place)), why),
-        QMessageBox::Yes | QMessageBox::No, QMessageBox::No);
-    if (answer == QMessageBox::Yes)
+    if (askMinded(m_session, step, why, this))
         m_session.addWork(step, true);
 }
 

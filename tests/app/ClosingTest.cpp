@@ -7,6 +7,7 @@
 #include "app/raphe/closing/ValueScale.h"
 #include "app/raphe/intake/ChoiceRow.h"
 #include "app/raphe/record/TextLine.h"
+#include "app/raphe/treatment/AdverseForm.h"
 #include "tests/support/Complaints.h"
 
 #include <QCheckBox>
@@ -230,6 +231,31 @@ TEST_F(AfterTreatment, CareThatChangesNothingIsAskedAbout)
     ASSERT_TRUE(stored().closing.review);
     EXPECT_EQ(stored().closing.review->decision, CareDecision::Refer);
     EXPECT_EQ(stored().closing.review->why, "no change in a month");
+}
+
+TEST_F(AfterTreatment, NothingHalfSaidOfOneVisitStaysForTheNext)
+{
+    saveAnew([](Visit &visit) {
+        visit.date = QDate::currentDate().addDays(-7).toString(Qt::ISODate).toStdString();
+        visit.closing.call = LaterCall{visit.date, visit.date, Reaction::Bad, "fainted at home"};
+    });
+    QTest::keyClick(&window(), Qt::Key_K);
+    ClosePage &page = window().closing();
+    press(page, QStringLiteral("Write it down"));
+    press(page, QStringLiteral("Faint, or about to be"));
+    const auto next = session().startVisit(session().patientId());
+    ASSERT_TRUE(next.ok());
+    ASSERT_TRUE(session().open(next.value()).ok());
+    press(page, QStringLiteral("We call tomorrow"));
+    const auto call = stored().closing.call;
+    ASSERT_TRUE(call);
+    EXPECT_EQ(call->made, "");
+    EXPECT_FALSE(call->reaction);
+    EXPECT_EQ(call->told, "");
+    press(page, QStringLiteral("Write it down"));
+    const auto boxes = page.findChild<AdverseForm *>()->findChildren<QCheckBox *>();
+    for (const QCheckBox *box : boxes)
+        EXPECT_FALSE(box->isChecked()) << box->text().toStdString();
 }
 
 TEST_F(AfterTreatment, ACallIsWrittenDownAsAnAmendment)

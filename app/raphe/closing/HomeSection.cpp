@@ -292,8 +292,11 @@ void HomeSection::showCall(const std::optional<LaterCall> &call)
     m_call->setChecked(call.has_value());
     m_call->setText(call ? tr("We call on %1").arg(dayWords(call->due)) : tr("We call tomorrow"));
     m_called->setVisible(call && call->due <= today());
-    if (!call)
+    if (!call) { // nothing of a patient before stays
+        m_reaction->give(std::nullopt);
+        m_callTold->give({});
         return;
+    }
     m_reaction->give(call->reaction ? std::optional(static_cast<int>(*call->reaction)) : std::nullopt);
     if (m_callTold->value() != call->told)
         m_callTold->give(call->told);

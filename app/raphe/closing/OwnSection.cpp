@@ -73,13 +73,17 @@ void OwnSection::makeEvents()
         m_add->hide();
     });
     connect(m_form, &AdverseForm::edited, this, [this] { m_record->setEnabled(m_form->saysSomething()); });
-    connect(m_record, &QPushButton::clicked, this, [this] {
-        m_session.addEvent(m_form->told());
+    const auto putAway = [this] {
         m_form->clear();
         m_form->hide();
         m_record->hide();
         m_add->show();
+    };
+    connect(m_record, &QPushButton::clicked, this, [this, putAway] {
+        m_session.addEvent(m_form->told());
+        putAway();
     });
+    connect(&m_session, &VisitSession::visitOpened, this, putAway); // half an answer is of its visit alone
     m_record->setEnabled(false);
 }
 

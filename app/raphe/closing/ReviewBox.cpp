@@ -7,6 +7,8 @@
 
 #include <QVBoxLayout>
 
+#include <utility>
+
 namespace raphe {
 
 ReviewBox::ReviewBox(VisitSession &session, QWidget *parent)
@@ -38,6 +40,10 @@ void ReviewBox::take()
 
 void ReviewBox::show(const Closing &closing)
 {
+    if (std::exchange(m_shownFor, m_session.visitId()) != m_session.visitId()) { // half an answer is of its visit alone
+        m_decision->give(std::nullopt);
+        m_why->give({});
+    }
     const CareProgress progress = m_session.careProgress();
     setVisible(progress.isToReview || closing.review);
     if (!progress.isToReview && !closing.review)

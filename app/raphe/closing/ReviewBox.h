@@ -25,6 +25,7 @@ private:
     WrappedLabel *m_readings;
     ChoiceRow *m_decision;
     TextLine *m_why;
+    std::int64_t m_shownFor = 0;
 };
 
 } // namespace raphe

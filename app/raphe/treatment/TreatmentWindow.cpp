@@ -1,6 +1,7 @@
 #include "app/raphe/treatment/TreatmentWindow.h"
 
 #include "app/raphe/examination/Speaker.h"
+#include "app/raphe/treatment/AskMinded.h"
 #include "app/raphe/treatment/LogPage.h"
 #include "app/raphe/treatment/StepView.h"
 #include "app/raphe/treatment/StopPage.h"
@@ -10,7 +11,6 @@
 #include <QApplication>
 #include <QElapsedTimer>
 #include <QKeyEvent>
-#include <QMessageBox>
 #include <QMouseEvent>
 #include <QStackedWidget>
 #include <QTime>
@@ -202,7 +202,7 @@ void TreatmentWindow::takeOther(TreatmentStep step)
     const auto held = gateOf(m_session.cautions(), m_session.handTechniques(), step);
     const bool isStopped =
         std::any_of(held.begin(), held.end(), [](const CautionVerdict &v) { return v.verdict == Verdict::Stop; });
-    if (isStopped || (!held.empty() && !isMinded(step, held)))
+    if (isStopped || (!held.empty() && !askMinded(m_session, step, reasonsOf(held), this)))
         return;
     step.minded = idsOf(held);
     step.seconds = dose;
@@ -214,19 +214,6 @@ void TreatmentWindow::takeOther(TreatmentStep step)
     m_log->append(step);
     keep();
     m_pages->setCurrentWidget(m_log);
-}
-
-bool TreatmentWindow::isMinded(const TreatmentStep &step, const std::vector<CautionVerdict> &held)
-{
-    QStringList reasons;
-    for (const CautionVerdict &v : held)
-        reasons << QString::fromStdString(v.reason);
-    reasons.removeDuplicates();
-    return QMessageBox::question(this, tr("Before it is logged"),
-               tr("%1\n\n%2\n\nWas this minded?", "place, what holds there")
-                   .arg(QString::fromStdString(m_session.knowledge().atlas->spoken(step.place)), reasons.join(QLatin1Char('\n'))),
-               QMessageBox::Yes | QMessageBox::No, QMessageBox::No)
-        == QMessageBox::Yes;
 }
 
 // Touching is off unless somebody switched it on.

@@ -56,7 +56,6 @@ private:
     void word(StepWord word, const QString &aloud);
     void showOther();
     void takeOther(TreatmentStep step);
-    [[nodiscard]] bool isMinded(const TreatmentStep &step, const std::vector<CautionVerdict> &held);
     void moved();
     void showPage();
     void keep();

@@ -2,6 +2,7 @@
 #include "core/treatment/Retest.h"
 #include "tests/core/examination/Exam.h"
 #include "tests/core/reasoning/Visits.h"
+#include "tests/core/treatment/Care.h"
 #include "tests/support/Cases.h"
 #include "tests/support/Complaints.h"
 #include "tests/support/Content.h"
@@ -15,17 +16,6 @@ namespace raphe {
 namespace {
 
 using namespace test;
-
-Measure measured(const char *movement, Side side, double value, Device device, MoveMode mode = MoveMode::Active)
-{
-    Measure out;
-    out.movement = movement;
-    out.side = side;
-    out.value = value;
-    out.device = device;
-    out.mode = mode;
-    return out;
-}
 
 std::vector<RetestPair> pairs(const Visit &visit)
 {
@@ -46,7 +36,7 @@ TEST(Retest, TheMarkedOneComesFirstThenJointsThenSorePlaces)
     EXPECT_EQ(items[0].name.rfind("LEFT ", 0), 0U) << items[0].name;
     EXPECT_EQ(notRetested(visit, examination(), atlas()), items);
     visit.retested.findings = {tender("piriformis", Side::Right, 1)};
-    visit.retested.measures = {measured("neck-rotation", Side::Left, 60, Device::Compass)};
+    visit.retested.measures = {readWith("neck-rotation", Side::Left, 60, Device::Compass)};
     const auto left = notRetested(visit, examination(), atlas());
     ASSERT_EQ(left.size(), 2U);
     EXPECT_EQ(left[0].id, "l4-l5");
@@ -56,8 +46,8 @@ TEST(Retest, TheMarkedOneComesFirstThenJointsThenSorePlaces)
 TEST(Retest, AMovementIsHeldAgainstThePublishedErrorOfItsDevice)
 {
     Visit visit;
-    visit.measures = {measured("shoulder-flexion", Side::Right, 120, Device::Inclinometer)};
-    visit.retested.measures = {measured("shoulder-flexion", Side::Right, 130, Device::Inclinometer)};
+    visit.measures = {readWith("shoulder-flexion", Side::Right, 120, Device::Inclinometer)};
+    visit.retested.measures = {readWith("shoulder-flexion", Side::Right, 130, Device::Inclinometer)};
     const auto found = pairs(visit);
     ASSERT_EQ(found.size(), 1U);
     EXPECT_EQ(found[0].item.side, Side::Right);
@@ -70,22 +60,22 @@ TEST(Retest, AMovementIsHeldAgainstThePublishedErrorOfItsDevice)
 TEST(Retest, TwoDevicesOrModesOrSidesAreNotCompared)
 {
     Visit visit;
-    visit.measures = {measured("shoulder-flexion", Side::Right, 120, Device::Inclinometer)};
-    visit.retested.measures = {measured("shoulder-flexion", Side::Right, 150, Device::Goniometer)};
+    visit.measures = {readWith("shoulder-flexion", Side::Right, 120, Device::Inclinometer)};
+    visit.retested.measures = {readWith("shoulder-flexion", Side::Right, 150, Device::Goniometer)};
     ASSERT_EQ(pairs(visit).size(), 1U);
     EXPECT_FALSE(pairs(visit)[0].change);
     EXPECT_NE(pairs(visit)[0].verdict.find("two devices"), std::string::npos);
-    visit.retested.measures = {measured("shoulder-flexion", Side::Right, 150, Device::Inclinometer, MoveMode::Passive)};
+    visit.retested.measures = {readWith("shoulder-flexion", Side::Right, 150, Device::Inclinometer, MoveMode::Passive)};
     EXPECT_TRUE(pairs(visit).empty());
-    visit.retested.measures = {measured("shoulder-flexion", Side::Left, 150, Device::Inclinometer)};
+    visit.retested.measures = {readWith("shoulder-flexion", Side::Left, 150, Device::Inclinometer)};
     EXPECT_TRUE(pairs(visit).empty());
 }
 
 TEST(Retest, AMovementWithoutAPublishedErrorIsSaidToBeUnknown)
 {
     Visit visit;
-    visit.measures = {measured("shoulder-flexion", Side::Right, 120, Device::Eye)};
-    visit.retested.measures = {measured("shoulder-flexion", Side::Right, 170, Device::Eye)};
+    visit.measures = {readWith("shoulder-flexion", Side::Right, 120, Device::Eye)};
+    visit.retested.measures = {readWith("shoulder-flexion", Side::Right, 170, Device::Eye)};
     ASSERT_EQ(pairs(visit).size(), 1U);
     EXPECT_EQ(pairs(visit)[0].verdict, "more by 50 degrees: error unknown");
 }
@@ -93,8 +83,8 @@ TEST(Retest, AMovementWithoutAPublishedErrorIsSaidToBeUnknown)
 TEST(Retest, AGapThatIsLessIsBetter)
 {
     Visit visit;
-    visit.measures = {measured("fingertip-to-floor", Side::Midline, 300, Device::Tape)};
-    visit.retested.measures = {measured("fingertip-to-floor", Side::Midline, 150, Device::Tape)};
+    visit.measures = {readWith("fingertip-to-floor", Side::Midline, 300, Device::Tape)};
+    visit.retested.measures = {readWith("fingertip-to-floor", Side::Midline, 150, Device::Tape)};
     ASSERT_EQ(pairs(visit).size(), 1U);
     EXPECT_EQ(pairs(visit)[0].change->course, ReadingChange::Course::Better);
 }
@@ -149,9 +139,8 @@ TEST(Retest, EachPublishedErrorIsTheEdge)
                 for (const auto &[past, beyond] : {std::pair{-0.01, Beyond::Within}, {0.01, Beyond::Beyond}}) {
                     const Side side = movement.isPaired ? Side::Right : Side::Midline;
                     Visit visit;
-                    visit.measures = {measured(movement.id.c_str(), side, 50, error.device, *error.mode)};
-                    visit.retested.measures = {
-                        measured(movement.id.c_str(), side, 50 + sign * (edge + past), error.device, *error.mode)};
+                    visit.measures = {readWith(movement.id, side, 50, error.device, *error.mode)};
+                    visit.retested.measures = {readWith(movement.id, side, 50 + sign * (edge + past), error.device, *error.mode)};
                     const auto found = pairs(visit);
                     ASSERT_EQ(found.size(), 1U) << movement.id;
                     EXPECT_EQ(found[0].change->beyond, beyond) << movement.id << ", " << error.source;
@@ -203,8 +192,8 @@ TEST(Retest, MirroringTheVisitMirrorsTheAnswer)
 {
     Visit visit = visitOf({tender("piriformis", Side::Right, 2), stiff("l4-l5", Side::Right, 2)});
     visit.retested.findings = {tender("piriformis", Side::Right, 1)};
-    visit.measures = {measured("shoulder-flexion", Side::Right, 120, Device::Inclinometer)};
-    visit.retested.measures = {measured("shoulder-flexion", Side::Right, 130, Device::Inclinometer)};
+    visit.measures = {readWith("shoulder-flexion", Side::Right, 120, Device::Inclinometer)};
+    visit.retested.measures = {readWith("shoulder-flexion", Side::Right, 130, Device::Inclinometer)};
     const auto here = pairs(visit);
     const auto there = pairs(mirrored(visit));
     ASSERT_EQ(here.size(), there.size());
