@@ -402,7 +402,9 @@ TEST(TreatmentRun, WorkOffThePlanComesNextAndWhatIsWorkedGoesOn)
 
 TEST(TreatmentRun, WorkOffThePlanStandsBehindTheGateToo)
 {
-    const auto stop = [](const TreatmentStep &) { return std::vector<CautionVerdict>{{{}, {}, Verdict::Stop, "no", "a-rule", {}, {}}}; };
+    const auto stop = [](const TreatmentStep &) {
+        return std::vector<CautionVerdict>{{{}, {}, Verdict::Stop, "no", "a-rule", {}, {}}};
+    };
     TreatmentRun run({}, stop);
     run.add(step("soleus", Side::Right, "gliding"), at(0));
     run.advance(at(1));
