@@ -19,12 +19,19 @@ double heightTogether(const std::vector<Block> &blocks, std::size_t i)
 
 std::vector<std::vector<PlacedBlock>> flow(const std::vector<Block> &blocks, double height)
 {
+    return flow(blocks, [height](std::size_t) { return height; });
+}
+
+std::vector<std::vector<PlacedBlock>> flow(
+    const std::vector<Block> &blocks, const std::function<double(std::size_t page)> &heightOf)
+{
     constexpr double slack = 0.01; // sums of heights are not exact
     std::vector<std::vector<PlacedBlock>> pages(1);
     double top = 0;
     bool isKept = false; // by the block before
     for (std::size_t i = 0; i < blocks.size(); ++i) {
         const Block &block = blocks[i];
+        const double height = heightOf(pages.size() - 1);
         const bool isFull = !isKept && top + heightTogether(blocks, i) > height + slack;
         if (!pages.back().empty() && (block.startsPage || isFull || top + block.height > height + slack)) {
             pages.emplace_back();
@@ -43,19 +50,21 @@ std::vector<std::vector<PlacedBlock>> flow(const std::vector<Block> &blocks, dou
     return pages;
 }
 
-Result<Done> writeFlow(const std::string &file, const QString &title, const FlowLook &look, const std::vector<Block> &blocks)
+PrintedPages flowPages(const QString &title, const FlowLook &look, std::vector<Block> blocks)
 {
-    const auto placed = flow(blocks, look.area.height());
-    std::vector<PagePainter> pages;
+    PrintedPages document{look.paper, look.orientation, title, {}};
+    const auto kept = std::make_shared<const std::vector<Block>>(std::move(blocks));
+    const auto placed = flow(*kept, look.area.height());
     for (std::size_t i = 0; i < placed.size(); ++i)
-        pages.emplace_back([&, i](QPainter &painter) {
+        document.pages.emplace_back([kept, look, page = placed[i], number = static_cast<int>(i) + 1,
+                                        count = static_cast<int>(placed.size())](QPainter &painter) {
             painter.setRenderHint(QPainter::Antialiasing);
-            look.frame(painter, static_cast<int>(i) + 1, static_cast<int>(placed.size()));
-            for (const PlacedBlock &at : placed[i])
+            look.frame(painter, number, count);
+            for (const PlacedBlock &at : page)
                 if (at.block->paint)
                     at.block->paint(painter, look.area.topLeft() + QPointF(0, at.top));
         });
-    return writePdf(file, look.paper, look.orientation, title, pages);
+    return document;
 }
 
 } // namespace raphe

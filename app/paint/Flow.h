@@ -1,5 +1,4 @@
-// Blocks that follow one another down the pages of a printed document. Heights and places in millimetres. Plain values; the
-// blocks must outlive what was made of them.
+// Blocks that follow one another down the pages of a printed document. Heights and places in millimetres. Plain values.
 #pragma once
 
 #include "app/paint/Paper.h"
@@ -17,13 +16,16 @@ struct Block {
 };
 
 struct PlacedBlock {
-    const Block *block = nullptr;
+    const Block *block = nullptr; // must outlive this
     double top = 0; // from the top of the area
 };
 
 /// Which block stands where, page by page. A block that is higher than a page has one of its own and reaches beyond; whoever
 /// makes blocks divides them before.
 [[nodiscard]] std::vector<std::vector<PlacedBlock>> flow(const std::vector<Block> &blocks, double height);
+/// Into pages, or columns, of different heights.
+[[nodiscard]] std::vector<std::vector<PlacedBlock>> flow(
+    const std::vector<Block> &blocks, const std::function<double(std::size_t page)> &heightOf);
 
 /// What stands around the blocks on every page, such as its number.
 using FramePainter = std::function<void(QPainter &, int page, int pages)>;
@@ -35,8 +37,6 @@ struct FlowLook {
     FramePainter frame;
 };
 
-/// As a PDF (see writePdf).
-[[nodiscard]] Result<Done> writeFlow(
-    const std::string &file, const QString &title, const FlowLook &look, const std::vector<Block> &blocks);
+[[nodiscard]] PrintedPages flowPages(const QString &title, const FlowLook &look, std::vector<Block> blocks);
 
 } // namespace raphe

@@ -7,6 +7,7 @@
 
 #include <QPageLayout>
 #include <QRectF>
+#include <QString>
 
 #include <functional>
 #include <string>
@@ -29,8 +30,18 @@ inline constexpr WordTable<Paper, 2> paperWords{{{Paper::A4, "a4"}, {Paper::Lett
 /// Paints one page; the painter's units are millimetres of the sheet.
 using PagePainter = std::function<void(QPainter &)>;
 
-/// A page for each painter. The name must end in .pdf.
-[[nodiscard]] Result<Done> writePdf(const std::string &file, Paper paper, QPageLayout::Orientation orientation,
-    const QString &title, const std::vector<PagePainter> &pages);
+/// A document ready for a file, a printer or a preview. What the painters refer to must outlive them.
+struct PrintedPages {
+    Paper paper{};
+    QPageLayout::Orientation orientation = QPageLayout::Portrait;
+    QString title;
+    std::vector<PagePainter> pages;
+};
+
+/// The name must end in .pdf.
+[[nodiscard]] Result<Done> writePdf(const std::string &file, const PrintedPages &document);
+/// Format by the ending of the name: .pdf, .svg or .png (150 dpi; pages stand below one another). Written beside and moved into
+/// place, so that a full disk leaves an older file as it was.
+[[nodiscard]] Result<Done> writePages(const std::string &file, const PrintedPages &document);
 
 } // namespace raphe

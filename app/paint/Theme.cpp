@@ -11,6 +11,12 @@ namespace {
 
 const QString family = QStringLiteral("Lato");
 
+QColor greyOf(const QColor &c)
+{
+    const int grey = qGray(c.rgb());
+    return {grey, grey, grey};
+}
+
 double luminance(const QColor &c)
 {
     const auto linear = [](double v) { return v <= 0.04045 ? v / 12.92 : std::pow((v + 0.055) / 1.055, 2.4); };
@@ -21,6 +27,11 @@ double luminance(const QColor &c)
 
 QColor Theme::layer(Layer layer) const
 {
+    if (grey) {
+        Theme coloured = *this;
+        coloured.grey = false;
+        return greyOf(coloured.layer(layer));
+    }
     if (pale) {
         Theme full = *this;
         full.pale = false;
@@ -59,6 +70,16 @@ Theme Theme::paper()
     t.pale = true;
     t.ground = t.panel = QColor(0xff, 0xff, 0xff);
     t.skin = QColor(0xfa, 0xf3, 0xea);
+    return t;
+}
+
+Theme Theme::greyPaper()
+{
+    Theme t = paper();
+    t.grey = true;
+    for (QColor *c : {&t.ground, &t.panel, &t.ink, &t.quiet, &t.line, &t.skin, &t.accent, &t.lit, &t.tender, &t.restricted,
+             &t.clear, &t.onMark})
+        *c = greyOf(*c);
     return t;
 }
 

@@ -24,11 +24,13 @@ struct Theme {
     QColor restricted;
     QColor clear;
     QColor onMark; // number on a filled mark
+    bool grey = false; // no colours
 
     [[nodiscard]] QColor layer(Layer layer) const;
     [[nodiscard]] static Theme light();
     [[nodiscard]] static Theme night();
     [[nodiscard]] static Theme paper(); // paler tissue, so that marks stand out and grey printers cope
+    [[nodiscard]] static Theme greyPaper();
 };
 
 /// The program's typeface (Debian package fonts-lato); sizes in points, or in painter units with `pixels`.

@@ -6,6 +6,8 @@
 #include <QPainter>
 #include <QTextLayout>
 
+#include <algorithm>
+
 namespace raphe {
 
 namespace {
@@ -38,7 +40,7 @@ double Type::height(double width, const QString &text) const
     return metrics.boundingRect(QRectF(0, 0, width / m_scale, 1e6), Qt::TextWordWrap, text).height() * m_scale;
 }
 
-Lines::Lines(const QString &text, double width, const TypeLook &look) : m_look(look)
+Lines::Lines(const QString &text, double width, const TypeLook &look, int lead) : m_look(look)
 {
     QString broken = text;
     broken.replace(QLatin1Char('\n'), QChar::LineSeparator);
@@ -46,10 +48,17 @@ Lines::Lines(const QString &text, double width, const TypeLook &look) : m_look(l
     QTextOption option;
     option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
     layout.setTextOption(option);
+    if (lead > 0) {
+        QTextLayout::FormatRange range;
+        range.length = lead;
+        range.format.setFont(typefaceInUnits(drawn, QFont::Bold));
+        layout.setFormats({range});
+    }
     layout.beginLayout();
     for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
         line.setLineWidth(width * drawn / millimetresOf(look.points));
         m_lines << broken.mid(line.textStart(), line.textLength()).remove(QChar::LineSeparator);
+        m_leads << std::clamp(lead - line.textStart(), 0, static_cast<int>(m_lines.back().size()));
     }
     layout.endLayout();
 }
@@ -58,6 +67,7 @@ Lines Lines::part(int first, int count) const
 {
     Lines out = *this;
     out.m_lines = m_lines.mid(first, count);
+    out.m_leads = m_leads.mid(first, count);
     return out;
 }
 
@@ -70,10 +80,19 @@ void Lines::draw(QPainter &painter, const QPointF &topLeft) const
     painter.save();
     painter.translate(topLeft);
     painter.scale(scale, scale);
-    painter.setFont(font);
     painter.setPen(m_look.color);
-    for (int i = 0; i < count(); ++i)
-        painter.drawText(QPointF(0, drawn * m_look.leading * i + above), m_lines.at(i));
+    const QFont bold = typefaceInUnits(drawn, QFont::Bold);
+    for (int i = 0; i < count(); ++i) {
+        const QString lead = m_lines.at(i).left(m_leads.at(i));
+        const QPointF at(0, drawn * m_look.leading * i + above);
+        if (!lead.isEmpty()) {
+            painter.setFont(bold);
+            painter.drawText(at, lead);
+        }
+        painter.setFont(font);
+        painter.drawText(
+            at + QPointF(lead.isEmpty() ? 0 : QFontMetricsF(bold).horizontalAdvance(lead), 0), m_lines.at(i).mid(lead.size()));
+    }
     painter.restore();
 }
 

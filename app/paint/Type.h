@@ -43,7 +43,8 @@ class Lines {
 public:
     Lines() = default;
     /// Breaks between words, and within a word that is wider than all; a line break in the text stays one. Width in millimetres.
-    Lines(const QString &text, double width, const TypeLook &look);
+    /// The first `lead` characters are bold.
+    Lines(const QString &text, double width, const TypeLook &look, int lead = 0);
 
     [[nodiscard]] int count() const { return static_cast<int>(m_lines.size()); }
     [[nodiscard]] double lineHeight() const { return millimetresOf(m_look.points) * m_look.leading; }
@@ -54,6 +55,7 @@ public:
 
 private:
     QStringList m_lines;
+    QList<int> m_leads; // bold characters at the beginning of each line
     TypeLook m_look;
 };
 

@@ -136,13 +136,18 @@ std::string Atlas::spoken(const Place &place) const
         : name;
 }
 
-std::string Atlas::plain(const Place &place, const std::string &language) const
+std::string Atlas::plainName(const StructureId &structure, const std::string &language) const
 {
-    const Names &names = at(place.structure).names;
+    const Names &names = at(structure).names;
     auto it = names.plain.find(language);
     if (it == names.plain.end())
         it = names.plain.find("en");
-    const QString name = QString::fromStdString(it == names.plain.end() ? names.english : it->second);
+    return it == names.plain.end() ? names.english : it->second;
+}
+
+std::string Atlas::plain(const Place &place, const std::string &language) const
+{
+    const QString name = QString::fromStdString(plainName(place.structure, language));
     switch (place.side) {
     case Side::Left: return QCoreApplication::translate("Atlas", "%1, left side").arg(name).toStdString();
     case Side::Right: return QCoreApplication::translate("Atlas", "%1, right side").arg(name).toStdString();

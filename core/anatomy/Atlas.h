@@ -41,6 +41,8 @@ public:
     [[nodiscard]] std::string spoken(const Place &place) const;
     /// For patients: "main buttock muscle, right". Falls back on English.
     [[nodiscard]] std::string plain(const Place &place, const std::string &language) const;
+    /// The name for patients, in English where there is none in that language.
+    [[nodiscard]] std::string plainName(const StructureId &structure, const std::string &language) const;
 
 private:
     std::vector<Structure> m_structures;

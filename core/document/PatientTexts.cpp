@@ -66,6 +66,13 @@ Result<PatientTexts> readPatientTexts(std::string_view text)
     });
 }
 
+PatientTexts inLanguage(PatientTexts texts, const Phrases &phrases)
+{
+    for (PatientText &text : texts.texts)
+        text.text = phrases.say("patient-texts", text.text);
+    return texts;
+}
+
 Result<PatientTexts> readEmbeddedPatientTexts()
 {
     const auto files = embeddedFiles("intake");

@@ -1,6 +1,7 @@
 // What patients read, by id: content of resources/intake/patient-texts.json, read strictly. Plain values; any thread.
 #pragma once
 
+#include "core/base/Phrases.h"
 #include "core/base/Result.h"
 #include "core/base/Words.h"
 
@@ -36,7 +37,8 @@ struct PatientTexts {
 
 /// Unknown fields, words and names in braces, duplicates and empty texts are errors with file and JSON pointer.
 [[nodiscard]] Result<PatientTexts> readPatientTexts(std::string_view text);
-/// Those that are built into the program.
+[[nodiscard]] PatientTexts inLanguage(PatientTexts texts, const Phrases &phrases);
+/// Those that are built into the program, in English.
 [[nodiscard]] Result<PatientTexts> readEmbeddedPatientTexts();
 
 } // namespace raphe

@@ -150,11 +150,12 @@ private:
 
     Movement readMovement(const JsonReader &at)
     {
-        at.expectObject({"id", "name", "group", "paired", "unit", "least", "furthest", "less_is_better", "joints", "position",
+        at.expectObject({"id", "name", "plain", "group", "paired", "unit", "least", "furthest", "less_is_better", "joints", "position",
             "actions", "norms", "errors"});
         Movement out;
         out.id = readNewId(at, m_out.movements);
         out.name = readText(at, "name");
+        out.plain = readText(at, "plain");
         out.group = readText(at, "group");
         out.isPaired = at.field("paired").asBool();
         out.unit = readWord(unitWords, at.field("unit"));

@@ -59,6 +59,7 @@ struct ReadingError {
 struct Movement {
     std::string id;
     std::string name; // in the trade's words, lower case
+    std::string plain; // in the patient's words
     std::string group; // part of the body
     bool isPaired = true; // has a right and a left
     Unit unit{};

@@ -87,13 +87,14 @@ void readSays(const JsonReader &at, Technique &into, const std::vector<Technique
 Technique readTechnique(const JsonReader &at, const std::vector<Technique> &earlier, const SafetyRules &rules)
 {
     at.expectObject(
-        {"id", "action", "name", "says", "layers", "skin", "deep", "through_cloth", "lengthens", "dose", "suits", "caution"});
+        {"id", "action", "name", "plain", "says", "layers", "skin", "deep", "through_cloth", "lengthens", "dose", "suits", "caution"});
     Technique out;
     out.id = readNewId(at, earlier);
     out.action = readKnownId(at.field("action"), rules.actions());
     if (rules.findAction(out.action)->kind != ActionKind::Technique)
         at.field("action").fail(ErrorCode::UnknownId, out.action);
     out.name = readText(at, "name");
+    out.plain = readText(at, "plain");
     readSays(at, out, earlier);
     out.layers = readChoice(at, "layers", [](const JsonReader &layer) { return readWord(layerWords, layer); });
     out.skin = readWord(skinWords, at.field("skin"));

@@ -48,6 +48,7 @@ struct Technique {
     std::string id;
     std::string action; // of resources/safety/actions.json: the cautions, consents and scope of practice that hold for it
     std::string name; // in the trade's words, lower case
+    std::string plain; // in the patient's words; empty of the practitioner's own
     std::vector<std::string> says; // other ways to say it in a typed line; the practitioner's own are said by their name
     std::vector<Layer> layers; // in which it is done
     plan::Skin skin{};

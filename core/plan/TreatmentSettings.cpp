@@ -81,6 +81,7 @@ Result<Techniques> withOwn(Techniques known, const TreatmentSettings &settings)
         Technique technique = *like;
         technique.id = own.id;
         technique.name = own.name;
+        technique.plain.clear();
         technique.dose.seconds = own.seconds;
         technique.dose.how = own.how;
         technique.dose.source = "your own";
