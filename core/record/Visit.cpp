@@ -87,6 +87,7 @@ Measure saidBeside(Measure before, const Measure &now)
     return out;
 }
 
+// What is written in words, as in letters, stays as it is.
 Visit mirrored(Visit visit)
 {
     for (Finding &finding : visit.findings)

@@ -5,6 +5,7 @@
 #include "core/record/Closing.h"
 #include "core/record/Complaint.h"
 #include "core/record/ConsentAnswer.h"
+#include "core/record/Letter.h"
 #include "core/record/Measure.h"
 #include "core/record/PainDrawing.h"
 #include "core/record/PlanWish.h"
@@ -167,6 +168,7 @@ struct Visit {
     Retested retested;
     Closing closing;
     bool sidesIntended = false; // complaint and findings on opposite sides: asked, and meant so
+    std::vector<Letter> letters; // to other professionals, in the order in which they were begun
 
     /// In the words of what the visit is about; empty when nothing was told.
     [[nodiscard]] std::string complaint() const { return complaints.empty() ? std::string() : complaints.front().text; }

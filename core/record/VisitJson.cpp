@@ -6,6 +6,7 @@
 #include "core/record/ExaminationJson.h"
 #include "core/record/IntakeJson.h"
 #include "core/record/JsonFields.h"
+#include "core/record/LetterJson.h"
 #include "core/record/PainDrawingJson.h"
 #include "core/record/PatientRecord.h"
 #include "core/record/PlanWishJson.h"
@@ -58,10 +59,10 @@ public:
             root.expectObject({"format", "version", "patient", "date", "practitioner", "episode", "complaint", "complaint_at",
                 "pain", "injured", "cautions", "conditions", "warnings", "findings", "judgements"});
         else
-            root.expectObject(
-                {"format", "version", "patient", "date", "practitioner", "complaints", "complaint_at", "pain", "injured",
-                    "cautions", "conditions", "warnings", "consents", "since_last", "promised", "focus", "findings", "measures",
-                    "tests", "retest", "timeline", "judgements", "plan", "treatment", "retested", "closing", "sides_intended"});
+            root.expectObject({"format", "version", "patient", "date", "practitioner", "complaints", "complaint_at", "pain",
+                "injured", "cautions", "conditions", "warnings", "consents", "since_last", "promised", "focus", "findings",
+                "measures", "tests", "retest", "timeline", "judgements", "plan", "treatment", "retested", "closing", "letters",
+                "sides_intended"});
         Visit visit;
         if (root.has("patient"))
             visit.patient = readPatient(root.field("patient"));
@@ -107,6 +108,8 @@ public:
             visit.retested = readRetested(root.field("retested"));
         if (root.has("closing"))
             visit.closing = readClosing(root.field("closing"));
+        if (root.has("letters"))
+            visit.letters = readLetters(root.field("letters"));
         return visit;
     }
 
@@ -594,6 +597,8 @@ std::string writeVisit(const Visit &visit)
         json["retested"] = retestedJson(visit.retested);
     if (visit.closing != Closing{})
         json["closing"] = closingJson(visit.closing);
+    if (!visit.letters.empty())
+        json["letters"] = lettersJson(visit.letters);
     if (visit.sidesIntended)
         json["sides_intended"] = true;
     // Ill-formed UTF-8 would make dump() throw; a replacement character loses less than the whole visit.

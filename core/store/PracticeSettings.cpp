@@ -1,9 +1,12 @@
 #include "core/store/PracticeSettings.h"
 
 #include "core/base/JsonReader.h"
+#include "core/record/LetterJson.h"
 #include "core/store/Retention.h"
 
 #include <nlohmann/json.hpp>
+
+#include <algorithm>
 
 namespace raphe {
 
@@ -12,6 +15,18 @@ namespace {
 constexpr const char *format = "raphe-practice";
 constexpr int version = 1;
 constexpr int longestMinutes = 24 * 60;
+
+std::vector<Addressee> readAddressees(const JsonReader &at)
+{
+    std::vector<Addressee> out;
+    for (const JsonReader &item : at.items(0, PracticeSettings::mostAddressees)) {
+        Addressee addressee = readAddressee(item);
+        if (std::find(out.begin(), out.end(), addressee) != out.end())
+            item.fail(ErrorCode::Duplicate, addressee.name.empty() ? addressee.role : addressee.name);
+        out.push_back(std::move(addressee));
+    }
+    return out;
+}
 
 } // namespace
 
@@ -23,7 +38,7 @@ Result<PracticeSettings> readSettings(const std::string &text, const std::string
     return guarded([&] {
         const JsonReader at(parsed.value(), file);
         at.expectObject({"format", "version", "name", "letterhead", "language", "metric", "lock_minutes", "backup_folder",
-            "jurisdiction", "retention_years", "recovery_on_paper", "treatment", "advice"});
+            "jurisdiction", "retention_years", "recovery_on_paper", "treatment", "advice", "addressees"});
         if (at.string("format") != format)
             at.field("format").fail(ErrorCode::WrongFormat, at.string("format"));
         static_cast<void>(at.field("version").asInt(version, version));
@@ -41,6 +56,8 @@ Result<PracticeSettings> readSettings(const std::string &text, const std::string
             s.treatment = readTreatmentSettings(at.field("treatment"));
         if (at.has("advice"))
             s.advice = readOwnAdvice(at.field("advice"));
+        if (at.has("addressees"))
+            s.addressees = readAddressees(at.field("addressees"));
         return s;
     });
 }
@@ -54,6 +71,8 @@ std::string writeSettings(const PracticeSettings &s)
         json["treatment"] = treatmentSettingsJson(s.treatment);
     if (!s.advice.empty())
         json["advice"] = ownAdviceJson(s.advice);
+    for (const Addressee &addressee : s.addressees)
+        json["addressees"].push_back(addresseeJson(addressee));
     return json.dump();
 }
 

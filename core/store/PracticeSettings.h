@@ -3,6 +3,7 @@
 
 #include "core/base/Result.h"
 #include "core/plan/TreatmentSettings.h"
+#include "core/record/Letter.h"
 #include "core/treatment/OwnAdvice.h"
 
 #include <string>
@@ -11,6 +12,8 @@
 namespace raphe {
 
 struct PracticeSettings {
+    static constexpr std::size_t mostAddressees = 500; // our choice, no source
+
     std::string name; // of the practice
     std::string letterhead; // address and the like, several lines
     std::string language = "en"; // for what patients read
@@ -22,6 +25,7 @@ struct PracticeSettings {
     bool isRecoveryOnPaper = false; // somebody typed part of the recovery key from paper
     TreatmentSettings treatment;
     std::vector<OwnAdvice> advice; // for home
+    std::vector<Addressee> addressees; // the book of those whom letters go to; none of them twice
     bool operator==(const PracticeSettings &) const = default;
 };
 

@@ -34,15 +34,6 @@ QVBoxLayout *bareColumn(QWidget *owner)
     return column;
 }
 
-QString ownName(const std::string &code)
-{
-    if (code == "en")
-        return QStringLiteral("English"); // Qt would say which one
-    const QLocale locale(QString::fromStdString(code));
-    const QString name = locale.language() == QLocale::C ? QString() : locale.nativeLanguageName();
-    return name.isEmpty() ? QString::fromStdString(code) : name.left(1).toUpper() + name.mid(1);
-}
-
 void addChoice(QComboBox &box, const QString &text, const QVariant &value, bool isChosen)
 {
     box.addItem(text, value);
@@ -51,6 +42,17 @@ void addChoice(QComboBox &box, const QString &text, const QVariant &value, bool 
 }
 
 } // namespace
+
+QString ownName(const std::string &code)
+{
+    if (code == "en")
+        return QStringLiteral("English"); // Qt would say which one
+    if (code == "es")
+        return QStringLiteral("Espa\u00f1ol"); // the same
+    const QLocale locale(QString::fromStdString(code));
+    const QString name = locale.language() == QLocale::C ? QString() : locale.nativeLanguageName();
+    return name.isEmpty() ? QString::fromStdString(code) : name.left(1).toUpper() + name.mid(1);
+}
 
 LanguageBox::LanguageBox(const std::string &code, QWidget *parent) : QWidget(parent), m_box(new QComboBox)
 {

@@ -17,6 +17,9 @@ namespace raphe {
 
 class WrappedLabel;
 
+/// As who speaks a language calls it; 'Deutsch' of 'de'.
+[[nodiscard]] QString ownName(const std::string &code);
+
 /// The language of what patients read, by its code; a code that is not offered stays when it is the chosen one.
 class LanguageBox : public QWidget {
     Q_OBJECT

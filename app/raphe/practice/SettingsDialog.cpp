@@ -1,6 +1,7 @@
 #include "app/raphe/practice/SettingsDialog.h"
 
 #include "app/raphe/WrappedLabel.h"
+#include "app/raphe/practice/AddresseesTab.h"
 #include "app/raphe/practice/AdviceTab.h"
 #include "app/raphe/practice/FormParts.h"
 #include "app/raphe/practice/Passphrase.h"
@@ -50,6 +51,8 @@ SettingsDialog::SettingsDialog(Practice &practice, QWidget *parent, const Deriva
     m_tabs->addTab(scrolled(m_treatment), tr("Treatment"));
     m_advice = new AdviceTab(m_settings.advice);
     m_tabs->addTab(scrolled(m_advice), tr("Advice"));
+    m_addressees = new AddresseesTab(m_settings.addressees);
+    m_tabs->addTab(scrolled(m_addressees), tr("Addressees"));
     m_tabs->tabBar()->setAccessibleName(tr("Parts of the settings"));
     form().addWidget(m_tabs, 1);
     addGap();
@@ -161,11 +164,14 @@ void SettingsDialog::save()
     settings.retentionYears = m_years->value();
     settings.treatment = m_treatment->settings();
     settings.advice = m_advice->advice();
+    settings.addressees = m_addressees->addressees();
     if (settings.name.empty())
         return stopAt(0, m_name, tr("Give the practice a name."));
     if (const QString trouble = m_folder->trouble(); !trouble.isEmpty())
         return stopAt(1, m_folder, trouble);
     if (const auto mistake = m_advice->mistake())
+        return stopAt(m_tabs->count() - 2, mistake->at, mistake->words);
+    if (const auto mistake = m_addressees->mistake())
         return stopAt(m_tabs->count() - 1, mistake->at, mistake->words);
     if (settings != stored.value()) {
         if (const auto saved = m_practice.saveSettings(settings); !saved)

@@ -1,5 +1,4 @@
-// The settings of a practice in tabs. Practice, back-ups, keeping of records and treatment are written together by 'Save'; what
-// is done to users is done at once.
+// The settings of a practice in tabs. All are written together by 'Save', but for what is done to users, which is done at once.
 #pragma once
 
 #include "app/raphe/practice/ChoiceFields.h"
@@ -15,6 +14,7 @@ class QTabWidget;
 
 namespace raphe {
 
+class AddresseesTab;
 class AdviceTab;
 class TreatmentTab;
 class UsersTab;
@@ -51,6 +51,7 @@ private:
     QLineEdit *m_jurisdiction = nullptr;
     QSpinBox *m_years = nullptr;
     AdviceTab *m_advice = nullptr;
+    AddresseesTab *m_addressees = nullptr;
     TreatmentTab *m_treatment;
     UsersTab *m_users;
 };

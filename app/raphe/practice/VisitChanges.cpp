@@ -1,6 +1,7 @@
 #include "app/raphe/practice/VisitChanges.h"
 
 #include "app/raphe/patients/PersonWords.h"
+#include "core/document/LetterWords.h"
 #include "core/document/VisitMap.h"
 #include "core/examination/RecordWords.h"
 
@@ -136,6 +137,75 @@ std::vector<Complaint> withoutFirstWords(std::vector<Complaint> complaints)
     return complaints;
 }
 
+QString letterTo(const Letter &letter)
+{
+    const std::string &who = letter.to.name.empty() ? letter.to.role : letter.to.name;
+    return who.empty() ? tr("whoever takes over") : QString::fromStdString(who);
+}
+
+QString letterText(const std::string &text)
+{
+    constexpr qsizetype most = 120; // characters; the whole stands in the letter
+    const QString line = QString::fromStdString(text).simplified();
+    return line.size() > most ? line.left(most) + QStringLiteral(" ...") : line;
+}
+
+// What of it is another.
+QStringList letterChanges(const Letter &before, const Letter &after)
+{
+    QStringList out;
+    if (before.to != after.to)
+        out << (letterTo(before) == letterTo(after) ? tr("role or address") : tr("now to %1").arg(letterTo(after)));
+    compareText(tr("urgency"), QString::fromStdString(urgencyInWords(before.urgency)),
+        QString::fromStdString(urgencyInWords(after.urgency)), out);
+    compareText(tr("reason"), letterText(before.reason.text), letterText(after.reason.text), out);
+    compareText(tr("question"), letterText(before.question.text), letterText(after.question.text), out);
+    const auto textOf = [](const Letter &letter, const std::string &title) {
+        for (const LetterPart &part : letter.parts)
+            if (part.title == title)
+                return letterText(part.words.text);
+        return QString();
+    };
+    QStringList titles;
+    for (const Letter *letter : {&before, &after})
+        for (const LetterPart &part : letter->parts)
+            titles << QString::fromStdString(part.title);
+    titles.removeDuplicates();
+    for (const QString &title : titles)
+        compareText(title, textOf(before, title.toStdString()), textOf(after, title.toStdString()), out);
+    if (before.sent != after.sent)
+        out << (after.sent.empty() ? tr("not marked as sent any more") : tr("sent on %1").arg(dayText(after.sent)));
+    if (out.isEmpty() && before != after)
+        out << tr("date, title, or what was composed");
+    return out;
+}
+
+void compareLetters(std::vector<Letter> before, std::vector<Letter> after, QStringList &out)
+{
+    if (before == after)
+        return;
+    for (auto one = before.begin(); one != before.end();) {
+        const auto same = std::find(after.begin(), after.end(), *one);
+        if (same == after.end()) {
+            ++one;
+            continue;
+        }
+        after.erase(same);
+        one = before.erase(one);
+    }
+    if (before.empty() && after.empty())
+        out << tr("The letters stand in another order.");
+    const std::size_t both = std::min(before.size(), after.size());
+    for (std::size_t i = 0; i < both; ++i)
+        out << tr("The letter to %1 is another: %2")
+                   .arg(letterTo(before[i]), letterChanges(before[i], after[i]).join(QStringLiteral("; ")));
+    for (std::size_t i = both; i < before.size(); ++i)
+        out << tr("A letter to %1 is no longer kept.").arg(letterTo(before[i]));
+    for (std::size_t i = both; i < after.size(); ++i)
+        out << tr("A letter to %1 is kept: '%2', %3")
+                   .arg(letterTo(after[i]), letterText(after[i].title), QString::fromStdString(urgencyInWords(after[i].urgency)));
+}
+
 } // namespace
 
 QString findingLine(const Atlas &atlas, const Finding &finding)
@@ -187,6 +257,7 @@ VisitChanges visitChanges(
         others << tr("What was examined again is another.");
     if (before.closing != after.closing || before.focus != after.focus)
         others << tr("How the visit was closed, or what was left for the next one, is another.");
+    compareLetters(before.letters, after.letters, others);
     if (changes.areNone() && before != after)
         others << tr("Something else was changed.");
     return changes;

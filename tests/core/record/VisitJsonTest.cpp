@@ -152,6 +152,8 @@ TEST(VisitJson, ReadsEveryFieldOfTheVisit)
     input["focus"] = {"the left hip", "stairs"};
     input["retested"] = {{"pain", 0}};
     input["closing"] = {{"told", true}, {"focus", {"the right hip"}}};
+    input["letters"] = {{{"written", "2024-03-01"}, {"to", {{"name", "Dr Nord"}}}, {"title", "A letter"}, {"urgency", "routine"},
+        {"reason", {{"text", "swollen"}}}}};
     input["sides_intended"] = true;
     input["cautions"] = {"thin bones", "new scar"};
     input["complaint_at"] = {{{"structure", "gluteus"}, {"side", "left"}}, {{"structure", "sacrum"}}};
@@ -187,6 +189,9 @@ TEST(VisitJson, ReadsEveryFieldOfTheVisit)
     EXPECT_EQ(visit.value().retested, (Retested{{}, {}, {}, PainScore{0}}));
     EXPECT_TRUE(visit.value().closing.isTold);
     EXPECT_EQ(visit.value().closing.focus, std::vector<std::string>{"the right hip"}) << "of the next visit, not of this one";
+    ASSERT_EQ(visit.value().letters.size(), 1U);
+    EXPECT_EQ(visit.value().letters[0],
+        (Letter{"2024-03-01", {"Dr Nord", {}, {}}, "A letter", Urgency::Routine, {"swollen", "swollen"}, {}, {}, {}}));
     EXPECT_TRUE(visit.value().sidesIntended);
     EXPECT_EQ(visit.value().cautions, (std::vector<std::string>{"thin bones", "new scar"}));
     EXPECT_EQ(visit.value().complaintAt, (std::vector<Place>{{{"gluteus"}, Side::Left}, {{"sacrum"}, Side::Midline}}));
@@ -808,6 +813,8 @@ public:
             visit.retested.pain = PainScore{below(11)};
         if (chance())
             visit.closing = closing();
+        for (int i = below(3); i > 0; --i)
+            visit.letters.push_back(letter());
         std::set<std::pair<Place, std::optional<Spot>>> seen;
         for (int i = below(12); i > 0; --i) {
             Finding finding = nextFinding();
@@ -839,6 +846,16 @@ private:
         const std::pair pair(place(), place());
         if (chance() && pair.first != pair.second)
             out.ordered.push_back(pair);
+        return out;
+    }
+    Letter letter()
+    {
+        const auto text = [this] { return chance() ? LetterText{} : LetterText{words(), chance() ? words() : ""}; };
+        Letter out{"2024-02-29", {}, words(), pick(urgencyWords), text(), text(), {}, chance() ? "2024-03-01" : ""};
+        if (chance())
+            out.to = {words(), chance() ? words() : "", {words()}};
+        if (chance())
+            out.parts = {{"Complaint", {words(), words()}}, {"Tests", {"", words()}}};
         return out;
     }
     Closing closing()
@@ -1178,6 +1195,7 @@ TEST(Visit, MirroringSwapsSidesAndTwiceGivesItBack)
         ASSERT_EQ(other.focus, visit.focus);
         ASSERT_EQ(other.retested.pain, visit.retested.pain);
         ASSERT_EQ(other.closing, visit.closing);
+        ASSERT_EQ(other.letters, visit.letters);
         const auto read = readVisit(writeVisit(other), "v.json", theAtlas());
         ASSERT_TRUE(read) << testing::PrintToString(read.error());
     }
@@ -1239,7 +1257,7 @@ TEST_F(VisitSchema, NamesTheFieldsThatTheReaderKnows)
     const json full = json::parse(
         R"({"format":0,"version":0,"patient":0,"date":0,"practitioner":0,"episode":0,"complaint":0,"complaints":0,"complaint_at":0,"pain":0,"cautions":0,"conditions":0,
             "injured":0,"warnings":0,"consents":0,"since_last":0,"promised":0,"focus":0,"findings":0,"measures":0,"tests":0,"retest":0,"timeline":0,"judgements":0,"plan":0,
-            "treatment":0,"retested":0,"closing":0,"sides_intended":0})");
+            "treatment":0,"retested":0,"closing":0,"letters":0,"sides_intended":0})");
     for (const auto &[field, unused] : full.items())
         EXPECT_TRUE(schema["properties"].contains(field)) << field;
     EXPECT_EQ(schema["properties"].size(), full.size());
