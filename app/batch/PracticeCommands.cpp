@@ -102,7 +102,7 @@ Result<Done> restorePractice(const std::string &backup, const std::string &pract
 Result<Done> exportFrom(const std::string &practiceFile, const Key &key, std::int64_t patient, const std::string &form)
 {
     if (form != "json" && form != "text")
-        return Error{ErrorCode::BadArgument, "--form", form + ", allowed: json, text"};
+        return Error{ErrorCode::BadArgument, "--form", form + ", allowed: json, text, pdf"};
     const auto practice = unlocked(practiceFile, key);
     if (!practice)
         return practice.error();

@@ -18,7 +18,7 @@ Result<Done> writeRules(const std::string &out, const std::string &paper)
     const auto rules = readEmbeddedSafetyRules(atlas.value());
     if (!rules)
         return rules.error();
-    return writeRuleReview(out, size.value(), ruleReview(rules.value(), atlas.value()));
+    return writePdf(out, ruleReviewPages(size.value(), ruleReview(rules.value(), atlas.value())));
 }
 
 } // namespace raphe::batch

@@ -17,10 +17,10 @@ struct Given {
     std::string before;
     std::string out;
     std::string paper = "a4";
-    std::string language = "en";
     std::string structure;
     std::string text;
     double stature = 0;
+    std::vector<std::string> visits;
 };
 
 } // namespace
@@ -69,12 +69,31 @@ void addVisitVerbs(CLI::App &cli, Result<Done> &result, bool &isCheckFailed)
     overlap->add_option("--before", given->before, "visit file of an earlier visit")->required();
     overlap->callback([&result, given] { result = printOverlap(given->visit, given->before); });
 
-    auto *map = cli.add_subcommand("map", "write the visit map");
-    map->add_option("--visit", given->visit, "visit file")->required();
-    map->add_option("--out", given->out, "file ending in .pdf, .svg or .png")->required();
-    map->add_option("--paper", given->paper, "a4 or letter");
-    map->add_option("--language", given->language, "language of the plain names: en, de or es");
-    map->callback([&result, given] { result = writeMap(given->visit, given->out, given->paper, given->language); });
+    const auto mapped = std::make_shared<MapVerb>();
+    auto *map = cli.add_subcommand("map", "write the visit map, and print its reading grade");
+    map->add_option("--visit", mapped->visit, "visit file")->required();
+    map->add_option("--out", mapped->out, "file ending in .pdf, .svg or .png")->required();
+    map->add_option("--paper", mapped->paper, "a4 or letter");
+    map->add_option("--language", mapped->language, "what the patient reads: en, de or es");
+    map->add_flag("--large", mapped->isLarge, "large print, on as many pages as it takes");
+    map->add_flag("--grey", mapped->isGrey, "without colours");
+    map->callback([&result, mapped] { result = writeMap(*mapped); });
+
+    cli.add_subcommand("grade", "print the reading grade of each line of the standard input")->callback([&result] {
+        result = printGrades();
+    });
+
+    auto *csv =
+        cli.add_subcommand("csv", "print the findings of visits as a table for analysis; patients are numbered, not named");
+    csv->add_option("--visit", given->visits, "visit files")->required();
+    csv->add_option("--out", given->out, "file for the table");
+    csv->callback([&result, given] { result = writeCsv(given->visits, given->out); });
+
+    auto *deidentify =
+        cli.add_subcommand("deidentify", "write copies of visits for teaching, without names, words and real dates");
+    deidentify->add_option("--visit", given->visits, "visit files")->required();
+    deidentify->add_option("--out-dir", given->out, "folder for the copies; one alone is printed without");
+    deidentify->callback([&result, given] { result = writeDeidentified(given->visits, given->out); });
 
     auto *edges = cli.add_subcommand("edge", "print how long an edge is and who attaches along it");
     edges->add_option("--structure", given->structure, "id of the edge, such as iliac-crest")->required();
