@@ -307,7 +307,7 @@ private:
     }
 
     const Theme m_theme = Theme::paper();
-    const ArrivalForm &m_form;
+    ArrivalForm m_form;
     const BodyArt &m_front;
     const BodyArt &m_back;
     double m_width;
@@ -318,25 +318,25 @@ private:
 
 } // namespace
 
-Result<Done> writeArrivalForm(
-    const std::string &file, Paper paper, const ArrivalForm &form, const BodyArt &front, const BodyArt &back)
+PrintedPages arrivalFormPages(Paper paper, const ArrivalForm &form, const BodyArt &front, const BodyArt &back)
 {
     const QRectF within = sheetOf(paper).adjusted(margin, margin - 4, -margin, -margin + 4);
     const Theme theme = Theme::paper();
     FlowLook look{paper, QPageLayout::Portrait, within.adjusted(0, headRoom, 0, -footRoom), {}};
-    look.frame = [&](QPainter &painter, int page, int pages) {
+    const auto maker = std::make_shared<Maker>(look.area, form, front, back); // the blocks refer to it
+    look.frame = [within, theme, maker, pageText = form.pageText, nameLabel = q(form.nameLabel)](
+                     QPainter &painter, int page, int pages) {
         Type words(painter, millimetresOf(points), QFont::Normal, theme.ink);
-        const std::string numbered = filled(form.pageText, {{"page", std::to_string(page)}, {"pages", std::to_string(pages)}});
+        const std::string numbered = filled(pageText, {{"page", std::to_string(page)}, {"pages", std::to_string(pages)}});
         words.draw(within, q(numbered), Qt::AlignRight | Qt::AlignBottom);
         if (page == 1)
             return;
-        const Lines name(q(form.nameLabel), within.width(), {points, QFont::Normal, theme.ink});
+        const Lines name(nameLabel, within.width(), {points, QFont::Normal, theme.ink});
         name.draw(painter, within.topLeft());
         painter.setPen(QPen(theme.ink, 0.2));
         painter.drawLine(within.topLeft() + QPointF(42, name.height()), within.topRight() + QPointF(-60, name.height()));
     };
-    Maker maker(look.area, form, front, back);
-    return writeFlow(file, q(form.title), look, maker.make());
+    return flowPages(q(form.title), look, maker->make());
 }
 
 } // namespace raphe

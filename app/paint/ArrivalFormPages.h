@@ -7,8 +7,7 @@
 
 namespace raphe {
 
-/// The file is a PDF.
-[[nodiscard]] Result<Done> writeArrivalForm(
-    const std::string &file, Paper paper, const ArrivalForm &form, const BodyArt &front, const BodyArt &back);
+/// The two bodies must outlive the pages.
+[[nodiscard]] PrintedPages arrivalFormPages(Paper paper, const ArrivalForm &form, const BodyArt &front, const BodyArt &back);
 
 } // namespace raphe

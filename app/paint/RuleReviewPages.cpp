@@ -214,22 +214,22 @@ private:
 
 } // namespace
 
-Result<Done> writeRuleReview(const std::string &file, Paper paper, const RuleReview &review)
+PrintedPages ruleReviewPages(Paper paper, const RuleReview &review)
 {
     const QRectF sheet = sheetOf(paper, QPageLayout::Landscape);
     const QRectF within = sheet.adjusted(margin, margin, -margin, -margin);
     const Theme theme = Theme::paper();
     FlowLook look{paper, QPageLayout::Landscape, within.adjusted(0, headRoom, 0, -footRoom), {}};
-    look.frame = [&](QPainter &painter, int page, int pages) {
+    look.frame = [within, theme, markWords = q(review.mark), title = q(review.title)](QPainter &painter, int page, int pages) {
         Type mark(painter, millimetresOf(11), QFont::Bold, theme.tender);
         Type quiet(painter, millimetresOf(8.5), QFont::Normal, theme.quiet);
-        mark.draw(within, q(review.mark), Qt::AlignLeft | Qt::AlignTop);
-        quiet.draw(within, q(review.title), Qt::AlignRight | Qt::AlignTop);
+        mark.draw(within, markWords, Qt::AlignLeft | Qt::AlignTop);
+        quiet.draw(within, title, Qt::AlignRight | Qt::AlignTop);
         quiet.draw(within, tr("Assists a trained practitioner; follow local law, scope of practice and licensed care."),
             Qt::AlignLeft | Qt::AlignBottom);
         quiet.draw(within, tr("page %1 of %2").arg(page).arg(pages), Qt::AlignRight | Qt::AlignBottom);
     };
-    return writeFlow(file, q(review.title), look, Maker(look.area).blocksOf(review));
+    return flowPages(q(review.title), look, Maker(look.area).blocksOf(review));
 }
 
 } // namespace raphe

@@ -6,7 +6,7 @@
 
 namespace raphe {
 
-/// A row stands on one page, but for one that is longer than a page. The file is a PDF.
-[[nodiscard]] Result<Done> writeRuleReview(const std::string &file, Paper paper, const RuleReview &review);
+/// A row stands on one page, but for one that is longer than a page.
+[[nodiscard]] PrintedPages ruleReviewPages(Paper paper, const RuleReview &review);
 
 } // namespace raphe
