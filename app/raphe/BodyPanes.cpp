@@ -15,11 +15,11 @@ BodyPanes::BodyPanes(const Knowledge &knowledge, QWidget *parent) : QSplitter(pa
 
 std::vector<Arrangement> BodyPanes::arrangements()
 {
-    return {{tr("Front and back"), Qt::Key_F1, {{View::Front}, {View::Back}}}, {tr("Front"), Qt::Key_F2, {{View::Front}}},
-        {tr("Back"), Qt::Key_F3, {{View::Back}}}, {tr("Right side"), Qt::Key_F4, {{View::Side, Side::Right}}},
-        {tr("Left side"), Qt::Key_F5, {{View::Side, Side::Left}}}, {tr("Soles"), Qt::Key_F6, {{View::Sole}}},
-        {tr("Palms"), Qt::Key_F7, {{View::Palm}}}, {tr("Head, right side"), Qt::Key_F8, {{View::Head, Side::Right}}},
-        {tr("Head, left side"), Qt::Key_F9, {{View::Head, Side::Left}}}};
+    return {{tr("Front and back"), Qt::Key_F2, {{View::Front}, {View::Back}}}, {tr("Front"), Qt::Key_F3, {{View::Front}}},
+        {tr("Back"), Qt::Key_F4, {{View::Back}}}, {tr("Right side"), Qt::Key_F5, {{View::Side, Side::Right}}},
+        {tr("Left side"), Qt::Key_F6, {{View::Side, Side::Left}}}, {tr("Soles"), Qt::Key_F7, {{View::Sole}}},
+        {tr("Palms"), Qt::Key_F8, {{View::Palm}}}, {tr("Head, right side"), Qt::Key_F9, {{View::Head, Side::Right}}},
+        {tr("Head, left side"), Qt::Key_F10, {{View::Head, Side::Left}}}};
 }
 
 BodyView &BodyPanes::viewOf(const Pane &pane)

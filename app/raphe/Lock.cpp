@@ -2,6 +2,7 @@
 
 #include "app/raphe/Style.h"
 #include "app/raphe/WrappedLabel.h"
+#include "app/raphe/help/Help.h"
 #include "app/words/ErrorText.h"
 
 #include <QApplication>
@@ -30,6 +31,7 @@ void Lock::readSettings()
 
 void Lock::lock()
 {
+    m_window.help().close();
     Q_EMIT m_session.leaving();
     if (const auto saved = m_session.saveNow(); !saved) {
         cover(errorText(saved.error()));

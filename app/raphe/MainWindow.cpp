@@ -1,12 +1,13 @@
 #include "app/raphe/MainWindow.h"
 
 #include "app/paint/TypedText.h"
-#include "app/raphe/examination/LineHelp.h"
 #include "app/raphe/examination/PassDialog.h"
 #include "app/raphe/examination/SweepDialog.h"
+#include "app/raphe/help/Help.h"
 #include "app/raphe/intake/ConsentDialog.h"
 #include "app/raphe/intake/DecisionDialog.h"
 #include "app/raphe/intake/patient/PatientWindow.h"
+#include "app/raphe/pages/VisitPages.h"
 #include "app/raphe/treatment/AskMinded.h"
 #include "app/raphe/treatment/TreatmentWindow.h"
 #include "app/words/ErrorText.h"
@@ -54,6 +55,7 @@ QWidget *withMargins(std::initializer_list<QWidget *> widgets)
 MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     : QMainWindow(parent),
       m_session(session),
+      m_pages(std::make_unique<VisitPages>(session)),
       m_visitPanel(new VisitPanel(session)),
       m_reasonPanel(new ReasonPanel(session, m_settings)),
       m_planPanel(new PlanPanel(session, m_settings)),
@@ -75,7 +77,8 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
       m_retest(new RetestPage(session)),
       m_close(new ClosePage(session)),
       m_line(new LineBar(session)),
-      m_feel(new FeelPanel(session, session.lineWords().list().textures))
+      m_feel(new FeelPanel(session, session.lineWords().list().textures)),
+      m_help(new Help(this))
 {
     setWindowTitle(tr("Raphe"));
     resize(QSize(1440, 900).boundedTo(screen()->availableSize()));
@@ -143,7 +146,7 @@ MainWindow::MainWindow(VisitSession &session, QWidget *parent)
     connect(m_feel, &FeelPanel::sweepWanted, this, &MainWindow::makeSweep);
     m_line->setMeasuring([this] { return std::pair(m_examine->mode(), m_examine->device()); });
     connect(m_line, &LineBar::told, this, &MainWindow::tell);
-    connect(m_line, &LineBar::helpWanted, this, [this] { LineHelp(this).exec(); });
+    connect(m_line, &LineBar::helpWanted, this, [this] { m_help->openAt(QStringLiteral("typed-line"), *this); });
     connect(m_bodies, &BodyPanes::hovered, m_hoverName, &QLabel::setText);
     connect(m_tracePanel, &TracePanel::litChanged, m_bodies, &BodyPanes::setLit);
     connect(m_reasonPanel, &ReasonPanel::shown, this, &MainWindow::showReason);
@@ -355,6 +358,7 @@ void MainWindow::treat()
                                                : tr("All of the plan was done today; change it for more."));
         return;
     }
+    m_help->close();
     auto *window = new TreatmentWindow(m_session, m_settings, themeFor(m_settings.appearance()), std::move(ahead), this);
     Q_EMIT treating(true);
     connect(window, &QDialog::accepted, this, [this] { showMiddle(Middle::Retest); });
@@ -473,6 +477,7 @@ void MainWindow::makeToolBar()
     look->setMenu(menu);
     look->setPopupMode(QToolButton::InstantPopup);
     makePagesMenu(addButton(tr("Pages"), tr("Visit map, letter, form before arrival, rules for review"), [] {}));
+    makeHelp(addButton(tr("Help"), tr("Help on what stands here (F1)"), [] {}));
 }
 
 void MainWindow::goTo(const Place &place)
@@ -490,13 +495,22 @@ void MainWindow::goTo(const Place &place)
 
 void MainWindow::handToPatient()
 {
+    m_help->close();
+    giveScreen(m_pages->language(), nullptr);
+}
+
+void MainWindow::giveScreen(Language language, PatientWindow *inPlaceOf)
+{
     const Theme theme = themeFor(Appearance::System); // as the program is dressed
-    const auto handed = PatientWindow::handOver(m_session, theme, m_settings.failedUnlocks(), *this);
+    const auto handed = PatientWindow::handOver(m_session, theme, m_settings.failedUnlocks(), *this, language);
     if (!handed) {
         tell(errorText(handed.error()));
         return;
     }
+    if (inPlaceOf)
+        inPlaceOf->giveWay();
     PatientWindow *patient = handed.value();
+    connect(patient, &PatientWindow::languageWanted, this, [this, patient](Language wanted) { giveScreen(wanted, patient); });
     connect(patient, &PatientWindow::failuresChanged, this, [this](int failures) { m_settings.setFailedUnlocks(failures); });
     connect(patient, &PatientWindow::takenOver, this, [this](const QStringList &notes, bool isUrgent) {
         showIntake(true);
@@ -654,6 +668,7 @@ void MainWindow::closeEvent(QCloseEvent *event)
             return;
         }
     }
+    m_help->close();
     event->accept();
 }
 

@@ -20,6 +20,7 @@
 #include "app/raphe/intake/SafetyBanner.h"
 #include "app/raphe/plan/PlanPanel.h"
 #include "app/raphe/practice/BackupRunner.h"
+#include "core/base/Phrases.h"
 
 #include <QMainWindow>
 
@@ -36,6 +37,11 @@ class QToolBar;
 class QToolButton;
 
 namespace raphe {
+
+class Help;
+class PatientWindow;
+class VisitPages;
+struct PageOffer;
 
 class MainWindow : public QMainWindow {
     Q_OBJECT
@@ -63,6 +69,7 @@ public:
     [[nodiscard]] LineBar &line() { return *m_line; }
     [[nodiscard]] FeelPanel &feel() { return *m_feel; }
     [[nodiscard]] PlanPanel &planPanel() { return *m_planPanel; }
+    [[nodiscard]] Help &help() { return *m_help; }
     /// What stands in the middle.
     enum class Middle { Body, Intake, Examine, Retest, Close };
     void showMiddle(Middle middle);
@@ -85,6 +92,7 @@ private:
     void makeToolBar();
     void makePracticeMenu(QToolButton *button);
     void makePagesMenu(QToolButton *button);
+    void makeHelp(QToolButton *button);
     void makeShortcuts();
     void changeSettings();
     void showAccesses();
@@ -102,24 +110,25 @@ private:
     void makePass(const std::vector<Place> &places);
     void makeSweep();
     void treat();
+    [[nodiscard]] QString helpTopic() const;
     // Pages, in MainWindowPages.cpp.
-    void askForMap();
-    void askForLetter();
+    void showPages(std::size_t first);
+    void showOffers(std::vector<PageOffer> offers, std::size_t first);
     void askForForm();
-    void askForRules();
-    using Writing = std::function<Result<Done>(const std::string &file, Paper paper)>;
-    void askForPage(const QString &title, const QString &name, const QStringList &otherFormats, const Writing &write);
-    [[nodiscard]] Result<Done> writeMap(const std::string &file, Paper paper) const;
+    void writeLetter();
+    void exchange();
     void tellWritten(const Result<Done> &written, const QString &file);
     void goTo(const Place &place);
     [[nodiscard]] bool isPlanning() const;
     void numberMarks();
     void handToPatient();
+    void giveScreen(Language language, PatientWindow *inPlaceOf);
     void showReason(const Place &place, const std::vector<LitPlace> &lit, const std::vector<PathStep> &path);
     void tellTheme(Appearance appearance);
 
     VisitSession &m_session;
     Settings m_settings;
+    std::unique_ptr<VisitPages> m_pages;
     VisitPanel *m_visitPanel;
     ReasonPanel *m_reasonPanel;
     PlanPanel *m_planPanel;
@@ -143,6 +152,7 @@ private:
     ClosePage *m_close;
     LineBar *m_line;
     FeelPanel *m_feel;
+    Help *m_help;
     QStackedWidget *m_middle = nullptr; // the body, intake, or the sheet
     Middle m_beforeIntake = Middle::Body; // where one goes back to
     QWidget *m_left = nullptr; // of the visit

@@ -1,11 +1,13 @@
-// The pages that the window writes: the visit map, the letter about warning signs, the form before arrival, the rules for review.
+// The pages that the window makes, and the files for other programs.
 #include "app/raphe/MainWindow.h"
 
-#include "app/paint/ArrivalFormPages.h"
-#include "app/paint/ReferralLetterPage.h"
-#include "app/paint/RuleReviewPages.h"
-#include "app/paint/VisitMapPage.h"
+#include "app/paint/LetterPages.h"
+#include "app/paint/VisitMapPages.h"
+#include "app/raphe/letter/LetterDialog.h"
+#include "app/raphe/pages/PagesDialog.h"
+#include "app/raphe/pages/VisitPages.h"
 #include "app/words/ErrorText.h"
+#include "core/document/Deidentified.h"
 
 #include <QDir>
 #include <QFileDialog>
@@ -18,33 +20,98 @@ namespace raphe {
 void MainWindow::makePagesMenu(QToolButton *button)
 {
     auto *menu = new QMenu(button);
-    QAction *map = menu->addAction(tr("Visit map for the patient ..."), this, &MainWindow::askForMap);
+    QAction *map = menu->addAction(tr("Visit map for the patient ..."), this, [this] { showPages(0); });
     map->setShortcut(QKeySequence::Print);
     addAction(map); // the key works while the menu is closed
-    menu->addAction(tr("Letter about warning signs ..."), this, &MainWindow::askForLetter);
+    menu->addAction(tr("Note ..."), this, [this] { showPages(1); });
+    menu->addAction(tr("Letter to a professional ..."), this, &MainWindow::writeLetter);
+    menu->addSeparator();
+    menu->addAction(tr("File for another program ..."), this, &MainWindow::exchange);
+    menu->addAction(tr("Whole record of the patient ..."), this, [this] {
+        if (m_session.visitId() != 0)
+            showOffers({m_pages->record()}, 0);
+    });
     menu->addSeparator();
     menu->addAction(tr("Form before arrival ..."), this, &MainWindow::askForForm);
-    menu->addAction(tr("Rules for a clinician's review ..."), this, &MainWindow::askForRules);
+    menu->addAction(tr("Rules for a clinician's review ..."), this, [this] { showPages(3); });
     button->setMenu(menu);
     button->setPopupMode(QToolButton::InstantPopup);
 }
 
-void MainWindow::askForMap()
+void MainWindow::showPages(std::size_t first)
 {
-    askForPage(tr("Save the visit map"), tr("visit-map.pdf"), {tr("SVG (*.svg)"), tr("PNG (*.png)")},
-        [this](const std::string &file, Paper paper) { return writeMap(file, paper); });
+    if (m_session.visitId() == 0 && first < 2) {
+        tell(tr("Open a visit first: these pages are of one."));
+        return;
+    }
+    std::vector<PageOffer> offers;
+    if (m_session.visitId() != 0)
+        offers = {m_pages->map(), m_pages->note()};
+    const std::size_t missing = 2 - offers.size();
+    offers.push_back(m_pages->form());
+    offers.push_back(m_pages->rules());
+    showOffers(std::move(offers), first - missing);
 }
 
-Result<Done> MainWindow::writeMap(const std::string &file, Paper paper) const
+void MainWindow::showOffers(std::vector<PageOffer> offers, std::size_t first)
 {
-    const Knowledge &k = m_session.knowledge();
-    return writeVisitMap(file, paper, visitMap(m_session.adviser().rules(), *k.atlas, *k.body, m_session.visit(), "en"),
-        BodyArt(*k.atlas, k.body->of(View::Front)), BodyArt(*k.atlas, k.body->of(View::Back)));
+    PagesDialog dialog(std::move(offers), {m_settings.paper(), m_pages->language(), false, false}, this);
+    connect(&dialog, &PagesDialog::paperChanged, this, [this](Paper paper) { m_settings.setPaper(paper); });
+    dialog.choose(first);
+    dialog.exec();
+}
+
+void MainWindow::askForForm()
+{
+    showPages(2);
+}
+
+void MainWindow::writeLetter()
+{
+    if (m_session.visitId() == 0) {
+        tell(tr("Open a visit first: these pages are of one."));
+        return;
+    }
+    LetterDialog dialog(m_session, this);
+    connect(&dialog, &LetterDialog::printWanted, this, [this](const Letter &letter, const LetterFacts &facts) {
+        PageOffer offer{tr("Letter"), tr("To another professional."), tr("letter"), false, {}, {}, {}};
+        offer.make = [letter, facts](
+                         const PageChoice &choice) -> Result<PrintedPages> { return letterPages(choice.paper, letter, facts); };
+        showOffers({offer}, 0);
+    });
+    dialog.exec();
+}
+
+void MainWindow::exchange()
+{
+    if (m_session.visitId() == 0) {
+        tell(tr("Open a visit first: these pages are of one."));
+        return;
+    }
+    const std::vector<PageFormat> formats = m_pages->exchange();
+    QStringList filters;
+    for (const PageFormat &format : formats)
+        filters << format.filter;
+    QString chosen = filters.first();
+    QString file = QFileDialog::getSaveFileName(
+        this, tr("Save for another program"), QDir::home().filePath(tr("visit")), filters.join(QStringLiteral(";;")), &chosen);
+    if (file.isEmpty())
+        return;
+    const auto index = static_cast<std::size_t>(std::max<qsizetype>(filters.indexOf(chosen), 0));
+    const QString ending = chosen.section(QStringLiteral("*"), 1).section(QLatin1Char(')'), 0, 0);
+    if (!file.endsWith(ending))
+        file += ending;
+    const auto written = formats[index].write(file.toStdString(), {});
+    if (written && index + 1 == formats.size())
+        tell(tr("Saved as '%1'.").arg(file) + QLatin1Char(' ') + QString::fromStdString(deidentifiedWarning()));
+    else
+        tellWritten(written, file);
 }
 
 bool MainWindow::exportMap(const QString &file, Paper paper)
 {
-    const auto written = writeMap(file.toStdString(), paper);
+    const auto pages = m_pages->map().make({paper, m_pages->language(), false, false});
+    const auto written = pages ? writePages(file.toStdString(), pages.value()) : Result<Done>(pages.error());
     tellWritten(written, file);
     return written.ok();
 }
@@ -52,55 +119,6 @@ bool MainWindow::exportMap(const QString &file, Paper paper)
 void MainWindow::tellWritten(const Result<Done> &written, const QString &file)
 {
     statusBar()->showMessage(written ? tr("The page is in %1").arg(file) : errorText(written.error()), written ? 8000 : 0);
-}
-
-void MainWindow::askForPage(const QString &title, const QString &name, const QStringList &otherFormats, const Writing &write)
-{
-    const QString letter = tr("PDF, Letter (*.pdf)");
-    const QString a4 = tr("PDF, A4 (*.pdf)");
-    QString chosen = m_settings.paper() == Paper::Letter ? letter : a4;
-    const QString file = QFileDialog::getSaveFileName(
-        this, title, QDir::home().filePath(name), (QStringList{a4, letter} + otherFormats).join(QStringLiteral(";;")), &chosen);
-    if (file.isEmpty())
-        return;
-    const Paper paper = chosen == letter ? Paper::Letter : Paper::A4;
-    m_settings.setPaper(paper);
-    tellWritten(write(file.toStdString(), paper), file);
-}
-
-void MainWindow::askForLetter()
-{
-    if (m_session.visitId() == 0)
-        return;
-    const auto letter = referralLetter(m_session.adviser().rules(), *m_session.knowledge().atlas, m_session.visit(), "visit");
-    if (!letter) {
-        statusBar()->showMessage(tr("No warning sign of this visit may stand in a letter: there is none, or it was told alone."));
-        return;
-    }
-    askForPage(tr("Save the letter"), tr("letter.pdf"), {},
-        [&](const std::string &file, Paper paper) { return writeReferralLetter(file, paper, letter.value()); });
-}
-
-void MainWindow::askForForm()
-{
-    const auto texts = readEmbeddedPatientTexts();
-    const auto form = texts ? arrivalForm(texts.value()) : Result<ArrivalForm>(texts.error());
-    if (!form) {
-        statusBar()->showMessage(errorText(form.error()));
-        return;
-    }
-    askForPage(tr("Save the form before arrival"), tr("before-your-visit.pdf"), {}, [&](const std::string &file, Paper paper) {
-        const Knowledge &k = m_session.knowledge();
-        return writeArrivalForm(
-            file, paper, form.value(), BodyArt(*k.atlas, k.body->of(View::Front)), BodyArt(*k.atlas, k.body->of(View::Back)));
-    });
-}
-
-void MainWindow::askForRules()
-{
-    askForPage(tr("Save the rules for review"), tr("rules-for-review.pdf"), {}, [&](const std::string &file, Paper paper) {
-        return writeRuleReview(file, paper, ruleReview(m_session.adviser().rules(), *m_session.knowledge().atlas));
-    });
 }
 
 } // namespace raphe

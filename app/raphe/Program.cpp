@@ -2,6 +2,7 @@
 
 #include "app/raphe/Learned.h"
 #include "app/raphe/Lock.h"
+#include "app/raphe/help/Help.h"
 #include "app/raphe/practice/RestoreDialog.h"
 #include "app/raphe/practice/SetUpDialog.h"
 #include "app/raphe/practice/UnlockDialog.h"
@@ -78,6 +79,7 @@ Result<Done> noteRestored(const std::string &file, const std::shared_ptr<const K
 // cannot be mended here is shown and ends the program as well.
 std::shared_ptr<const Keyring> keysFor(const std::string &practice, const std::shared_future<LearnedResult> &learning)
 {
+    Help help; // F1, before there is a window
     const bool isThere = std::filesystem::exists(practice) && std::filesystem::file_size(practice) > 0;
     const auto isPlain = isThere ? isPlainPractice(practice) : Result<bool>(false);
     if (!isPlain) {

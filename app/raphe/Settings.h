@@ -1,7 +1,7 @@
 // The program's settings: every key with its type and default, in one place.
 #pragma once
 
-#include "app/paint/VisitMapPage.h"
+#include "app/paint/Paper.h"
 #include "app/raphe/Style.h"
 #include "core/examination/Pass.h"
 #include "core/plan/Treat.h"

@@ -49,6 +49,7 @@ public:
     [[nodiscard]] const Examination &examination() const { return m_learned.examination; }
     [[nodiscard]] const LineWords &lineWords() const { return m_learned.lineWords; }
     [[nodiscard]] const Techniques &programTechniques() const { return m_learned.techniques; }
+    [[nodiscard]] const HomeAdvice &programAdvice() const { return m_learned.homeAdvice; }
     /// With that of the practice.
     [[nodiscard]] const HomeAdvice &homeAdvice() const { return m_homeAdvice; }
     /// From now on advice of the practice; one without an id is new. The id that it has then.
@@ -99,6 +100,8 @@ public:
     [[nodiscard]] const Visit &visit() const { return m_visit; }
     /// What was found at this patient's other visits, newest first.
     [[nodiscard]] const std::vector<PastFinding> &pastFindings() const { return m_past; }
+    /// This patient's other visits, newest first, without those in error.
+    [[nodiscard]] const std::vector<EarlierVisit> &earlierVisits() const { return m_earlier; }
     /// What was done at this patient's visits before this one.
     [[nodiscard]] const std::vector<PastTreatment> &pastTreatments() const { return m_pastTreatments; }
     /// Everything is on disk when it succeeds.
@@ -229,6 +232,7 @@ public:
     void addEvent(AdverseEvent event);
     void setRetested(const Retested &retested);
     void setClosing(const Closing &closing);
+    void setLetters(const std::vector<Letter> &letters);
     /// Whether the care that was agreed on changed anything.
     [[nodiscard]] CareProgress careProgress() const;
     /// Local time, HH:MM:SS.

@@ -32,16 +32,17 @@ protected:
     {
         return run(QStringList{QString::fromUtf8(verb), QStringLiteral("--out"), in("out.pdf")} + more);
     }
-    [[nodiscard]] Ran writeLetter(const QString &warnings, const char *notes = "") const
+    [[nodiscard]] Ran writeLetter(const QString &warnings, const char *notes = "", const QStringList &more = {},
+        const char *fields = R"("version":1,"complaint":"sore %1")") const
     {
         QFile file(in("visit.json"));
         EXPECT_TRUE(file.open(QIODevice::WriteOnly));
-        file.write(QStringLiteral(R"({"format":"raphe-visit","version":1,"patient":{"name":"Ada Quill"},"date":"2026-11-27",)"
-                                  R"("complaint":"sore %2","findings":[],"warnings":[%1]})")
-                       .arg(warnings, QString::fromUtf8(notes))
+        file.write(QStringLiteral(R"({"format":"raphe-visit","patient":{"name":"Ada Quill"},"date":"2026-11-27",)"
+                                  R"(%1,"findings":[],"warnings":[%2]})")
+                       .arg(QString::fromUtf8(fields).arg(QString::fromUtf8(notes)), warnings)
                        .toUtf8());
         file.close();
-        return write("letter", {QStringLiteral("--visit"), in("visit.json")});
+        return write("letter", QStringList{QStringLiteral("--visit"), in("visit.json")} + more);
     }
 
 private:
@@ -95,17 +96,60 @@ TEST_F(DocumentVerbs, WriteALetterOfOnePageWithoutWhatWasAskedAlone)
     EXPECT_EQ(wordsBeyond(in("out.pdf"), 30).join(QLatin1Char(' ')).toStdString(), "");
 }
 
-TEST_F(DocumentVerbs, WriteNoLetterWhenThereIsNothingToTell)
+TEST_F(DocumentVerbs, WhatWasAskedAloneCannotBeToldFromTheLetter)
 {
-    for (const QString &warnings : {QString(), secret,
-             QString(clot).replace(QLatin1String(R"("yes")"), QLatin1String(R"("no")")).section(QStringLiteral(",\"at\""), 0, 0)
-                 + QLatin1Char('}')}) {
+    const QString no =
+        QString(clot).replace(QLatin1String(R"("yes")"), QLatin1String(R"("no")")).section(QStringLiteral(",\"at\""), 0, 0)
+        + QLatin1Char('}');
+    ASSERT_EQ(writeLetter({}).status, 0);
+    const QStringList none = squeezedPages(in("out.pdf"));
+    ASSERT_EQ(none.size(), 1);
+    EXPECT_TRUE(none[0].contains(squeezed(QStringLiteral("Letter about hands-on care"))));
+    for (const QString &warnings : {secret, no}) {
         const Ran ran = writeLetter(warnings);
-        EXPECT_EQ(ran.status, 2) << warnings.toStdString();
-        EXPECT_EQ(ran.said.count(QLatin1Char('\n')), 1) << ran.said.toStdString();
-        EXPECT_TRUE(ran.said.contains(QStringLiteral("no warning sign is there"))) << ran.said.toStdString();
-        EXPECT_FALSE(QFile::exists(in("out.pdf")));
+        ASSERT_EQ(ran.status, 0) << ran.said.toStdString();
+        EXPECT_EQ(squeezedPages(in("out.pdf")), none) << warnings.toStdString();
     }
+}
+
+TEST_F(DocumentVerbs, ALetterHasItsAddresseeItsQuestionAndItsUrgency)
+{
+    const QStringList more{QStringLiteral("--to"), QStringLiteral("Dr A. Example, general practice, 1 High Street, Lowbridge"),
+        QStringLiteral("--question"), QStringLiteral("May care go on?")};
+    ASSERT_EQ(writeLetter(clot, "", more).status, 0);
+    QString page = squeezedPages(in("out.pdf"))[0];
+    for (const char *words : {"Dr A. Example", "general practice", "1 High Street",
+             "Same day: please see the patient on 2026-11-27", "Question May care go on?"})
+        EXPECT_TRUE(page.contains(squeezed(QString::fromUtf8(words)))) << words;
+    ASSERT_EQ(writeLetter({}, "", more).status, 0);
+    EXPECT_TRUE(squeezedPages(in("out.pdf"))[0].contains(QStringLiteral("Routine:"))) << "an answer is asked for";
+    ASSERT_EQ(writeLetter({}, "", more + QStringList{QStringLiteral("--urgency"), QStringLiteral("within-days")}).status, 0);
+    EXPECT_TRUE(squeezedPages(in("out.pdf"))[0].contains(QStringLiteral("Withindays:")));
+    for (const QStringList &wrong : {QStringList{QStringLiteral("--urgency"), QStringLiteral("soon")},
+             QStringList{QStringLiteral("--to"), QStringLiteral("a, b, 1, 2, 3, 4, 5, 6, 7")},
+             QStringList{QStringLiteral("--to"), QString(201, QLatin1Char('x'))}}) {
+        const Ran ran = writeLetter(clot, "", wrong);
+        EXPECT_EQ(ran.status, 2) << wrong.join(QLatin1Char(' ')).toStdString();
+        EXPECT_EQ(ran.said.count(QLatin1Char('\n')), 1) << ran.said.toStdString();
+    }
+}
+
+TEST_F(DocumentVerbs, AKeptLetterIsWrittenAsItWasKept)
+{
+    const char *const kept = R"("version":2,"letters":[{"written":"2026-11-20","title":"First","urgency":"routine"},)"
+                             R"({"written":"2026-11-28","to":{"name":"Dr Vance"},"title":"Second","urgency":"for-information",)"
+                             R"("reason":{"text":"as it was edited%1","composed":"as it was composed"}}])";
+    const Ran ran = writeLetter(clot, "", {}, kept);
+    ASSERT_EQ(ran.status, 0) << ran.said.toStdString();
+    const QString page = squeezedPages(in("out.pdf"))[0];
+    for (const char *words : {"Dr Vance", "Second", "For information", "as it was edited", "2026-11-28"})
+        EXPECT_TRUE(page.contains(squeezed(QString::fromUtf8(words)))) << words;
+    for (const char *words : {"First", "as it was composed", "a dent stays"})
+        EXPECT_FALSE(page.contains(squeezed(QString::fromUtf8(words)))) << words;
+    const QStringList other{QStringLiteral("--to"), QStringLiteral("Dr Nord")};
+    EXPECT_EQ(writeLetter(clot, "", other, kept).status, 2) << "it went to somebody else";
+    ASSERT_EQ(writeLetter(clot, "", other + QStringList{QStringLiteral("--draft")}, kept).status, 0);
+    EXPECT_TRUE(squeezedPages(in("out.pdf"))[0].contains(QStringLiteral("adentstays")));
 }
 
 TEST_F(DocumentVerbs, LoseNothingOfALongLetter)

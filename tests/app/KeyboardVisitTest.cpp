@@ -94,10 +94,10 @@ TEST_F(KeyboardVisit, RecordsTracesAndPrintsWithoutAMouse)
     const QString pdf = inFolder("keys.pdf");
     ASSERT_TRUE(window().exportMap(pdf, Paper::Letter));
     const QString text = textOf(pdf);
-    EXPECT_TRUE(text.contains(QStringLiteral("main buttock muscle, right side"))) << text.toStdString();
-    EXPECT_TRUE(text.contains(QStringLiteral("this is the pain you know")));
-    EXPECT_TRUE(text.contains(QStringLiteral("back of the thigh, left side"))) << text.toStdString();
-    EXPECT_TRUE(text.contains(QStringLiteral("checked: nothing found")));
+    EXPECT_TRUE(text.contains(QStringLiteral("Main buttock muscle, right side"))) << text.toStdString();
+    EXPECT_TRUE(text.contains(QStringLiteral("This is the pain you know.")));
+    EXPECT_TRUE(text.contains(QStringLiteral("ack of the thigh, left side"))) << text.toStdString();
+    EXPECT_TRUE(text.contains(QStringLiteral("Checked, nothing found.")));
     EXPECT_EQ(stored().findings, findings());
 }
 

@@ -1,13 +1,14 @@
 // The typed line in the window: read while it is typed, asked where it is open, recorded as one step, never with a side that was
 // not typed.
-#include "app/raphe/examination/LineHelp.h"
+#include "app/raphe/help/Help.h"
+#include "app/raphe/help/HelpView.h"
+#include "app/raphe/help/HelpWindow.h"
 #include "tests/app/InNext.h"
 #include "tests/app/Window.h"
 
 #include <QLabel>
 #include <QLineEdit>
 #include <QMessageBox>
-#include <QTextBrowser>
 
 namespace raphe::test {
 
@@ -186,8 +187,9 @@ TEST_F(LineBarTest, LaterWordsOfAPlaceStandBesideTheEarlierOnes)
 
 TEST_F(LineBarTest, ThePageOfHelpIsThere)
 {
-    LineHelp help;
-    const QString text = help.findChild<QTextBrowser *>()->toPlainText();
+    QTest::mouseClick(button(QStringLiteral("How to type")), Qt::LeftButton);
+    ASSERT_NE(window().help().window(), nullptr);
+    const QString text = window().help().window()->view().toPlainText();
     EXPECT_GT(text.size(), 600);
     EXPECT_TRUE(text.contains(QStringLiteral("tender")));
 }

@@ -1,6 +1,7 @@
 // Misuse of the warning signs and the consents: empty words, odd days, and every way around a lock.
 #include "tests/app/Misuse.h"
 
+#include "app/raphe/help/Help.h"
 #include "app/raphe/intake/ConsentDialog.h"
 #include "core/plan/NextVisit.h"
 #include "tests/app/PdfPage.h"
@@ -335,6 +336,8 @@ TEST_F(Misuse, Mis37EveryKeyOfALockedVisit)
         key(k, modifiers);
         QCoreApplication::processEvents();
         ASSERT_TRUE(session().isLocked()) << k;
+        window().help().close(); // the keys that follow are for the window
+        QApplication::setActiveWindow(&window());
     }
     for (int i = 0; i < 60; ++i)
         key(Qt::Key_Tab, i % 2 == 0 ? Qt::NoModifier : Qt::ShiftModifier);

@@ -142,8 +142,8 @@ TEST_F(MouseVisit, EndsWithAVisitMapThatShowsTheRightSide)
     const QString pdf = inFolder("map.pdf");
     ASSERT_TRUE(window().exportMap(pdf, Paper::A4));
     const QString text = textOf(pdf);
-    EXPECT_TRUE(text.contains(QStringLiteral("main buttock muscle, right side"))) << text.toStdString();
-    EXPECT_TRUE(text.contains(QStringLiteral("very sore"))) << text.toStdString();
+    EXPECT_TRUE(text.contains(QStringLiteral("Main buttock muscle, right side"))) << text.toStdString();
+    EXPECT_TRUE(text.contains(QStringLiteral("Very sore"))) << text.toStdString();
     EXPECT_TRUE(text.contains(QStringLiteral("Takes a blood thinner"))) << "the cautions line";
     EXPECT_TRUE(text.contains(QStringLiteral("Test Patient")));
 

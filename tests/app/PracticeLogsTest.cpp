@@ -383,6 +383,12 @@ TEST(VisitChangesTest, NothingIsChangedWithoutAWord)
     joint.place = {StructureId{"hip-joint"}, Side::Right};
     joint.play = JointPlay{5};
     visit.findings = {tender("gluteus-maximus", Side::Right, 2), joint, tender("piriformis", Side::Left, 1)};
+    Letter letter;
+    letter.to = {"Dr Nord", "general practice", {}};
+    letter.title = "A letter";
+    letter.urgency = Urgency::Routine;
+    letter.parts = {{"Complaint", {"low back", "low back"}}};
+    visit.letters = {letter};
     EXPECT_TRUE(visitChanges(atlas, safetyRules(), examination(), visit, visit).areNone());
 
     using Change = std::function<void(Visit &)>;
@@ -456,6 +462,24 @@ TEST(VisitChangesTest, NothingIsChangedWithoutAWord)
              v.timeline.push_back({"09:00:00", MomentKind::Test, "slump", Side::Left});
          },
             "others", "times"},
+        {[](Visit &v) {
+             Letter second;
+             second.title = "Another";
+             v.letters.push_back(second);
+         },
+            "others", "A letter to whoever takes over is kept: 'Another', For information"},
+        {[](Visit &v) { v.letters.clear(); }, "others", "A letter to Dr Nord is no longer kept."},
+        {[](Visit &v) { v.letters[0].parts[0].words.text = "sore"; }, "others",
+            "The letter to Dr Nord is another: Complaint: 'low back'; now 'sore'"},
+        {[](Visit &v) { v.letters[0].question.text = "What next?"; }, "others", "question: nothing; now 'What next?'"},
+        {[](Visit &v) { v.letters[0].urgency = Urgency::SameDay; }, "others", "urgency: 'Routine'; now 'Same day'"},
+        {[](Visit &v) {
+             v.letters[0].to = {"Dr Vance", {}, {}};
+         },
+            "others", "now to Dr Vance"},
+        {[](Visit &v) { v.letters[0].to.lines = {"4 Mill Lane"}; }, "others", "role or address"},
+        {[](Visit &v) { v.letters[0].sent = "2026-11-21"; }, "others", "sent on 21 November 2026"},
+        {[](Visit &v) { v.letters[0].parts[0].words.composed = "back"; }, "others", "what was composed"},
         {[](Visit &v) { v.findings[2].unable = "dressing"; }, "changed", "could not examine: dressing"}};
     for (const Case &c : cases) {
         Visit after = visit;

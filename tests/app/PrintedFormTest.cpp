@@ -24,9 +24,9 @@ protected:
         m_texts = texts.value();
         const auto form = arrivalForm(m_texts);
         ASSERT_TRUE(form.ok());
-        ASSERT_TRUE(writeArrivalForm(file().toStdString(), GetParam(), form.value(), BodyArt(atlas(), body().of(View::Front)),
-            BodyArt(atlas(), body().of(View::Back)))
-                        .ok());
+        const BodyArt front(atlas(), body().of(View::Front));
+        const BodyArt back(atlas(), body().of(View::Back));
+        ASSERT_TRUE(writePdf(file().toStdString(), arrivalFormPages(GetParam(), form.value(), front, back)).ok());
     }
     [[nodiscard]] QString file() const { return m_folder.filePath(QStringLiteral("form.pdf")); }
 

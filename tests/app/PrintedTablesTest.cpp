@@ -22,7 +22,7 @@ protected:
     /// The pages as squeezed text.
     QStringList printed(const RuleReview &review)
     {
-        EXPECT_TRUE(writeRuleReview(file().toStdString(), GetParam(), review).ok());
+        EXPECT_TRUE(writePdf(file().toStdString(), ruleReviewPages(GetParam(), review)).ok());
         return squeezedPages(file());
     }
     [[nodiscard]] QString file() const { return m_folder.filePath(QStringLiteral("rules.pdf")); }

@@ -59,6 +59,7 @@ constexpr int records = 2;
 constexpr int users = 3;
 constexpr int treatment = 4;
 constexpr int advice = 5;
+constexpr int addressees = 6;
 
 const Techniques &programTechniques()
 {
@@ -83,6 +84,7 @@ TEST_F(SettingsOfPractice, AreShownAndSavedWhole)
     before.treatment.reserved = ReservedTimes{30, 90, 60, 0};
     before.treatment.techniques = {{"own-1", "gliding", "forearm glide", 150, "slowly", "At pain.", true}};
     before.advice = {{"own-2", "Hum", "Hum a tune.\nStop when you cough."}};
+    before.addressees = {{"Dr Asta Nord", "general practice", {"4 Mill Lane", "Lower Harrow"}}, {{}, "emergency department", {}}};
     ASSERT_TRUE(practice().saveSettings(before).ok());
     {
         SettingsDialog dialog(practice(), nullptr, leastCost);
@@ -190,6 +192,35 @@ TEST_F(SettingsOfPractice, AdviceInOwnWordsIsWrittenAndTakenOut)
     named<QPushButton>(dialog, "Remove advice 1")->click();
     press(dialog, "Save");
     EXPECT_TRUE(stored().advice.empty());
+}
+
+TEST_F(SettingsOfPractice, AddresseesOfLettersAreChangedAndTakenOut)
+{
+    {
+        SettingsDialog dialog(practice(), nullptr, leastCost);
+        open(dialog);
+        showTab(dialog, addressees);
+        named<QPlainTextEdit>(dialog, "Place and address 1")->setPlainText(QStringLiteral("4 Mill Lane\n\nLower Harrow"));
+        press(dialog, "Save");
+        EXPECT_TRUE(dialog.isVisible()) << "nobody is named yet";
+        EXPECT_NE(notice(dialog), QString());
+        fill(dialog, "Name 1", "Dr Asta Nord");
+        fill(dialog, "Name 2", "Dr Asta Nord");
+        named<QPlainTextEdit>(dialog, "Place and address 2")->setPlainText(QStringLiteral("4 Mill Lane\nLower Harrow"));
+        press(dialog, "Save");
+        EXPECT_EQ(dialog.result(), QDialog::Accepted) << notice(dialog).toStdString();
+        EXPECT_EQ(stored().addressees, (std::vector<Addressee>{{"Dr Asta Nord", {}, {"4 Mill Lane", "Lower Harrow"}}}))
+            << "the same one is kept once";
+    }
+    SettingsDialog dialog(practice(), nullptr, leastCost);
+    open(dialog);
+    showTab(dialog, addressees);
+    fill(dialog, "Role 1", std::string(Addressee::longestLine + 1, 'x').c_str());
+    press(dialog, "Save");
+    EXPECT_TRUE(dialog.isVisible()) << "too long for the window of an envelope, and for the reader";
+    named<QPushButton>(dialog, "Remove addressee 1")->click();
+    press(dialog, "Save");
+    EXPECT_TRUE(stored().addressees.empty());
 }
 
 TEST_F(SettingsOfPractice, EscChangesNothing)

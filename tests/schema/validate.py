@@ -7,7 +7,9 @@ Needs Debian's python3-jsonschema. Ends with 'N passed, N failed'; exit status 1
 """
 
 import copy
+import csv
 import datetime
+import io
 import json
 import os
 import pathlib
@@ -112,7 +114,7 @@ def check_content(tally):
     tally.check("body-shares.json", problems("body-shares", load(ROOT / "resources" / "body-shares.json")))
     tally.check("unreachable.json", problems("unreachable", load(ROOT / "resources" / "drawing" / "unreachable.json")))
     tally.check("reasoning.json", problems("reasoning", load(ROOT / "resources" / "reasoning.json")))
-    for name in ["techniques", "access", "home-advice"]:
+    for name in ["techniques", "access", "home-advice", "readability", "notices", "fhir-codes"]:
         tally.check(f"{name}.json", problems(name, load(ROOT / "resources" / f"{name}.json")))
     tally.check("safety/scope.json", problems("scope", load(SAFETY / "scope.json")))
     tally.check("retention.json", problems("retention", load(ROOT / "resources" / "retention.json")))
@@ -196,8 +198,15 @@ def check_refusals_by_schema(tally):
                "review": {"decision": "change-plan", "why": "as before"},
                "call": {"due": "2024-03-14", "made": "2024-03-15", "reaction": "sore", "told": "for a day"}}
 
+    letter = {"written": "2024-03-12", "to": {"name": "Dr Nord", "role": "general practice", "lines": ["4 Mill Lane"]}, "title": "A letter", "urgency": "same-day",
+              "reason": {"text": "swollen", "composed": "sore"}, "question": {"text": "May care go on?"},
+              "parts": [{"title": "Complaint", "text": "sore"}, {"title": "Tests", "text": "", "composed": "none"}], "sent": "2024-03-13"}
+
     def closed(*path, **change):
         return spoilt(intake, closing=spoilt(closing, *path, **change))
+
+    def lettered(*path, **change):
+        return spoilt(intake, letters=[spoilt(letter, *path, **change)])
 
     cases = [
         ("atlas", "unknown field", spoilt(muscles, colour="red")),
@@ -301,6 +310,30 @@ def check_refusals_by_schema(tally):
         ("visit", "a number told in the call", closed("call", told=3)),
         ("visit", "a reaction told in no call", closed("call", made=None, told=None)),
         ("visit", "words told in no call", closed("call", made=None, reaction=None)),
+        ("visit", "letters in the first version", spoilt(visit, letters=[letter])),
+        ("visit", "letters that are no list", spoilt(intake, letters=letter)),
+        ("visit", "more letters than are allowed", spoilt(intake, letters=[letter] * 21)),
+        ("visit", "unknown field of a letter", lettered(colour="red")),
+        ("visit", "a letter of no day", lettered(written=None)),
+        ("visit", "a letter of no such day", lettered(written="2024-02-30")),
+        ("visit", "a letter sent on no such day", lettered(sent="")),
+        ("visit", "a letter without a title", lettered(title="")),
+        ("visit", "a letter of no urgency", lettered(urgency=None)),
+        ("visit", "an unknown urgency", lettered(urgency="soon")),
+        ("visit", "an addressee of no name or role", lettered("to", name=None, role=None)),
+        ("visit", "an addressee of empty words", lettered("to", name="", role="")),
+        ("visit", "unknown field of an addressee", lettered("to", phone="1")),
+        ("visit", "a name that is too long", lettered("to", name="x" * 201)),
+        ("visit", "an address of too many lines", lettered("to", lines=["x"] * 7)),
+        ("visit", "an empty line of an address", lettered("to", lines=[""])),
+        ("visit", "a reason in words alone", lettered(reason="swollen")),
+        ("visit", "a reason of which nothing is said", lettered(reason={"text": ""})),
+        ("visit", "a question that is too long", lettered("question", text="x" * 20001)),
+        ("visit", "unknown field of a question", lettered("question", by="me")),
+        ("visit", "a part without a title", lettered("parts", 0, title=None)),
+        ("visit", "a part of no words", lettered("parts", 0, text="")),
+        ("visit", "a part that was composed of nothing and says nothing", lettered("parts", 1, composed="")),
+        ("visit", "more parts than are allowed", lettered(parts=[{"title": str(i), "text": "x"} for i in range(21)])),
         ("techniques", "unknown field of a technique", spoilt(techniques, "techniques", 0, colour="red")),
         ("techniques", "dose without a source", spoilt(techniques, "techniques", 0, "dose", source=None)),
         ("techniques", "no time at all", spoilt(techniques, "techniques", 0, "dose", seconds=0)),
@@ -468,6 +501,10 @@ def check_refusals_by_schema(tally):
         ("visit", "no pain at the retest", spoilt(intake, retested={"pain": 0})),
         ("visit", "the worst pain at the retest", spoilt(intake, retested={"pain": 10})),
         ("visit", "what the visit before left", spoilt(intake, focus=["stairs", "the left hip"])),
+        ("visit", "a letter with all its fields", lettered()),
+        ("visit", "a letter of the least", spoilt(intake, letters=[{"written": "2024-03-12", "title": "A letter", "urgency": "routine"}])),
+        ("visit", "a part that was written by hand", lettered("parts", 0, composed="")),
+        ("visit", "no letters", spoilt(intake, letters=[])),
         ("visit", "a closing with all its fields", closed()),
         ("visit", "a closing of which nothing is said", spoilt(intake, closing={})),
         ("visit", "a closing of empty lists", spoilt(intake, closing={"advice": [], "told": False, "focus": [], "goals": []})),
@@ -846,11 +883,52 @@ def check_map(tally, batch):
         ran = batch.run("map", "--visit", OWN_VISIT, "--out", f"map.{ending}", "--paper", "letter" if ending == "svg" else "a4")
         file = batch.folder / f"map.{ending}"
         complaints = []
-        if ran.returncode != 0 or ran.stdout or ran.stderr:
+        if ran.returncode != 0 or ran.stderr:
             complaints.append(f"exit status {ran.returncode}: {(ran.stdout + ran.stderr).decode(errors='replace').strip()}")
         elif not file.exists() or not file.read_bytes().startswith(start):
             complaints.append(f"{file.name} is not what its name says")
+        else:
+            complaints += problems("map", json.loads(ran.stdout))
         tally.check(f"raphe-batch map to .{ending}", complaints)
+    german = json.loads(batch.run("map", "--visit", OWN_VISIT, "--out", "map.pdf", "--language", "de").stdout)
+    tally.check("raphe-batch map in German", list(problems("map", german)) + ([] if german["reading"] is None else ["the formula is for English"]))
+
+
+def check_grade(tally, batch):
+    ran = subprocess.run([batch.program, "grade"], input=b"The cat sat on the mat.\n\n", capture_output=True, env=batch.environment)
+    grades = [json.loads(line) for line in ran.stdout.splitlines()]
+    complaints = [] if len(grades) == 2 and abs(grades[0]["grade"] + 1.45) < 0.001 else [f"{grades}"]
+    tally.check("raphe-batch grade", complaints + [c for grade in grades for c in problems("grade", grade)])
+
+
+def check_csv(tally, batch):
+    ran = batch.run("csv", "--visit", OWN_VISIT, INTAKE_VISIT)
+    rows = list(csv.reader(io.StringIO(ran.stdout.decode(), newline=""), strict=True))
+    complaints = [] if ran.returncode == 0 and not ran.stderr else [f"exit status {ran.returncode}: {ran.stderr.decode().strip()}"]
+    tally.check("raphe-batch csv", complaints + [f"line {i + 1}: {len(row)} cells" for i, row in enumerate(rows) if len(row) != len(rows[0])])
+    found = [dict(zip(rows[0], row)) for row in rows[1:]]
+    tender = [row["value"] for row in found if (row["id"], row["quality"]) == ("gluteus-maximus", "tenderness")]
+    tally.check("csv: the grades of both visits", [] if tender == ["3", "2"] else [f"{tender}"])
+    tally.check("csv: both visits are of one patient", [] if {row["patient"] for row in found} == {"1"} else ["they are not"])
+    tally.check("csv: nobody is named", [] if b"Halvorsen" not in ran.stdout else ["somebody is"])
+
+
+def check_deidentified(tally, batch):
+    (batch.folder / "copies").mkdir()
+    ran = batch.run("deidentify", "--visit", INTAKE_VISIT, OWN_VISIT, "--out-dir", "copies")
+    names = sorted(file.name for file in (batch.folder / "copies").iterdir())
+    complaints = [] if ran.returncode == 0 and not ran.stdout else [f"exit status {ran.returncode}: {ran.stderr.decode().strip()}"]
+    tally.check("raphe-batch deidentify", complaints + ([] if b"local law" in ran.stderr else ["no warning"]))
+    tally.check("deidentify: the names of the copies", [] if names == ["patient-1-visit-1.json", "patient-1-visit-2.json"] else names)
+    for name in names:
+        copied = load(batch.folder / "copies" / name)
+        text = json.dumps(copied)
+        tally.check(f"the copy {name}", problems("visit", copied))
+        tally.check(f"the copy {name} holds no name and no day", [word for word in ["Halvorsen", "Ambar", "Lind", "drive", "2024", "1981"] if word in text])
+    days = [load(batch.folder / "copies" / name)["date"] for name in names]
+    tally.check("deidentify: intervals stay", [] if days == ["2000-01-08", "2000-01-01"] else days)
+    alone = batch.run("deidentify", "--visit", OWN_VISIT)
+    tally.check("deidentify prints one copy alone", problems("visit", json.loads(alone.stdout)))
 
 
 def check_practice(tally, batch):
@@ -870,6 +948,13 @@ def check_practice(tally, batch):
     exported = batch.answer(tally, "export", "export", *key("export", "--practice", "elsewhere.raphe", "--patient", "1"))
     if exported is not None:
         tally.check("the patient in an export", problems("patient", exported["patient"]))
+        taken = batch.answer(tally, "import-patient", "import-patient",
+                             *key("import-patient", "--practice", "practice.raphe", "--export", batch.write("export.json", exported)))
+        again = batch.answer(tally, "export (of what was imported)", "export", *key("export", "--practice", "practice.raphe", "--patient", "2"))
+        if taken is not None and again is not None:
+            tally.check("who is alike is named", [] if taken["alike"] == [1] else [f"{taken}"])
+            same = again["patient"] == exported["patient"] and [v["document"] for v in again["visits"]] == [v["document"] for v in exported["visits"]]
+            tally.check("an imported record is exported the same", [] if same else [f"{again}"])
     if made:
         held = (batch.folder / "practice.raphe").read_bytes()
         tally.check("the recovery key is not in the file", [] if made["recovery_key"].encode() not in held else ["it is"])
@@ -953,6 +1038,14 @@ def check_refusals(tally, batch):
          ["sign-in name"]),
         ("a practice made over another", lambda: key("make", "--practice", "practice.raphe", "--name", "Test", "--user-name", "Ada"), ["practice.raphe", "exists"]),
         ("a practice in a missing folder", lambda: key("make", "--practice", "nowhere/p.raphe", "--name", "Test", "--user-name", "Ada"), ["nowhere/p.raphe"]),
+        ("import of a record that is none", lambda: key("import-patient", "--practice", "practice.raphe", "--export", batch.write("visit.json", visit)),
+         ["visit.json#/format", "raphe-visit"]),
+        ("import of a missing record", lambda: key("import-patient", "--practice", "practice.raphe", "--export", "nowhere.json"), ["nowhere.json"]),
+        ("table of a broken visit", lambda: ["csv", "--visit", OWN_VISIT, batch.write("broken.json", "{")], ["broken.json, line 1, column 2"]),
+        ("table into a missing folder", lambda: ["csv", "--visit", OWN_VISIT, "--out", "nowhere/t.csv"], ["nowhere/t.csv"]),
+        ("copies without a folder", lambda: ["deidentify", "--visit", OWN_VISIT, INTAKE_VISIT], ["--out-dir"]),
+        ("copies into a missing folder", lambda: ["deidentify", "--visit", OWN_VISIT, "--out-dir", "nowhere"], ["nowhere/patient-1-visit-1.json"]),
+        ("copies over others", lambda: ["deidentify", "--visit", OWN_VISIT, "--out-dir", "copies"], ["copies/patient-1-visit-1.json", "exists"]),
         ("verify of a missing file", lambda: ["verify", "--practice", "nowhere.raphe"], ["nowhere.raphe"]),
         ("export of nobody", lambda: key("export", "--practice", "practice.raphe", "--patient", "77"), ["77"]),
     ]
@@ -998,6 +1091,9 @@ def main():
         check_reason(tally, batch)
         check_cautions(tally, batch)
         check_map(tally, batch)
+        check_grade(tally, batch)
+        check_csv(tally, batch)
+        check_deidentified(tally, batch)
         check_practice(tally, batch)
         check_refusals(tally, batch)
     print(f"{tally.passed} passed, {tally.failed} failed")

@@ -1,10 +1,11 @@
 #include "tests/shots/ExaminationScreens.h"
 
 #include "app/raphe/examination/EdgeStrip.h"
-#include "app/raphe/examination/LineHelp.h"
 #include "app/raphe/examination/PassDialog.h"
 #include "app/raphe/examination/PedalsDialog.h"
 #include "app/raphe/examination/SweepDialog.h"
+#include "app/raphe/help/Help.h"
+#include "app/raphe/help/HelpWindow.h"
 
 #include <QApplication>
 #include <QTest>
@@ -63,8 +64,11 @@ bool sweep(VisitSession &session, MainWindow &window, const Theme &theme, const 
 bool photographExamination(VisitSession &session, MainWindow &window, const Theme &theme, const QString &name)
 {
     bool isGood = pass(session, window, name) && sweep(session, window, theme, name);
-    LineHelp help(&window);
-    isGood = shown(help, name, "line-help") && isGood;
+    for (const char *topic : {"typed-line", "evidence", "shortcuts"}) {
+        window.help().openAt(QString::fromLatin1(topic), window);
+        isGood = save(*window.help().window(), name, (std::string("help-") + topic).c_str()) && isGood;
+    }
+    window.help().close();
     Settings settings;
     PedalsDialog pedals(settings, &window);
     isGood = shown(pedals, name, "pedals") && isGood;

@@ -10,6 +10,7 @@
 #include "core/anatomy/MarkPoint.h"
 #include "core/record/VisitJson.h"
 #include "core/treatment/Gate.h"
+#include "tests/shots/DocumentScreens.h"
 #include "tests/shots/PracticeScreens.h"
 #include "tests/shots/VisitFilm.h"
 
@@ -189,6 +190,8 @@ private:
         QTest::keyClick(&window, Qt::Key_W);
         QTest::keyClick(&window, Qt::Key_W);
         window.resize(1440, 900);
+        openVisitOf(session, "Osric");
+        photographDocuments(window, session, theme, pattern());
         openVisitOf(session, "Olek");
         session.selectFinding(0);
         save(window, "8-groin");

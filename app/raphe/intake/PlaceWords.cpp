@@ -14,16 +14,9 @@ QString tr(const char *text, const char *comment = nullptr)
 
 } // namespace
 
-QString plainName(const Atlas &atlas, const StructureId &structure)
-{
-    const Names &names = atlas.at(structure).names;
-    const auto it = names.plain.find(tr("en", "code of the language of this translation, as the atlas has it").toStdString());
-    return QString::fromStdString(it == names.plain.end() ? names.english : it->second);
-}
-
 QString plainWords(const Atlas &atlas, const Place &place)
 {
-    const QString name = plainName(atlas, place.structure);
+    const QString name = QString::fromStdString(atlas.plainName(place.structure, "en"));
     switch (place.side) {
     case Side::Left: return tr("LEFT %1", "side of the patient, then a part of the body").arg(name);
     case Side::Right: return tr("RIGHT %1", "side of the patient, then a part of the body").arg(name);

@@ -10,8 +10,6 @@
 
 namespace raphe {
 
-/// Without the side.
-[[nodiscard]] QString plainName(const Atlas &atlas, const StructureId &structure);
 [[nodiscard]] QString plainWords(const Atlas &atlas, const Place &place);
 /// One after the other; 'beside the body' when there is none.
 [[nodiscard]] QString plainWords(const Atlas &atlas, const std::vector<PaintedPlace> &places);

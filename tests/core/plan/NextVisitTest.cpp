@@ -61,6 +61,8 @@ Visit closedVisit()
     visit.closing.goals = {{"to sleep through", "2031-03-01", true}, {"to climb the stairs", "2031-05-01", false}};
     visit.closing.plan = CarePlan{"2031-02-01", 6, 7, "half the pain on the stairs"};
     visit.closing.call = LaterCall{"2031-03-03", "2031-03-03", Reaction::Sore, "for a day"};
+    visit.letters.emplace_back();
+    visit.letters.back().title = "Letter about warning signs";
     return visit;
 }
 
@@ -154,6 +156,7 @@ TEST(NextVisit, TakesOverWhatTheLastOneLeftForIt)
         EXPECT_EQ(visit.focus, (std::vector<std::string>{"stairs", "the right hip"}));
         EXPECT_EQ(visit.closing, left) << "no advice, impression, call nor focus of the last one, and no goal that is reached";
         EXPECT_EQ(visit.retested, Retested{});
+        EXPECT_TRUE(visit.letters.empty()) << "they were written about that visit";
     }
 }
 

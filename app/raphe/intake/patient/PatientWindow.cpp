@@ -1,4 +1,5 @@
 #include "app/raphe/intake/patient/PatientWindow.h"
+#include "app/raphe/practice/ChoiceFields.h"
 
 #include "app/paint/TypedText.h"
 #include "app/raphe/WrappedLabel.h"
@@ -80,7 +81,8 @@ public:
 
 } // namespace
 
-Result<PatientWindow *> PatientWindow::handOver(VisitSession &session, const Theme &theme, int failures, QWidget &behind)
+Result<PatientWindow *> PatientWindow::handOver(
+    VisitSession &session, const Theme &theme, int failures, QWidget &behind, Language language)
 {
     if (session.visitId() == 0 || session.isReadOnly())
         return Error{ErrorCode::NotAllowed, "visit", "it cannot be changed"};
@@ -96,7 +98,7 @@ Result<PatientWindow *> PatientWindow::handOver(VisitSession &session, const The
             whose.signIn = account.signIn;
     if (whose.signIn.empty()) // nobody could take the screen back
         return Error{ErrorCode::NotAllowed, "practice", "nobody is signed in"};
-    auto *window = new PatientWindow(session, std::move(texts).value(), std::move(whose), theme, failures, behind);
+    auto *window = new PatientWindow(session, std::move(texts).value(), std::move(whose), theme, failures, behind, language);
     if (QGuiApplication::platformName() == QLatin1String("offscreen")) {
         window->resize(smallest);
         window->show();
@@ -111,13 +113,13 @@ Result<PatientWindow *> PatientWindow::handOver(VisitSession &session, const The
     return window;
 }
 
-PatientWindow::PatientWindow(
-    VisitSession &session, PatientTexts texts, TakeOverDialog::Whose whose, const Theme &theme, int failures, QWidget &behind)
+PatientWindow::PatientWindow(VisitSession &session, PatientTexts texts, TakeOverDialog::Whose whose, const Theme &theme,
+    int failures, QWidget &behind, Language language)
     : QDialog(&behind, Qt::Window | Qt::FramelessWindowHint),
       m_session(session),
       m_visit(session.visitId()),
       m_before(session.visit()),
-      m_words(std::move(texts)),
+      m_words(std::move(texts), Phrases(language)),
       m_whose(std::move(whose)),
       m_theme(theme),
       m_failures(failures),
@@ -134,6 +136,7 @@ PatientWindow::PatientWindow(
     setLayoutDirection(Qt::LeftToRight); // typed text has its own direction in its own field
     setWindowTitle(m_words.say("mark-title"));
     makeFrame();
+    makeLanguages(language);
     makePages();
     connect(&session, &VisitSession::saveFailed, this, [this] {
         m_isUnsaved = true;
@@ -202,6 +205,29 @@ void PatientWindow::makeFrame()
         m_toldHelp = true;
         showMessage();
     });
+}
+
+void PatientWindow::makeLanguages(Language current)
+{
+    m_languages = new QWidget;
+    auto *row = new QHBoxLayout(m_languages);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->addStretch(1);
+    for (const auto &each : languageWords) {
+        const Language language = each.first;
+        auto *button = new QPushButton(ownName(std::string(each.second)));
+        button->setObjectName(QStringLiteral("language"));
+        button->setCheckable(true);
+        button->setChecked(language == current);
+        connect(button, &QPushButton::clicked, this, [this, button, language, current] {
+            button->setChecked(language == current);
+            if (language != current)
+                Q_EMIT languageWanted(language);
+        });
+        row->addWidget(button);
+    }
+    row->addStretch(1);
+    static_cast<QVBoxLayout *>(layout())->insertWidget(1, m_languages);
 }
 
 template <class Page> Page *PatientWindow::added(Page *page)
@@ -314,6 +340,7 @@ void PatientWindow::showStop(std::size_t index)
         }
     m_number->setText(m_words.say("move-page", {{"page", std::to_string(m_at + 1)}, {"pages", std::to_string(m_stops.size())}}));
     setAccessibleName(now->title() + QLatin1Char(' ') + m_number->text());
+    m_languages->setVisible(now == m_welcome && m_answers == startingAnswers(m_before));
     showButtons();
     showMessage();
     QWidget *first = now->firstField();
@@ -518,6 +545,13 @@ QStringList PatientWindow::notes() const
     return out;
 }
 
+void PatientWindow::giveWay()
+{
+    m_isTakenOver = true;
+    delete m_cover;
+    done(Accepted);
+}
+
 void PatientWindow::done(int result)
 {
     if (m_isTakenOver)
@@ -553,6 +587,8 @@ void PatientWindow::fit()
         "QPushButton:hover { border-color: %5; }"
         "QPushButton:focus { border: 3px solid %5; padding: 1px %2; }"
         "QPushButton#quiet { border-color: transparent; background: transparent; color: %6; }"
+        "QPushButton#language { min-height: 0; border-color: transparent; }"
+        "QPushButton#language:checked { border-color: %5; font-weight: 700; }"
         "QPushButton#quiet:focus { border: 3px solid %5; }"
         "QPushButton#onward { background: %5; color: %7; border-color: %5; font-weight: 700; }"
         "QPushButton#onward:focus { border: 3px solid %8; }"
@@ -565,6 +601,10 @@ void PatientWindow::fit()
     const QFont frame = typeface(framePoints * scale);
     for (QWidget *widget : std::initializer_list<QWidget *>{m_name, m_number, m_therapist, m_back, m_help, m_skip, m_next})
         widget->setFont(frame);
+    for (auto *button : m_languages->findChildren<QPushButton *>()) {
+        button->setFont(frame);
+        button->setMinimumHeight(static_cast<int>(std::lround(target * scale)));
+    }
     m_message->setFont(typeface(framePoints * scale, QFont::Bold));
     const int margin = static_cast<int>(std::lround(36 * scale));
     layout()->setContentsMargins(margin, margin / 3, margin, margin / 2);

@@ -32,18 +32,21 @@ class PatientWindow : public QDialog {
 public:
     /// Shown already when it succeeds. Fails where the visit cannot be changed. `failures`: wrong passphrases in a row so far.
     [[nodiscard]] static Result<PatientWindow *> handOver(
-        VisitSession &session, const Theme &theme, int failures, QWidget &behind);
+        VisitSession &session, const Theme &theme, int failures, QWidget &behind, Language language = Language::English);
     ~PatientWindow() override;
 
     [[nodiscard]] const PatientAnswers &answers() const { return m_answers; }
     [[nodiscard]] PatientPage &page() const { return *m_stops[m_at].page; }
-    /// Nothing but the passphrase ends it.
+    /// Nothing but the passphrase ends it, or another such window that has come in its place.
     void done(int result) override;
+    void giveWay();
 
 Q_SIGNALS:
     void failuresChanged(int failures);
     /// The practitioner has the screen again; `notes` are for them.
     void takenOver(const QStringList &notes, bool isUrgent);
+    /// Before anything was answered: the patient reads another language.
+    void languageWanted(raphe::Language language);
 
 protected:
     void resizeEvent(QResizeEvent *event) override;
@@ -56,8 +59,9 @@ private:
     };
 
     PatientWindow(VisitSession &session, PatientTexts texts, TakeOverDialog::Whose whose, const Theme &theme, int failures,
-        QWidget &behind);
+        QWidget &behind, Language language);
     void makeFrame();
+    void makeLanguages(Language current);
     void makePages();
     template <class Page> Page *added(Page *page);
     [[nodiscard]] QPushButton *frameButton(const char *id);
@@ -105,6 +109,7 @@ private:
     QPointer<QWidget> m_cover; // of the window behind
     QLabel *m_name;
     QLabel *m_number;
+    QWidget *m_languages = nullptr; // on the first page
     QStackedWidget *m_stack;
     WrappedLabel *m_message;
     QPushButton *m_therapist = nullptr;

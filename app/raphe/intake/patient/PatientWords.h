@@ -1,6 +1,7 @@
-// The patient's texts by id, ready for a widget. Keeps the texts; the window's thread.
+// The patient's texts by id, in the patient's language, ready for a widget. Keeps the texts; the window's thread.
 #pragma once
 
+#include "core/anatomy/Atlas.h"
 #include "core/document/PatientTexts.h"
 
 #include <QString>
@@ -9,7 +10,10 @@ namespace raphe {
 
 class PatientWords {
 public:
-    explicit PatientWords(PatientTexts texts) : m_texts(std::move(texts)) { }
+    explicit PatientWords(PatientTexts texts, const Phrases &phrases = Phrases())
+        : m_language(phrases.code()), m_texts(inLanguage(std::move(texts), phrases))
+    {
+    }
 
     /// The id itself where there is no such text, so that nothing is silently missing.
     [[nodiscard]] QString say(const char *id) const
@@ -30,7 +34,14 @@ public:
         return text;
     }
 
+    /// A part of the body as patients call it, without its side.
+    [[nodiscard]] std::string nameOf(const Atlas &atlas, const StructureId &structure) const
+    {
+        return atlas.plainName(structure, m_language);
+    }
+
 private:
+    std::string m_language;
     PatientTexts m_texts;
 };
 

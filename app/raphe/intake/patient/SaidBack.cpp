@@ -39,7 +39,7 @@ QStringList saidBack(const PatientWords &words, const Knowledge &knowledge, cons
                                                       : "side-middle";
         if (std::any_of(at + 1, places.end(), isSame))
             id = "side-both";
-        said << words.say(id, {{"place", plainName(*knowledge.atlas, at->place.structure).toStdString()}});
+        said << words.say(id, {{"place", words.nameOf(*knowledge.atlas, at->place.structure)}});
     }
     if (const char *id = viewText(patch); id && !said.isEmpty())
         said << words.say(id);
