@@ -160,6 +160,7 @@ std::vector<std::string> testLines(const Examination &examination, const Visit &
     std::stable_sort(
         telling.begin(), telling.end(), [&](const TestResult *a, const TestResult *b) { return order(a) < order(b); });
     std::vector<std::string> out;
+    out.reserve(telling.size());
     for (const TestResult *result : telling)
         out.push_back(inSentence(inWords(examination, *result), result->side));
     out = capped(std::move(out), mostTests);

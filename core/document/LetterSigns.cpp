@@ -110,6 +110,7 @@ Urgency suggestedUrgency(const WarningSigns &signs, const Visit &visit)
 std::string signNames(const Atlas &atlas, const std::vector<LetterSign> &signs)
 {
     std::vector<std::string> out;
+    out.reserve(signs.size());
     for (const auto &[sign, answer] : signs)
         //: %1: a warning sign; %2: where it is
         out.push_back(answer->at.empty() ? sign->name

@@ -39,13 +39,13 @@ MapSection whatWeDid(const MapSource &source, const Visit &visit, const Phrases 
         if (step.done == StepDone::Skipped || !step.hasBegun())
             continue;
         const Technique *technique = source.techniques.find(step.technique);
-        const std::string how = !technique ? std::string()
-            : technique->plain.empty()     ? technique->name
-                                           : phrases.say("techniques", technique->plain);
-        const std::string time = plainTime(phrases, step.seconds);
+        std::string work = !technique  ? std::string()
+            : technique->plain.empty() ? technique->name
+                                       : phrases.say("techniques", technique->plain);
+        work += (work.empty() ? "" : ", ") + plainTime(phrases, step.seconds) + ".";
         const int number = numberOf(visit, step.place);
-        out.words.push_back({number > 0 ? std::string() : begun(plainPlace(phrases, source.atlas, step.place)) + ":",
-            begun(how.empty() ? time : how + ", " + time) + ".", false, number});
+        out.words.push_back({number > 0 ? std::string() : begun(plainPlace(phrases, source.atlas, step.place)) + ":", begun(work),
+            false, number});
     }
     if (!visit.treatment.events.empty())
         out.words.push_back(

@@ -55,14 +55,12 @@ int countOf(const QString &text, const char *pattern)
 int byRule(const QString &word)
 {
     int n = countOf(word, "[aeiouy]+");
-    if (has(word, "[^aeiouy]e$") && !has(word, "[^aeiouyrw]le$"))
-        --n; // tape, but not: table
-    else if (has(word, "[^aeiouy]es$") && !has(word, "(s|x|z|ch|sh|c|g|[^aeiouyrw]l)es$"))
-        --n; // tapes, but not: places, tables
-    else if (has(word, "[^aeiouytd]ed$") && !has(word, "[^aeiouyrlw]led$"))
-        --n; // moved, but not: wanted
-    else if (has(word, "[^aeiouyrlw]led$"))
-        --n; // tingled: two
+    const bool isSilent = (has(word, "[^aeiouy]e$") && !has(word, "[^aeiouyrw]le$")) // tape, but not: table
+        || (has(word, "[^aeiouy]es$") && !has(word, "(s|x|z|ch|sh|c|g|[^aeiouyrw]l)es$")) // tapes, but not: places, tables
+        || (has(word, "[^aeiouytd]ed$") && !has(word, "[^aeiouyrlw]led$")) // moved, but not: wanted
+        || has(word, "[^aeiouyrlw]led$"); // tingled: two
+    if (isSilent)
+        --n;
     if (word.size() > 3)
         n += countOf(
             word, "(?<![tscgx])(?!(?<=l)ia[nr]$)i[ao](?!u)|ier$|iest$|eous$|yi|ua[tl]|uo"); // two in trial, one in civilian

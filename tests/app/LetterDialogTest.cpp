@@ -252,7 +252,9 @@ TEST_F(LetterInTheWindow, WhatWasSentStaysAsItIs)
         EXPECT_EQ(stored()[0].sent, dayNow());
         EXPECT_TRUE(named<QPlainTextEdit>(dialog, "Complaint")->isReadOnly());
         EXPECT_TRUE(named<QLineEdit>(dialog, "Name")->isReadOnly());
-        EXPECT_FALSE(named<ChoiceRow>(dialog, "Urgency")->isEnabled());
+        const auto urgency = named<ChoiceRow>(dialog, "Urgency")->value();
+        chooseUrgency(dialog, Urgency::EmergencyNow);
+        EXPECT_EQ(named<ChoiceRow>(dialog, "Urgency")->value(), urgency);
         EXPECT_FALSE(named<QPushButton>(dialog, "Keep")->isEnabled());
         EXPECT_FALSE(button(dialog, "Take out of the visit"));
     }

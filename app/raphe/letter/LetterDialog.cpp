@@ -25,7 +25,7 @@ namespace raphe {
 
 namespace {
 
-constexpr int leftWidth = 450; // pixels
+constexpr int leftWidth = 480; // pixels
 constexpr std::array urgencies{
     Urgency::EmergencyNow, Urgency::SameDay, Urgency::WithinDays, Urgency::Routine, Urgency::Information}; // as they are offered
 
@@ -130,7 +130,7 @@ QWidget *LetterDialog::makeLeft()
         edited();
     });
     connect(m_urgency, &ChoiceRow::chosen, this, [this] {
-        if (!m_urgency->value()) // pressed again: there always is one
+        if (!m_urgency->value() || !mayEdit()) // pressed again: there always is one
             m_urgency->give(rowOf(m_base.urgency));
         edited();
     });
@@ -166,19 +166,20 @@ QWidget *LetterDialog::makeRight()
 
 void LetterDialog::makeButtons()
 {
-    m_sent = addButton({});
+    const auto add = [this](const QString &text, auto pressed) {
+        QPushButton *button = addButton(text);
+        button->setAutoDefault(false); // Enter presses what has the focus
+        connect(button, &QPushButton::clicked, this, pressed);
+        return button;
+    };
+    m_sent = add({}, &LetterDialog::toggleSent);
     m_sent->setCheckable(true);
-    m_sent->setAutoDefault(false);
-    connect(m_sent, &QPushButton::clicked, this, &LetterDialog::toggleSent);
-    m_takeOut = addButton(tr("Take out of the visit"));
-    connect(m_takeOut, &QPushButton::clicked, this, &LetterDialog::takeOut);
+    m_takeOut = add(tr("Take out of the visit"), &LetterDialog::takeOut);
     addGap();
-    connect(addButton(tr("Cancel")), &QPushButton::clicked, this, &LetterDialog::reject);
-    m_print = addButton(tr("Print or save ..."));
-    connect(m_print, &QPushButton::clicked, this, &LetterDialog::print);
-    m_keep = addButton(tr("Keep"));
+    add(tr("Cancel"), &LetterDialog::reject);
+    m_print = add(tr("Print or save ..."), &LetterDialog::print);
+    m_keep = add(tr("Keep"), &LetterDialog::keep);
     m_keep->setToolTip(tr("In the visit"));
-    connect(m_keep, &QPushButton::clicked, this, &LetterDialog::keep);
 }
 
 // The kept letters, and a new one at the end.
@@ -240,7 +241,7 @@ void LetterDialog::show(const Letter &letter)
     m_question->give(letter.question);
     auto *page = new QWidget;
     auto *column = new QVBoxLayout(page);
-    column->setContentsMargins(0, 0, 0, 0);
+    column->setContentsMargins(0, 0, 10, 0); // beside the scroll bar
     column->setSpacing(10);
     const auto add = [&](const QString &name, const LetterText &text, int least) {
         auto *edit = new LetterTextEdit(name, text, least);
@@ -289,6 +290,11 @@ bool LetterDialog::isChanged() const
     return m_reason && (!m_before || letter() != *m_before);
 }
 
+bool LetterDialog::mayEdit() const
+{
+    return !m_session.isReadOnly() && m_base.sent.empty();
+}
+
 void LetterDialog::edited()
 {
     if (m_isWarned) {
@@ -302,15 +308,13 @@ void LetterDialog::tell()
 {
     const bool mayChange = !m_session.isReadOnly();
     const bool isSent = !m_base.sent.empty();
-    const bool mayEdit = mayChange && !isSent;
-    m_to.setReadOnly(!mayEdit);
-    m_fromBook->setEnabled(mayEdit && !m_offered.empty());
-    m_urgency->setEnabled(mayEdit);
+    m_to.setReadOnly(!mayEdit());
+    m_fromBook->setEnabled(mayEdit() && !m_offered.empty());
     for (LetterTextEdit *edit : findChildren<LetterTextEdit *>())
-        edit->setReadOnly(!mayEdit);
+        edit->setReadOnly(!mayEdit());
     const bool isInBook = std::find(m_book.begin(), m_book.end(), m_to.value()) != m_book.end();
     m_keepTo->setEnabled(!m_to.isBlank() && !m_to.mistake() && !isInBook);
-    m_outdated->setVisible(m_kept && mayEdit && isOutdated(m_base, m_draft));
+    m_outdated->setVisible(m_kept && mayEdit() && isOutdated(m_base, m_draft));
     m_sent->setChecked(isSent);
     m_sent->setText(isSent ? tr("Sent on %1").arg(dayWords(m_base.sent)) : tr("Mark as sent"));
     m_sent->setAccessibleName(m_sent->text());
@@ -318,7 +322,7 @@ void LetterDialog::tell()
     m_sent->setEnabled(mayChange);
     m_takeOut->setVisible(m_kept && !isSent);
     m_takeOut->setEnabled(mayChange);
-    m_keep->setEnabled(mayEdit);
+    m_keep->setEnabled(mayEdit());
     if (!mayChange)
         amend(tr("This visit is not open for changes: a letter can be printed, and is not kept. Amend the visit to keep one."));
 }

@@ -46,6 +46,7 @@ private:
     void edited();
     void tell();
     [[nodiscard]] bool isChanged() const;
+    [[nodiscard]] bool mayEdit() const;
     [[nodiscard]] bool check();
     bool store();
     void keep();

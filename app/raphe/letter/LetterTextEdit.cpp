@@ -15,8 +15,8 @@ namespace raphe {
 
 namespace {
 
-constexpr int mostLines = 9; // beyond them it scrolls
-constexpr int charactersOfALine = 78; // about, in the dialog as it opens
+constexpr int mostLines = 14; // beyond them it scrolls
+constexpr int charactersOfALine = 68; // about, in the dialog as it opens
 
 int linesOf(const std::string &text)
 {

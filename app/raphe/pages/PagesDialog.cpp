@@ -122,17 +122,19 @@ void PagesDialog::make()
     const PageOffer &chosen = offer();
     m_about->setText(chosen.about);
     m_forPatients->setVisible(chosen.hasLanguages);
-    say({});
-    auto made = chosen.make(m_choice);
-    m_pages = made ? std::move(made).value() : PrintedPages{};
+    m_pages = {};
+    QString failed;
+    if (auto made = chosen.make(m_choice))
+        m_pages = std::move(made).value();
+    else
+        failed = sentence(made.error());
     m_preview->show(m_pages);
     m_print->setEnabled(!m_pages.pages.empty());
     m_save->setEnabled(!m_pages.pages.empty());
     const QStringList remarks = chosen.remarks ? chosen.remarks(m_choice) : QStringList();
     m_remarks->setText(remarks.join(QStringLiteral("\n\n")));
     m_remarks->setVisible(!remarks.isEmpty());
-    if (!made)
-        say(sentence(made.error()));
+    say(failed);
 }
 
 void PagesDialog::say(const QString &text)

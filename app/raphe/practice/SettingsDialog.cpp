@@ -64,7 +64,7 @@ SettingsDialog::SettingsDialog(Practice &practice, QWidget *parent, const Deriva
     connect(m_users, &UsersTab::keysChanged, this, &SettingsDialog::keysChanged);
     m_users->readUsers();
     forgetNoticeWhenTyping();
-    resize(600, 690);
+    resize(740, 690);
     m_name->setFocus();
     if (!settings) {
         complain(settings.error());

@@ -1,6 +1,5 @@
 #include "core/document/fhir/FhirThemes.h"
 
-#include <algorithm>
 #include <cmath>
 
 namespace raphe::fhir {

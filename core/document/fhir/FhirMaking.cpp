@@ -4,6 +4,7 @@
 #include <QUuid>
 
 #include <algorithm>
+#include <cstdlib>
 #include <utility>
 
 namespace raphe::fhir {

@@ -1,6 +1,8 @@
 #include "core/document/fhir/FhirThemes.h"
 
+#include <algorithm>
 #include <cmath>
+#include <cstdint>
 
 namespace raphe::fhir {
 

@@ -16,6 +16,7 @@
 #include <functional>
 #include <map>
 #include <set>
+#include <stdexcept>
 
 namespace raphe::test::fhir_bundle {
 

@@ -216,6 +216,7 @@ void PatientWindow::makeLanguages(Language current)
     for (const auto &each : languageWords) {
         const Language language = each.first;
         auto *button = new QPushButton(ownName(std::string(each.second)));
+        button->setAccessibleName(button->text());
         button->setObjectName(QStringLiteral("language"));
         button->setCheckable(true);
         button->setChecked(language == current);
@@ -587,7 +588,7 @@ void PatientWindow::fit()
         "QPushButton:hover { border-color: %5; }"
         "QPushButton:focus { border: 3px solid %5; padding: 1px %2; }"
         "QPushButton#quiet { border-color: transparent; background: transparent; color: %6; }"
-        "QPushButton#language { min-height: 0; border-color: transparent; }"
+        "QPushButton#language { border-color: transparent; }"
         "QPushButton#language:checked { border-color: %5; font-weight: 700; }"
         "QPushButton#quiet:focus { border: 3px solid %5; }"
         "QPushButton#onward { background: %5; color: %7; border-color: %5; font-weight: 700; }"
@@ -601,10 +602,8 @@ void PatientWindow::fit()
     const QFont frame = typeface(framePoints * scale);
     for (QWidget *widget : std::initializer_list<QWidget *>{m_name, m_number, m_therapist, m_back, m_help, m_skip, m_next})
         widget->setFont(frame);
-    for (auto *button : m_languages->findChildren<QPushButton *>()) {
+    for (auto *button : m_languages->findChildren<QPushButton *>())
         button->setFont(frame);
-        button->setMinimumHeight(static_cast<int>(std::lround(target * scale)));
-    }
     m_message->setFont(typeface(framePoints * scale, QFont::Bold));
     const int margin = static_cast<int>(std::lround(36 * scale));
     layout()->setContentsMargins(margin, margin / 3, margin, margin / 2);
