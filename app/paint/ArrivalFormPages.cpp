@@ -247,23 +247,24 @@ private:
             used = block.startsPage ? block.height : used + block.height;
         constexpr double gap = 2; // above
         const double height = m_height - used - 2 * writing;
-        push(height, [this, height](QPainter &painter, const QPointF &at) {
-            const double half = m_width / 2;
-            figure(
-                painter, m_front, m_form.frontTitle, m_form.frontWords, QRectF(at, QSizeF(half, height)).adjusted(0, gap, -3, 0));
-            figure(painter, m_back, m_form.backTitle, m_form.backWords,
-                QRectF(at + QPointF(half, 0), QSizeF(half, height)).adjusted(3, gap, 0, 0));
+        const double half = m_width / 2;
+        const Lines front(q(m_form.frontWords), half - 3, plain());
+        const Lines back(q(m_form.backWords), half - 3, plain());
+        const double below = std::max(front.height(), back.height());
+        push(height, [this, height, half, front, back, below](QPainter &painter, const QPointF &at) {
+            figure(painter, m_front, m_form.frontTitle, front, QRectF(at, QSizeF(half, height)).adjusted(0, gap, -3, 0), below);
+            figure(painter, m_back, m_form.backTitle, back,
+                QRectF(at + QPointF(half, 0), QSizeF(half, height)).adjusted(3, gap, 0, 0), below);
         });
     }
 
-    void figure(
-        QPainter &painter, const BodyArt &art, const std::string &title, const std::string &words, const QRectF &box) const
+    void figure(QPainter &painter, const BodyArt &art, const std::string &title, const Lines &words, const QRectF &box,
+        double below) const
     {
         const Lines name(q(title), box.width(), bold(14));
-        const Lines below(q(words), box.width(), plain());
         name.draw(painter, box.topLeft());
-        below.draw(painter, {box.left(), box.bottom() - below.lineHeight() * 3});
-        const QRectF room = box.adjusted(0, name.height() + 1, 0, -below.lineHeight() * 3 - 3);
+        words.draw(painter, {box.left(), box.bottom() - below});
+        const QRectF room = box.adjusted(0, name.height() + 1, 0, -below - 3);
         const QRectF drawn = art.silhouette().boundingRect();
         const double scale = std::min(room.height() / drawn.height(), room.width() / drawn.width());
         painter.save();

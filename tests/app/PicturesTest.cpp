@@ -63,13 +63,12 @@ void expectApproved(const PrintedPages &document, const std::string &name)
                              .filePath(QStringLiteral("tests/pictures/%1.png").arg(QString::fromStdString(name)));
     const QImage now = painted(document);
     if (qEnvironmentVariableIsSet("RAPHE_RENEW_PICTURES")) {
-        ASSERT_TRUE(now.convertToFormat(QImage::Format_Indexed8).save(file)) << file.toStdString();
+        ASSERT_TRUE(now.save(file)) << file.toStdString();
         return;
     }
     const QImage approved = QImage(file).convertToFormat(QImage::Format_RGB32);
     ASSERT_FALSE(approved.isNull()) << file.toStdString() << " is missing: look at the page and renew";
-    const double differs =
-        shareThatDiffers(now.convertToFormat(QImage::Format_Indexed8).convertToFormat(QImage::Format_RGB32), approved);
+    const double differs = shareThatDiffers(now, approved);
     if (differs > mayDiffer)
         now.save(QDir::temp().filePath(QString::fromStdString(name) + QStringLiteral("-now.png")));
     EXPECT_LE(differs, mayDiffer) << name << " looks different; it is in " << QDir::tempPath().toStdString()

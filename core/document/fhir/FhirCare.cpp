@@ -57,7 +57,8 @@ std::vector<Json> addGoals(Making &making)
     return goals;
 }
 
-void addActivity(Making &making, Json &plan, std::string_view kind, const char *status, const std::string &words, Json more = {})
+void addActivity(
+    Making &making, Json &plan, std::string_view kind, const char *status, const std::string &words, const Json &more = {})
 {
     if (cleaned(words).empty())
         return;
