@@ -26,6 +26,7 @@ int main(int argc, char **argv)
     refuseDumps();
     CLI::App cli{
         "Raphe without a window: assists a trained practitioner; follow local law, scope of practice and licensed care."};
+    cli.set_version_flag("--version", RAPHE_VERSION);
     cli.require_subcommand(0, 1); // none is reported below, so that an unknown verb is named
     Result<Done> result = Done{};
     bool isCheckFailed = false;
@@ -42,8 +43,8 @@ int main(int argc, char **argv)
         cli.parse(argc, argv);
         if (cli.get_subcommands().empty())
             result = Error{ErrorCode::BadArgument, "raphe-batch", "a verb is required"};
-    } catch (const CLI::CallForHelp &help) {
-        return cli.exit(help);
+    } catch (const CLI::Success &asked) { // help or the version
+        return cli.exit(asked);
     } catch (const CLI::ParseError &error) {
         result = Error{ErrorCode::BadArgument, "raphe-batch", error.what()};
     }

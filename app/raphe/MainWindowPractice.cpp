@@ -2,6 +2,7 @@
 #include "app/raphe/MainWindow.h"
 
 #include "app/raphe/InBackground.h"
+#include "app/raphe/help/AboutDialog.h"
 #include "app/raphe/practice/AccessLogDialog.h"
 #include "app/raphe/practice/OnPractice.h"
 #include "app/raphe/practice/SettingsDialog.h"
@@ -9,6 +10,7 @@
 #include "core/safety/TechniqueGroups.h"
 #include "core/store/Backup.h"
 
+#include <QCoreApplication>
 #include <QFileInfo>
 #include <QMenu>
 #include <QMessageBox>
@@ -29,6 +31,13 @@ void MainWindow::makePracticeMenu(QToolButton *button)
     menu->addAction(tr("Who opened what ..."), this, &MainWindow::showAccesses);
     menu->addSeparator();
     menu->addAction(tr("Settings and users ..."), this, &MainWindow::changeSettings);
+    menu->addSeparator();
+    menu->addAction(tr("About Raphe ..."), this, [this] {
+        if (const auto notices = readEmbeddedNotices())
+            AboutDialog(notices.value(), QCoreApplication::applicationVersion(), this).exec();
+        else
+            tell(errorText(notices.error()));
+    });
     button->setMenu(menu);
     button->setPopupMode(QToolButton::InstantPopup);
 }

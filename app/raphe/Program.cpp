@@ -15,6 +15,7 @@
 
 #include <QApplication>
 #include <QDir>
+#include <QIcon>
 #include <QMessageBox>
 #include <QScreen>
 #include <QStandardPaths>
@@ -196,13 +197,14 @@ int runProgram(int argc, char **argv)
 {
     CLI::App cli{"Raphe: assists a trained practitioner; follow local law, scope of practice and licensed care."};
     Given given;
-    cli.add_option("--practice", given.practice, "practice file; set up when missing");
+    cli.set_version_flag("--version", RAPHE_VERSION);
+    cli.add_option("--practice,practice", given.practice, "practice file; set up when missing");
     cli.add_option("--resume-visit", given.visit, "visit to open again")->group({});
     cli.add_option("--resume-account", given.account, "for this account only")->group({});
     try {
         cli.parse(argc, argv);
-    } catch (const CLI::CallForHelp &help) {
-        return cli.exit(help);
+    } catch (const CLI::Success &asked) { // help or the version
+        return cli.exit(asked);
     } catch (const CLI::ParseError &error) {
         std::cerr << errorText({ErrorCode::BadArgument, "raphe", error.what()}).toStdString() << '\n';
         return badInput;
@@ -212,8 +214,11 @@ int runProgram(int argc, char **argv)
     {
         QApplication::setOrganizationName(QStringLiteral("Raphe"));
         QApplication::setApplicationName(QStringLiteral("Raphe"));
+        QApplication::setApplicationVersion(QStringLiteral(RAPHE_VERSION));
+        QApplication::setDesktopFileName(QStringLiteral("raphe"));
         QApplication application(argc, argv);
         QApplication::setQuitOnLastWindowClosed(true);
+        QApplication::setWindowIcon(QIcon(QStringLiteral(":/icons/raphe.svg")));
         dress(application, themeFor(Settings().appearance()));
         if (given.practice.empty())
             given.practice = usualPractice();

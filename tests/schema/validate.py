@@ -117,11 +117,13 @@ def check_content(tally):
     for name in ["techniques", "access", "home-advice", "readability", "notices", "fhir-codes"]:
         tally.check(f"{name}.json", problems(name, load(ROOT / "resources" / f"{name}.json")))
     tally.check("safety/scope.json", problems("scope", load(SAFETY / "scope.json")))
+    tally.check("notices.json", problems("notices", load(ROOT / "resources" / "notices.json")))
     tally.check("retention.json", problems("retention", load(ROOT / "resources" / "retention.json")))
     tally.check("safety/feeds.json", problems("caution-feeds", load(SAFETY / "feeds.json")))
     tally.check("safety/consent.json", problems("consent", load(SAFETY / "consent.json")))
     tally.check("safety/warning-signs.json", problems("warning-signs", load(SAFETY / "warning-signs.json")))
     tally.check("intake/patient-texts.json", problems("patient-texts", load(ROOT / "resources" / "intake" / "patient-texts.json")))
+    tally.check("help/pages.json", problems("help", load(ROOT / "resources" / "help" / "pages.json")))
     tally.check("language/en.json", problems("language", load(ROOT / "resources" / "language" / "en.json")))
     for name in ["actions", "conditions", "rules"]:
         tally.check(f"safety/{name}.json", problems(f"safety-{name}", load(SAFETY / f"{name}.json")))
@@ -348,6 +350,8 @@ def check_refusals_by_schema(tally):
         ("caution-feeds", "text with a limit", spoilt(feeds, "feeds", 0, to=3)),
         ("caution-feeds", "word in capitals", spoilt(feeds, "feeds", 0, words=["Warfarin"])),
         ("caution-feeds", "unknown part of the record", spoilt(feeds, "feeds", 0, field="shoes")),
+        ("help", "a page without a title", spoilt(load(ROOT / "resources" / "help" / "pages.json"), "pages", 0, title="")),
+        ("help", "a page that is no Markdown", spoilt(load(ROOT / "resources" / "help" / "pages.json"), "pages", 0, file="help/en/index.html")),
         ("patient-texts", "text of no use", spoilt(texts, "texts", 0, where="nowhere")),
         ("patient-texts", "empty text", spoilt(texts, "texts", 0, text="")),
         ("patient-texts", "a gap that nobody fills", spoilt(texts, "texts", 0, text="Hello {name}.")),
