@@ -114,7 +114,7 @@ def check_content(tally):
     tally.check("body-shares.json", problems("body-shares", load(ROOT / "resources" / "body-shares.json")))
     tally.check("unreachable.json", problems("unreachable", load(ROOT / "resources" / "drawing" / "unreachable.json")))
     tally.check("reasoning.json", problems("reasoning", load(ROOT / "resources" / "reasoning.json")))
-    for name in ["techniques", "access", "home-advice", "readability", "notices", "fhir-codes"]:
+    for name in ["techniques", "access", "home-advice", "readability", "fhir-codes"]:
         tally.check(f"{name}.json", problems(name, load(ROOT / "resources" / f"{name}.json")))
     tally.check("safety/scope.json", problems("scope", load(SAFETY / "scope.json")))
     tally.check("notices.json", problems("notices", load(ROOT / "resources" / "notices.json")))
