@@ -167,8 +167,7 @@ void NoteSheets::add(const SheetHead &head, const std::function<void(NoteBlocks 
         if (stateHeight > 0)
             state.draw(painter, within.topLeft());
         const QPointF at = within.topLeft() + QPointF(0, stateHeight);
-        Type strong(painter, millimetresOf(smallPoints), QFont::Bold, theme().ink);
-        strong.draw(QRectF(at, QSizeF(within.width() * ownerShare, headHeight)), head.who);
+        who.draw(painter, at);
         Type small(painter, millimetresOf(smallPoints), QFont::Normal, theme().quiet);
         small.draw(QRectF(at, QPointF(within.right(), at.y() + headHeight)), head.title, Qt::AlignRight | Qt::AlignTop);
         painter.setPen(QPen(theme().quiet, 0.2));
