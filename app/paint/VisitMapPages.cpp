@@ -16,7 +16,7 @@ namespace {
 
 constexpr double margin = 12; // mm; most desk printers leave 5 to 6 mm
 constexpr double gap = 7; // between columns
-constexpr double largest = 10.5; // points, of ordinary print
+constexpr int steps = 5; // of half a point, up to the size of ordinary print
 constexpr double smallest = 8; // before a second page is taken
 constexpr double largePrint = 16;
 constexpr double leastFigures = 58; // mm
@@ -238,10 +238,20 @@ PrintedPages visitMapPages(const MapPrint &print, const VisitMap &map, const Bod
     std::shared_ptr<const Layout> layout;
     if (print.isLarge)
         layout = std::make_shared<const Layout>(print, *kept, front, back, largePrint);
-    for (double points = largest; !print.isLarge && points >= smallest; points -= 0.5) {
-        layout = std::make_shared<const Layout>(print, *kept, front, back, points);
-        if (layout->fits())
-            break;
+    // The greatest size that fits, found by halving; the smallest where none does.
+    const auto at = [&](int step) { return std::make_shared<const Layout>(print, *kept, front, back, smallest + 0.5 * step); };
+    if (!print.isLarge) {
+        layout = at(0);
+        for (int low = 1, high = layout->fits() ? steps : 0; low <= high;) {
+            const int middle = (low + high) / 2;
+            auto tried = at(middle);
+            if (tried->fits()) {
+                layout = std::move(tried);
+                low = middle + 1;
+            } else {
+                high = middle - 1;
+            }
+        }
     }
     PrintedPages document{print.paper, QPageLayout::Portrait, q(map.title), {}};
     for (std::size_t page = 0; page < layout->pages(); ++page)
