@@ -150,8 +150,8 @@ private:
 
     Movement readMovement(const JsonReader &at)
     {
-        at.expectObject({"id", "name", "plain", "group", "paired", "unit", "least", "furthest", "less_is_better", "joints", "position",
-            "actions", "norms", "errors"});
+        at.expectObject({"id", "name", "plain", "group", "paired", "unit", "least", "furthest", "less_is_better", "joints",
+            "position", "actions", "norms", "errors"});
         Movement out;
         out.id = readNewId(at, m_out.movements);
         out.name = readText(at, "name");

@@ -86,8 +86,8 @@ void readSays(const JsonReader &at, Technique &into, const std::vector<Technique
 
 Technique readTechnique(const JsonReader &at, const std::vector<Technique> &earlier, const SafetyRules &rules)
 {
-    at.expectObject(
-        {"id", "action", "name", "plain", "says", "layers", "skin", "deep", "through_cloth", "lengthens", "dose", "suits", "caution"});
+    at.expectObject({"id", "action", "name", "plain", "says", "layers", "skin", "deep", "through_cloth", "lengthens", "dose",
+        "suits", "caution"});
     Technique out;
     out.id = readNewId(at, earlier);
     out.action = readKnownId(at.field("action"), rules.actions());

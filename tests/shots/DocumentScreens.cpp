@@ -27,8 +27,8 @@ void photographDocuments(MainWindow &window, VisitSession &session, const Theme 
 {
     const VisitPages pages(session);
     {
-        PagesDialog dialog({pages.map(), pages.note(), pages.form(), pages.rules()}, {Paper::A4, Language::English, false, false},
-            &window);
+        PagesDialog dialog(
+            {pages.map(), pages.note(), pages.form(), pages.rules()}, {Paper::A4, Language::English, false, false}, &window);
         photograph(dialog, name, "52-pages-map");
         dialog.choose(1);
         photograph(dialog, name, "53-pages-note");

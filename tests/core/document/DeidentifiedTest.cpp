@@ -135,11 +135,13 @@ TEST(Deidentified, EveryTextOfTheSchemaHadItsMark)
 // It cannot tell anything of the words, not even how long they were; nor in which years it was.
 TEST(Deidentified, IsTheSameWhateverWasWrittenAndWhenever)
 {
-    for (unsigned seed = 1; seed <= 10; ++seed) {
-        const std::string copy = writtenOf(copyOf(markedVisits(seed, "quilla", true)));
-        EXPECT_EQ(copy, writtenOf(copyOf(markedVisits(seed, "z", true))));
-        EXPECT_EQ(copy, writtenOf(copyOf(markedVisits(seed, "quilla", true, 3, lateYear + 4)))) << "as far from leap years";
-    }
+    for (unsigned seed = 1; seed <= 10; ++seed)
+        for (const bool areIdsMarked : {false, true}) {
+            const std::string copy = writtenOf(copyOf(markedVisits(seed, "quilla", areIdsMarked)));
+            EXPECT_EQ(copy, writtenOf(copyOf(markedVisits(seed, "z", areIdsMarked))));
+            EXPECT_EQ(copy, writtenOf(copyOf(markedVisits(seed, "quilla", areIdsMarked, 3, lateYear + 4))))
+                << "as far from leap years";
+        }
 }
 
 TEST(Deidentified, IsAVisitThatTheProgramTakes)
