@@ -140,7 +140,9 @@ private:
             then.versions.assign(kept.versions.begin(), kept.versions.begin() + static_cast<std::ptrdiff_t>(i) + 1);
             ClinicalNote note = version.visit ? clinicalNote(m_known, *version.visit, then) : unread(document, then);
             //: %1: date and time
-            note.state = tr(QT_TRANSLATE_NOOP("RecordsRequest", "EARLIER VERSION OF %1"))
+            note.state = (kept.state == NoteState::InError
+                    ? tr(QT_TRANSLATE_NOOP("RecordsRequest", "ENTERED IN ERROR, EARLIER VERSION OF %1"))
+                    : tr(QT_TRANSLATE_NOOP("RecordsRequest", "EARLIER VERSION OF %1")))
                              .arg(q(momentInRecord(version.enteredAt)))
                              .toStdString();
             notes.push_back(std::move(note));

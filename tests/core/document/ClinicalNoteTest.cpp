@@ -560,6 +560,36 @@ TEST(ClinicalNote, NamesWhatOfTheSheetsWasNotExamined)
     EXPECT_EQ(notExamined(visit), "") << "no sheet is called for";
 }
 
+TEST(ClinicalNote, TellsOfLettersToWhomHowUrgentAndWhatIsAsked)
+{
+    Visit visit = notedVisit();
+    Letter letter;
+    letter.written = "2026-11-29";
+    letter.to = {"Dr Marsh", "general practice", {"1 High Street", "Lowbridge"}};
+    letter.title = "Letter about the hip";
+    letter.urgency = Urgency::WithinDays;
+    letter.reason = {"the groin aches at night", "composed before"};
+    letter.question = {"a picture of the hip?", {}};
+    letter.parts = {{"Findings of the hip", {"stiff inwards", {}}}};
+    visit.letters = {letter};
+    const std::string note = wholeText(notedAs(visit));
+    for (const char *words : {"Letters / Letter about the hip | Written: 2026-11-29",
+             "Addressed: to Dr Marsh, general practice, 1 High Street, Lowbridge", "the groin aches at night",
+             "a picture of the hip?", "Handed over: not yet"})
+        EXPECT_TRUE(hasWords(note, words)) << words << "\nnot in\n" << note;
+    EXPECT_TRUE(hasWords(note, "Urgency: ")) << note;
+    EXPECT_FALSE(hasWords(note, "composed before")) << "what was edited away is not in the letter";
+    EXPECT_FALSE(hasWords(note, "stiff inwards")) << "the letter itself is a document of its own";
+    NoteGiven inFull;
+    inFull.lettersInFull = true;
+    EXPECT_TRUE(hasWords(wholeText(notedAs(visit, inFull)), "Findings of the hip: stiff inwards"));
+    Visit sent = visit;
+    sent.letters[0].sent = "2026-11-30";
+    const auto changes = noteChanges(noteKnowledge(), visit, sent, NoteFor::Record);
+    ASSERT_EQ(changes.size(), 1U);
+    EXPECT_TRUE(hasWords(changes[0], "Handed over: was 'not yet', now '2026-11-30'")) << changes[0];
+}
+
 TEST(NoteText, KeepsWithinEightyColumnsAndLosesNothing)
 {
     Visit visit = notedVisit();

@@ -136,6 +136,13 @@ TEST(RecordsRequest, HasEachVisitWithWhatWasSignedBefore)
         EXPECT_TRUE(hasWords(contents, line)) << line << "\nnot in\n" << contents;
 }
 
+TEST(RecordsRequest, AnEarlierVersionOfAVisitInErrorSaysSoToo)
+{
+    RecordContent kept = sampleRecord();
+    kept.visits.front().state = NoteState::InError;
+    EXPECT_EQ(sampleRequest(kept).notes[1].state.rfind("ENTERED IN ERROR, EARLIER VERSION OF ", 0), 0U);
+}
+
 // The note of the request is the note of the visit.
 TEST(RecordsRequest, LeavesNothingOfANoteOut)
 {
