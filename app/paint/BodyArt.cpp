@@ -48,6 +48,14 @@ QColor withAlpha(QColor color, double alpha)
     return color;
 }
 
+// The colour seen where a thin coat lies on an opaque ground. Lines are drawn in it: Qt's PDF writer turns each line that is not
+// opaque into the outline of its stroke, ten times the size and the time.
+QColor over(const QColor &ground, const QColor &coat, double alpha)
+{
+    const auto mixed = [alpha](int below, int above) { return qRound(below + (above - below) * alpha); };
+    return {mixed(ground.red(), coat.red()), mixed(ground.green(), coat.green()), mixed(ground.blue(), coat.blue())};
+}
+
 Qt::PenStyle styleOf(Grade grade)
 {
     switch (grade) {
@@ -115,12 +123,14 @@ void BodyArt::paintArt(QPainter &painter, const Theme &theme, const Art &art, do
         fill = theme.dark ? QColor(0xb4, 0xa8, 0x86) : QColor(0xdf, 0xd0, 0xa8);
     const bool skinTile = art.layer == Layer::Skin || art.layer == Layer::SuperficialFascia;
     const double lineWidth = std::max((skinTile ? 0.9 : 0.7) * unitsPerPixel, 0.35);
-    painter.setBrush(withAlpha(fill, strength * (skinTile ? 0.9 : 0.96)));
-    painter.setPen(pen(withAlpha(theme.line, strength * (skinTile ? 0.45 : 0.75)), lineWidth));
+    const double coat = strength * (skinTile ? 0.9 : 0.96);
+    const QColor ground = over(theme.skin, fill, coat);
+    painter.setBrush(withAlpha(fill, coat));
+    painter.setPen(pen(over(ground, theme.line, strength * (skinTile ? 0.45 : 0.75)), lineWidth));
     painter.drawPath(art.shape);
     if (!art.fibres.isEmpty()) {
         painter.setBrush(Qt::NoBrush);
-        painter.setPen(pen(withAlpha(theme.line, strength * 0.4), std::max(0.6 * unitsPerPixel, 0.3)));
+        painter.setPen(pen(over(ground, theme.line, strength * 0.4), std::max(0.6 * unitsPerPixel, 0.3)));
         painter.drawPath(art.fibres);
     }
 }

@@ -44,7 +44,7 @@ bool isOfUnknownError(const RetestPair &pair)
 QString pairInWords(const RetestPair &pair)
 {
     //: %1: what it was before; %2: what it is now
-    const QString values = tr(QT_TRANSLATE_NOOP("LetterChanges", "%1, now %2")).arg(q(pair.before), q(pair.now));
+    QString values = tr(QT_TRANSLATE_NOOP("LetterChanges", "%1, now %2")).arg(q(pair.before), q(pair.now));
     const QString quality = q(pair.quality);
     if (quality.isEmpty() || q(pair.before).endsWith(quality) || q(pair.now).endsWith(quality))
         return values;
