@@ -36,14 +36,15 @@ struct PlanVerb {
 [[nodiscard]] Result<Done> printOverlap(const std::string &visitFile, const std::string &beforeFile);
 /// How a visit map is wanted.
 struct MapVerb {
-    std::string visit;
-    std::string out;
+    std::vector<std::string> visits; // files
+    std::string out; // a file; for several visits a folder
     std::string paper = "a4";
     std::string language = "en";
     bool isLarge = false;
     bool isGrey = false;
 };
-/// Prints how many pages it took, and its reading grade (resources/schema/map.schema.json).
+/// Prints how many pages each took, and its reading grade (resources/schema/map.schema.json). No visit is written unless all
+/// can be read.
 [[nodiscard]] Result<Done> writeMap(const MapVerb &verb);
 /// The reading grade of each line of the standard input, one JSON object a line (resources/schema/grade.schema.json).
 [[nodiscard]] Result<Done> printGrades();

@@ -45,9 +45,10 @@ void addDocumentVerbs(CLI::App &cli, Result<Done> &result)
 
     const auto noted = std::make_shared<NoteVerb>();
     auto *note = cli.add_subcommand("note", "print the clinical note of a visit file, or write it");
-    note->add_option("--visit", noted->visit, "visit file")->required();
+    note->add_option("--visit", noted->visits, "visit files")->required();
     note->add_option("--before", noted->before, "files of the patient's earlier visits: what was taken over from them is marked");
-    note->add_option("--out", noted->out, "file ending in .pdf or .txt; without it the text is printed");
+    note->add_option(
+        "--out", noted->out, "file ending in .pdf or .txt, for several visits a folder; without it the text is printed");
     note->add_option("--paper", noted->paper, "a4 or letter");
     note->add_flag("--for-others", noted->isForOthers, "a copy without what was answered when nobody else could hear");
     note->callback([&result, noted] { result = writeNote(*noted); });

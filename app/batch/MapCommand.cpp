@@ -1,6 +1,7 @@
 // raphe-batch map: the visit map as PDF, SVG or PNG.
 #include "app/batch/Commands.h"
 
+#include "app/batch/DocumentTasks.h"
 #include "app/batch/Output.h"
 #include "app/batch/PaperSize.h"
 #include "app/batch/VisitFile.h"
@@ -12,6 +13,18 @@
 
 namespace raphe::batch {
 
+namespace {
+
+Json readingJson(const ReadingGrade &grade, double limit)
+{
+    if (grade.words == 0)
+        return nullptr; // the formula is for English
+    return {{"grade", std::round(grade.grade * 10) / 10}, {"limit", limit}, {"words", grade.words},
+        {"sentences", grade.sentences}, {"longest_sentence", grade.longest}, {"excepted", grade.excepted}};
+}
+
+} // namespace
+
 Result<Done> writeMap(const MapVerb &verb)
 {
     const auto paper = paperOf(verb.paper);
@@ -20,14 +33,18 @@ Result<Done> writeMap(const MapVerb &verb)
     const auto language = languageOf(verb.language);
     if (!language)
         return language.error();
-    const auto read = readKnownVisit(verb.visit);
+    const auto tasks = documentTasks(verb.visits, verb.out, ".pdf");
+    if (!tasks)
+        return tasks.error();
+    const auto read = readKnowledge();
     if (!read)
         return read.error();
-    const auto &[knowledge, visit] = read.value();
-    const auto rules = readEmbeddedSafetyRules(*knowledge.atlas);
+    const Knowledge &knowledge = read.value();
+    const Atlas &atlas = *knowledge.atlas;
+    const auto rules = readEmbeddedSafetyRules(atlas);
     if (!rules)
         return rules.error();
-    const auto examination = readEmbeddedExamination(*knowledge.atlas, rules.value());
+    const auto examination = readEmbeddedExamination(atlas, rules.value());
     if (!examination)
         return examination.error();
     const auto techniques = readEmbeddedTechniques(rules.value());
@@ -39,22 +56,25 @@ Result<Done> writeMap(const MapVerb &verb)
     const auto readability = readEmbeddedReadability();
     if (!readability)
         return readability.error();
-    const VisitMap map =
-        visitMap({rules.value(), *knowledge.atlas, *knowledge.body, examination.value(), techniques.value(), advice.value()},
-            visit, Phrases(language.value()));
-    const BodyArt front(*knowledge.atlas, knowledge.body->of(View::Front));
-    const BodyArt back(*knowledge.atlas, knowledge.body->of(View::Back));
-    const PrintedPages pages = visitMapPages({paper.value(), verb.isLarge, verb.isGrey}, map, front, back);
-    const auto written = writePages(verb.out, pages);
-    if (!written)
-        return written.error();
-    const ReadingGrade grade = gradeOf(readability.value(), map);
-    Json out{{"file", verb.out}, {"language", verb.language}, {"pages", pages.pages.size()}};
-    out["reading"] = nullptr; // the formula is for English
-    if (grade.words > 0)
-        out["reading"] = {{"grade", std::round(grade.grade * 10) / 10}, {"limit", readability.value().limit},
-            {"words", grade.words}, {"sentences", grade.sentences}, {"longest_sentence", grade.longest},
-            {"excepted", grade.excepted}};
+    const auto visits = readVisitFiles(tasks.value(), atlas);
+    if (!visits)
+        return visits.error();
+    const MapSource source{rules.value(), atlas, *knowledge.body, examination.value(), techniques.value(), advice.value()};
+    const Phrases phrases(language.value());
+    const BodyArt front(atlas, knowledge.body->of(View::Front));
+    const BodyArt back(atlas, knowledge.body->of(View::Back));
+    Json documents = Json::array();
+    for (std::size_t i = 0; i < tasks.value().size(); ++i) {
+        tellProgress(tasks.value(), i);
+        const VisitMap map = visitMap(source, visits.value()[i], phrases);
+        const PrintedPages pages = visitMapPages({paper.value(), verb.isLarge, verb.isGrey}, map, front, back);
+        const std::string &file = tasks.value()[i].out;
+        if (const auto written = writePages(file, pages); !written)
+            return written.error();
+        documents.push_back({{"file", file}, {"language", verb.language}, {"pages", pages.pages.size()},
+            {"reading", readingJson(gradeOf(readability.value(), map), readability.value().limit)}});
+    }
+    const Json out = documents.size() == 1 ? documents.front() : Json{{"documents", documents}};
     std::cout << out.dump(2) << "\n";
     return Done{};
 }

@@ -10,13 +10,13 @@
 namespace raphe::batch {
 
 struct NoteVerb {
-    std::string visit;
-    std::vector<std::string> before; // files of the patient's earlier visits, in any order
-    std::string out; // .pdf or .txt; empty: text on standard output
+    std::vector<std::string> visits; // files
+    std::vector<std::string> before; // files of the patient's earlier visits, in any order; for one visit only
+    std::string out; // .pdf or .txt, for several visits a folder; empty: text on standard output
     std::string paper = "a4";
     bool isForOthers = false; // a copy without what was answered alone
 };
-/// The clinical note of a visit file, as a draft: nobody signed it.
+/// The clinical note of each visit file, as a draft: nobody signed it. None is written unless all can be read.
 [[nodiscard]] Result<Done> writeNote(const NoteVerb &verb);
 
 struct RecordsVerb {

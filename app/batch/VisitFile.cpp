@@ -32,6 +32,18 @@ Result<Visit> readVisitFile(const std::string &file, const Atlas &atlas)
     return visit;
 }
 
+Result<std::vector<Visit>> readVisitFiles(const std::vector<DocumentTask> &tasks, const Atlas &atlas)
+{
+    std::vector<Visit> out;
+    for (const DocumentTask &task : tasks) {
+        auto visit = readVisitFile(task.visit, atlas);
+        if (!visit)
+            return visit.error();
+        out.push_back(std::move(visit).value());
+    }
+    return out;
+}
+
 Result<KnownVisit> readKnownVisit(const std::string &file)
 {
     auto knowledge = readKnowledge();

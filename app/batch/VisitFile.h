@@ -2,6 +2,7 @@
 // signs, movements and tests that the program does not know are refused here.
 #pragma once
 
+#include "app/batch/DocumentTasks.h"
 #include "core/base/Result.h"
 #include "core/plan/Advice.h"
 #include "core/reasoning/Knowledge.h"
@@ -12,6 +13,9 @@
 namespace raphe::batch {
 
 [[nodiscard]] Result<Visit> readVisitFile(const std::string &file, const Atlas &atlas);
+
+/// Those of several documents, in order; the first that cannot be read is the error.
+[[nodiscard]] Result<std::vector<Visit>> readVisitFiles(const std::vector<DocumentTask> &tasks, const Atlas &atlas);
 
 struct KnownVisit {
     Knowledge knowledge;

@@ -71,8 +71,8 @@ void addVisitVerbs(CLI::App &cli, Result<Done> &result, bool &isCheckFailed)
 
     const auto mapped = std::make_shared<MapVerb>();
     auto *map = cli.add_subcommand("map", "write the visit map, and print its reading grade");
-    map->add_option("--visit", mapped->visit, "visit file")->required();
-    map->add_option("--out", mapped->out, "file ending in .pdf, .svg or .png")->required();
+    map->add_option("--visit", mapped->visits, "visit files")->required();
+    map->add_option("--out", mapped->out, "file ending in .pdf, .svg or .png; for several visits a folder")->required();
     map->add_option("--paper", mapped->paper, "a4 or letter");
     map->add_option("--language", mapped->language, "what the patient reads: en, de or es");
     map->add_flag("--large", mapped->isLarge, "large print, on as many pages as it takes");
