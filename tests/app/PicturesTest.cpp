@@ -1,9 +1,14 @@
 // Each document as a picture, held against the one that was looked at and approved (tests/pictures). A change that is meant is
 // looked at and renewed: RAPHE_RENEW_PICTURES=1 raphe-app-tests --gtest_filter='Pictures.*'
 #include "app/paint/ArrivalFormPages.h"
+#include "app/paint/ClinicalNotePages.h"
+#include "app/paint/LetterPages.h"
+#include "app/paint/RecordsRequestPages.h"
 #include "app/paint/VisitMapPages.h"
 #include "core/document/ArrivalForm.h"
+#include "core/document/LetterWords.h"
 #include "core/document/PatientTexts.h"
+#include "tests/core/document/NoteTesting.h"
 #include "tests/support/Maps.h"
 
 #include <gtest/gtest.h>
@@ -100,6 +105,44 @@ TEST(Pictures, OfTheFormBeforeArrival)
         const auto form = arrivalForm(inLanguage(valueOf(readEmbeddedPatientTexts()), Phrases(language.first)));
         expectApproved(arrivalFormPages(Paper::A4, valueOf(form), front, back), "form-" + std::string(language.second));
     }
+}
+
+TEST(Pictures, OfTheNote)
+{
+    const Visit whole = demoVisit("pellam-2026-11-26");
+    for (const auto &paper : paperWords) {
+        expectApproved(clinicalNotePages(paper.first, notedAs(whole, {})), "note-draft-" + std::string(paper.second));
+        NoteGiven given;
+        given.state = NoteState::Signed;
+        expectApproved(clinicalNotePages(paper.first, notedAs(whole, given)), "note-signed-" + std::string(paper.second));
+    }
+}
+
+TEST(Pictures, OfTheLetter)
+{
+    const Visit whole = demoVisit("pellam-2026-11-26");
+    Letter letter =
+        letterDraft({safetyRules(), regions(), mapSource().examination, mapSource().techniques, {}}, whole, "2026-11-27");
+    letter.to = {"Dr Asta Nord", "general practice", {"4 Mill Lane", "Lower Harrow"}};
+    letter.question.text = "May the neck be worked on while the tablets are changed?";
+    for (const auto &paper : paperWords)
+        expectApproved(letterPages(paper.first, letter, letterFacts(whole, "Lowbridge Hands", "3 Millpond Yard\nLowbridge")),
+            "letter-" + std::string(paper.second));
+}
+
+TEST(Pictures, OfTheRecordsRequest)
+{
+    RecordContent kept;
+    kept.practice = "Lowbridge Hands";
+    kept.madeBy = "Ines Brook";
+    kept.madeAt = 1795780800000; // 2026-11-27, noon UTC
+    const Visit whole = demoVisit("pellam-2026-11-26");
+    kept.patient.name = whole.patient->name;
+    kept.patient.born = whole.patient->born;
+    kept.visits.push_back({NoteState::Signed, {}, whole, {}, {}});
+    for (const auto &paper : paperWords)
+        expectApproved(recordsRequestPages(paper.first, recordsRequest(noteKnowledge(), kept, NoteFor::Others)),
+            "records-" + std::string(paper.second));
 }
 
 } // namespace raphe::test
