@@ -5,6 +5,7 @@
 #include "app/paint/TypedText.h"
 
 #include <QFontMetricsF>
+#include <QLineF>
 #include <QPainter>
 
 #include <algorithm>
@@ -14,7 +15,8 @@ namespace raphe {
 namespace {
 
 constexpr double captionHeight = 8;
-constexpr double markSize = 4.6;
+constexpr double mostMark = 4.6;
+constexpr double markShare = 1 / 12.0; // of the figure's height, at most: marks on a small one would hide the head
 constexpr double keyMark = 3.2;
 
 QString shown(const std::string &text)
@@ -42,6 +44,17 @@ void paintSides(QPainter &painter, const Theme &theme, const MapLabels &labels, 
     }
 }
 
+// From a mark that had to give way to the place it is of.
+void paintLeader(QPainter &painter, const Theme &theme, const QPointF &place, const QPointF &mark)
+{
+    painter.setBrush(theme.ink);
+    for (const auto &[color, width] : {std::pair(theme.ground, 0.8), std::pair(theme.ink, 0.25)}) {
+        painter.setPen(QPen(color, width, Qt::SolidLine, Qt::RoundCap));
+        painter.drawLine(place, mark);
+        painter.drawEllipse(place, 0.35, 0.35);
+    }
+}
+
 void paintFigure(QPainter &painter, const Theme &theme, const VisitMap &map, const MapFigure &figure, const QRectF &box)
 {
     const BodyArt &art = *figure.art;
@@ -49,6 +62,7 @@ void paintFigure(QPainter &painter, const Theme &theme, const VisitMap &map, con
     const QRectF frame = art.frame();
     const double scale = std::min((box.height() - captionHeight) / 1000, box.width() / frame.width());
     const QPointF origin(box.center().x(), box.top() + captionHeight + (box.height() - captionHeight - scale * 1000) / 2);
+    const double markSize = std::min(mostMark, scale * 1000 * markShare);
     painter.save();
     painter.translate(origin);
     painter.scale(scale, scale);
@@ -68,13 +82,18 @@ void paintFigure(QPainter &painter, const Theme &theme, const VisitMap &map, con
             here.push_back(&mark);
             points.emplace_back(mark.at->point.x * scale, mark.at->point.y * scale);
         }
+    const std::vector<QPointF> home = points;
     points = spreadMarks(std::move(points), markSize * 1.45);
+    for (std::size_t i = 0; i < points.size(); ++i)
+        if (QLineF(home[i], points[i]).length() > markSize * 0.6)
+            paintLeader(painter, theme, origin + home[i], origin + points[i]);
     for (std::size_t i = 0; i < here.size(); ++i)
         paintMark(painter, theme, {here[i]->kind, here[i]->grade, here[i]->familiar, here[i]->number, false}, origin + points[i],
             markSize);
     paintSides(painter, theme, map.labels, art.drawing(), box);
     Type(painter, 3.3, QFont::Normal, theme.quiet)
-        .draw(QRectF(box.left(), box.top(), box.width(), captionHeight), figure.caption, Qt::AlignHCenter);
+        .draw(QRectF(box.left(), box.top(), box.width(), captionHeight), figure.caption,
+            Qt::AlignLeft); // marks above the crown stand in the middle
 }
 
 } // namespace

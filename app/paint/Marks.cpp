@@ -145,6 +145,8 @@ std::vector<QPointF> spreadMarks(std::vector<QPointF> points, double distance)
                     continue;
                 if (length < 1e-6)
                     apart = QPointF(0, 1); // straight down, so that neither side gains
+                else if (apart.y() * (home[j].y() - home[i].y()) < 0)
+                    apart.setY(-apart.y()); // one was pushed past the other: back
                 const QPointF push = apart / std::max(length, 1.0) * (distance - length) / 2;
                 points[i] -= push;
                 points[j] += push;

@@ -19,7 +19,7 @@ constexpr double gap = 7; // between columns
 constexpr int steps = 5; // of half a point, up to the size of ordinary print
 constexpr double smallest = 8; // before a second page is taken
 constexpr double largePrint = 16;
-constexpr double leastFigures = 58; // mm
+constexpr double leastFigures = 52; // mm
 constexpr double mostFigures = 150;
 
 QString q(const std::string &text)

@@ -5,6 +5,8 @@
 #include <QFontInfo>
 #include <QPainter>
 
+#include <random>
+
 namespace raphe::test {
 
 TEST(Theme, TextStandsOutFromItsGround)
@@ -62,6 +64,25 @@ TEST(Marks, SpreadApartWithoutChangingSides)
     for (std::size_t i = 0; i < points.size(); ++i)
         for (std::size_t j = i + 1; j < points.size(); ++j)
             EXPECT_GT(std::hypot(points[i].x() - points[j].x(), points[i].y() - points[j].y()), 5) << i << " and " << j;
+}
+
+// Segments of the spine and muscles beside it, near one another: what is higher in the body stays higher on the page.
+TEST(Marks, KeepTheirOrderFromTheHeadDown)
+{
+    std::mt19937 random(20261129);
+    std::uniform_real_distribution<double> height(0, 30);
+    std::uniform_int_distribution<int> column(-1, 1);
+    for (int round = 0; round < 200; ++round) {
+        std::vector<QPointF> home;
+        for (int i = 0; i < 6; ++i)
+            home.emplace_back(column(random) * 4.0, height(random));
+        const std::vector<QPointF> points = spreadMarks(home, 6);
+        for (std::size_t i = 0; i < home.size(); ++i)
+            for (std::size_t j = 0; j < home.size(); ++j)
+                if (home[i].x() == 0 && home[j].x() == 0 && home[i].y() + 0.5 < home[j].y()) {
+                    EXPECT_LT(points[i].y(), points[j].y()) << "round " << round;
+                }
+    }
 }
 
 } // namespace raphe::test

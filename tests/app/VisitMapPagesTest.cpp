@@ -55,6 +55,16 @@ PrintedPages pagesOf(const Visit &visit, const MapPrint &print = {}, Language la
     return visitMapPages(print, mapOf(visit, language), front(), back());
 }
 
+// Without what stands between the end of one page and the beginning of the next.
+QString withoutFrame(QString text, const VisitMap &map, std::size_t pages)
+{
+    for (std::size_t page = 1; page <= pages; ++page)
+        text.remove(squeezed(QString::fromStdString(
+            filled(map.labels.pageText, {{"page", std::to_string(page)}, {"pages", std::to_string(pages)}}))));
+    text.remove(squeezed(QString::fromStdString(map.legal)));
+    return text.remove(squeezed(QString::fromStdString(map.title + "\u00b7" + map.patient + "\u00b7" + map.date)));
+}
+
 } // namespace
 
 TEST(VisitMapPages, LeaveNoFindingOutHoweverMany)
@@ -92,12 +102,13 @@ TEST(VisitMapPages, AUsualVisitIsOnePageWithEveryWord)
                 const bool isLong = language == Language::German && !visit.treatment.steps.empty(); // German needs a fifth more
                 EXPECT_LE(pages.pages.size(), isLong ? 2U : 1U) << name << " " << wordOf(languageWords, language);
                 ASSERT_TRUE(writePdf(pdf.toStdString(), pages).ok());
-                const QString text = squeezedPages(pdf).join(QString());
                 const VisitMap map = mapOf(visit, language);
+                const QString text = squeezedPages(pdf).join(QString());
+                const QString running = withoutFrame(text, map, pages.pages.size()); // a sentence may go on overleaf
                 for (const MapSection &section : map.sections)
                     for (const MapWord &word : section.words)
                         for (const std::string &part : {section.title, word.lead, word.text})
-                            EXPECT_TRUE(text.contains(squeezed(QString::fromStdString(part)))) << name << ": " << part;
+                            EXPECT_TRUE(running.contains(squeezed(QString::fromStdString(part)))) << name << ": " << part;
                 for (const std::string &part :
                     {map.title, map.complaint, map.cautions, map.legal, map.labels.left, map.labels.right})
                     EXPECT_TRUE(text.contains(squeezed(QString::fromStdString(part)))) << name << ": " << part;
