@@ -4,11 +4,10 @@
 #include "app/batch/Unlocked.h"
 #include "app/batch/VisitFile.h"
 #include "core/reasoning/Knowledge.h"
-#include "core/record/VisitJson.h"
+#include "core/store/VisitImport.h"
 
 #include <nlohmann/json.hpp>
 
-#include <algorithm>
 #include <iostream>
 
 namespace raphe::batch {
@@ -23,8 +22,8 @@ Result<Done> importVisits(const std::string &practiceFile, const Key &key, const
         auto visit = readVisitFile(file, *read.value().atlas);
         if (!visit)
             return visit.error();
-        if (!visit.value().patient || visit.value().date.empty())
-            return Error{ErrorCode::MissingField, file + "#/", visit.value().patient ? "date" : "patient"};
+        if (const auto checked = checkBelongs(visit.value(), file); !checked)
+            return checked.error();
         visits.push_back(std::move(visit).value());
     }
     const auto practice = unlocked(practiceFile, key);
@@ -32,22 +31,10 @@ Result<Done> importVisits(const std::string &practiceFile, const Key &key, const
         return practice.error();
     auto out = nlohmann::ordered_json::array();
     for (const Visit &visit : visits) {
-        const auto patients = practice.value()->patients();
-        if (!patients)
-            return patients.error();
-        const auto same = std::find_if(patients.value().begin(), patients.value().end(),
-            [&](const PatientCard &card) { return card.name == visit.patient->name && card.born == visit.patient->born; });
-        PatientRecord record;
-        record.name = visit.patient->name;
-        record.born = visit.patient->born;
-        const auto patient =
-            same != patients.value().end() ? Result<std::int64_t>(same->id) : practice.value()->addPatient(record);
-        if (!patient)
-            return patient.error();
-        const auto id = practice.value()->addVisit(patient.value(), writeVisit(visit));
-        if (!id)
-            return id.error();
-        out.push_back({{"patient", patient.value()}, {"visit", id.value()}});
+        const auto imported = importVisit(*practice.value(), visit);
+        if (!imported)
+            return imported.error();
+        out.push_back({{"patient", imported.value().patient}, {"visit", imported.value().visits.front()}});
     }
     std::cout << out.dump(1) << '\n';
     return Done{};

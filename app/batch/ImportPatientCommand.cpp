@@ -3,9 +3,6 @@
 
 #include "app/batch/Unlocked.h"
 #include "core/anatomy/AtlasReader.h"
-#include "core/examination/Examination.h"
-#include "core/safety/Cautions.h"
-#include "core/safety/Warnings.h"
 #include "core/store/ExportImport.h"
 
 #include <nlohmann/json.hpp>
@@ -15,31 +12,6 @@
 #include <iostream>
 
 namespace raphe::batch {
-
-namespace {
-
-// What the program has no rules for would be kept, and never thought of.
-Result<Done> checkKnown(const ExportedRecord &record, const std::string &file, const Atlas &atlas)
-{
-    const auto rules = readEmbeddedSafetyRules(atlas);
-    if (!rules)
-        return rules.error();
-    const auto examination = readEmbeddedExamination(atlas, rules.value());
-    if (!examination)
-        return examination.error();
-    for (std::size_t i = 0; i < record.visits.size(); ++i) {
-        const Visit &visit = record.visits[i].visit;
-        for (const auto &checked : {checkConditions(rules.value(), visit, {}), checkWarnings(rules.value(), visit, {}),
-                 checkExamined(examination.value(), visit, {})})
-            if (!checked) // its place is "#/pointer"
-                return Error{checked.error().code,
-                    file + "#/visits/" + std::to_string(i) + "/document" + checked.error().place.substr(1),
-                    checked.error().detail};
-    }
-    return Done{};
-}
-
-} // namespace
 
 Result<Done> importExported(const std::string &practiceFile, const Key &key, const std::string &exportFile)
 {
@@ -52,7 +24,13 @@ Result<Done> importExported(const std::string &practiceFile, const Key &key, con
     const auto record = readExport(in.readAll().toStdString(), exportFile, atlas.value());
     if (!record)
         return record.error();
-    if (const auto checked = checkKnown(record.value(), exportFile, atlas.value()); !checked)
+    const auto rules = readEmbeddedSafetyRules(atlas.value());
+    if (!rules)
+        return rules.error();
+    const auto examination = readEmbeddedExamination(atlas.value(), rules.value());
+    if (!examination)
+        return examination.error();
+    if (const auto checked = checkKnownContent(rules.value(), examination.value(), record.value(), exportFile); !checked)
         return checked.error();
     const auto practice = unlocked(practiceFile, key);
     if (!practice)

@@ -1,9 +1,7 @@
 #include "app/batch/VisitFile.h"
 
-#include "core/examination/Examination.h"
+#include "core/examination/KnownContent.h"
 #include "core/record/VisitJson.h"
-#include "core/safety/Cautions.h"
-#include "core/safety/Warnings.h"
 
 #include <QFile>
 
@@ -20,14 +18,10 @@ Result<Visit> readVisitFile(const std::string &file, const Atlas &atlas)
     const auto rules = readEmbeddedSafetyRules(atlas);
     if (!rules)
         return rules.error();
-    if (const auto checked = checkConditions(rules.value(), visit.value(), file); !checked)
-        return checked.error();
-    if (const auto checked = checkWarnings(rules.value(), visit.value(), file); !checked)
-        return checked.error();
     const auto examination = readEmbeddedExamination(atlas, rules.value());
     if (!examination)
         return examination.error();
-    if (const auto checked = checkExamined(examination.value(), visit.value(), file); !checked)
+    if (const auto checked = checkKnownContent(rules.value(), examination.value(), visit.value(), file); !checked)
         return checked.error();
     return visit;
 }

@@ -30,7 +30,6 @@ namespace raphe {
 
 namespace {
 
-constexpr std::string_view visitFormat = "raphe-visit";
 constexpr int visitVersion = 2;
 constexpr int firstVersion = 1; // had one complaint, in two fields
 

@@ -13,6 +13,8 @@ namespace raphe {
 
 class Atlas;
 
+inline constexpr std::string_view visitFormat = "raphe-visit";
+
 /// Whether a finding there can say at which spot: muscles, fasciae, ligaments and tendons.
 [[nodiscard]] bool hasSpots(Kind kind);
 

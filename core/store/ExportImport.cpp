@@ -313,6 +313,16 @@ Result<ExportedRecord> readExport(std::string_view text, const std::string &file
     return guarded([&] { return ExportReader(json, file, atlas).read(JsonReader(unordered, file)); });
 }
 
+Result<Done> checkKnownContent(
+    const SafetyRules &rules, const Examination &examination, const ExportedRecord &record, const std::string &file)
+{
+    for (std::size_t i = 0; i < record.visits.size(); ++i)
+        if (const auto checked = checkKnownContent(rules, examination, record.visits[i].visit, {}); !checked)
+            return Error{checked.error().code, // its place is "#/pointer"
+                file + "#/visits/" + std::to_string(i) + "/document" + checked.error().place.substr(1), checked.error().detail};
+    return Done{};
+}
+
 Result<ImportedPatient> importPatient(Practice &practice, const ExportedRecord &record)
 {
     const auto patient = practice.addPatient(record.patient);

@@ -10,6 +10,7 @@
 // Keep the exported file if these matter.
 #pragma once
 
+#include "core/examination/KnownContent.h"
 #include "core/record/Visit.h"
 #include "core/store/Practice.h"
 
@@ -47,9 +48,12 @@ struct ExportedRecord {
 
 /// Fails with file and JSON pointer (of text that is no JSON: line and column) for anything that exportPatient does not write:
 /// unknown fields and words, a record or a version of a visit that cannot be read, a state that does not follow from the history,
-/// JSON that is nested deeper than any of it. Whether conditions, signs, movements and tests are known is for the caller to
-/// check.
+/// JSON that is nested deeper than any of it. Whether conditions, signs, movements and tests are known: see checkKnownContent.
 [[nodiscard]] Result<ExportedRecord> readExport(std::string_view text, const std::string &file, const Atlas &atlas);
+
+/// Fails with file and JSON pointer for what a visit of the record names and the program has no rules for.
+[[nodiscard]] Result<Done> checkKnownContent(
+    const SafetyRules &rules, const Examination &examination, const ExportedRecord &record, const std::string &file);
 
 struct ImportedPatient {
     std::int64_t patient = 0;

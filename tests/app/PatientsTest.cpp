@@ -133,6 +133,47 @@ TEST_F(Patients, AChosenRecordIsExportedForARequest)
     ASSERT_TRUE(QTest::qWaitFor([&] { return says(QStringLiteral("no/such/folder")); }));
 }
 
+// A visit of somebody who is on file goes to them; a record always comes as one of its own, and says that there are two now.
+TEST_F(Patients, ARecordAndAVisitComeInFromFiles)
+{
+    const auto count = [&] { return session().practice().patients().value().size(); };
+    const std::size_t before = count();
+    const auto write = [&](const char *name, const QByteArray &text) {
+        QFile file(inFolder(name));
+        EXPECT_TRUE(file.open(QIODevice::WriteOnly));
+        file.write(text);
+        return file.fileName();
+    };
+    dialog().takeOverFrom(write("visit.json",
+        R"({"format":"raphe-visit","version":2,"patient":{"name":"Ilse Bramwell","born":"1951-03-30"},"date":"2026-11-20",)"
+        R"("findings":[{"structure":"soleus","side":"left","tenderness":3}]})"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return says(QStringLiteral("Taken over")); }));
+    EXPECT_EQ(count(), before);
+    type(QStringLiteral("bramwell"));
+    const auto patients = session().practice().patients().value();
+    const auto ilse =
+        std::find_if(patients.begin(), patients.end(), [](const PatientCard &c) { return c.name == "Ilse Bramwell"; });
+    const auto visits = session().practice().visits(ilse->id).value();
+    ASSERT_EQ(visits.size(), 1U);
+    EXPECT_EQ(visits.front().state, VisitState::Draft);
+
+    const QString record = inFolder("record.json");
+    dialog().exportTo(record);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return says(QStringLiteral("Exported to")) && QFile::exists(record); }));
+    dialog().takeOverFrom(record);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return says(QStringLiteral("was on file")); }));
+    EXPECT_EQ(count(), before + 1);
+
+    for (const char *bad : {"{", "[]", R"({"format":"raphe-visit","version":2,"findings":[]})",
+             R"({"format":"raphe-visit","version":2,"date":"2026-11-20","patient":{"name":"A"},"findings":[],)"
+             R"("conditions":[{"id":"no-such"}]})"}) {
+        dialog().takeOverFrom(write("bad.json", bad));
+        ASSERT_TRUE(QTest::qWaitFor([&] { return says(QStringLiteral("bad.json")); })) << bad;
+        type(QStringLiteral("x")); // another message
+    }
+    EXPECT_EQ(count(), before + 1);
+}
+
 TEST_F(Patients, WhatIsMissingForTheComparisonIsSaid)
 {
     type(QStringLiteral("zoll"));

@@ -8,6 +8,7 @@
 #include "app/raphe/patients/DuplicatesDialog.h"
 #include "app/raphe/patients/PersonWords.h"
 #include "app/raphe/patients/RetentionDialog.h"
+#include "app/raphe/patients/TakeOver.h"
 #include "app/raphe/practice/OnPractice.h"
 #include "app/raphe/record/PatientEditor.h"
 #include "app/words/ErrorText.h"
@@ -30,6 +31,7 @@
 
 #include <atomic>
 #include <chrono>
+#include <utility>
 
 namespace raphe {
 
@@ -101,12 +103,13 @@ QWidget *PatientsDialog::makeListPage()
     m_record = add(tr("Record ..."), tr("Change the record of the chosen patient"));
     auto *more = new QToolButton;
     more->setText(tr("More"));
-    more->setAccessibleName(tr("Import a list, join double records, records past their time, export a record"));
+    more->setAccessibleName(tr("Import a list, take over a file, join double records, records past their time, export a record"));
     more->setMinimumHeight(touchTarget);
     more->setFocusPolicy(Qt::StrongFocus);
     more->setPopupMode(QToolButton::InstantPopup);
     auto *menu = new QMenu(more);
     menu->addAction(tr("Import a list of patients ..."), this, &PatientsDialog::importList);
+    menu->addAction(tr("Take over a record or visit from a file ..."), this, &PatientsDialog::askForFile);
     menu->addAction(tr("Find double records ..."), this, &PatientsDialog::joinDuplicates);
     menu->addAction(tr("Records past their time ..."), this, &PatientsDialog::lookAtRetention);
     menu->addAction(tr("Export the chosen record ..."), this, &PatientsDialog::askForExport);
@@ -226,6 +229,8 @@ void PatientsDialog::showPatients(Result<std::vector<PatientCard>> patients, std
     m_model.setPatients(std::move(patients).value());
     m_list->setCurrentIndex(m_model.index(std::max(0, m_model.rowOf(select))));
     showCount();
+    if (!m_takenOver.isEmpty())
+        m_message->say(std::exchange(m_takenOver, {}));
 }
 
 void PatientsDialog::showCount()
@@ -370,6 +375,33 @@ void PatientsDialog::exportTo(const QString &file)
                 complain(done.error());
             else
                 m_message->say(tr("Exported to '%1'. It can be read by whoever gets at the file.").arg(file));
+        });
+}
+
+void PatientsDialog::askForFile()
+{
+    const QString file = QFileDialog::getOpenFileName(
+        this, tr("Take over a record that was exported, or a visit"), QDir::homePath(), tr("Records and visits (*.json)"));
+    if (!file.isEmpty())
+        takeOverFrom(file);
+}
+
+void PatientsDialog::takeOverFrom(const QString &file)
+{
+    m_message->say(tr("Reading the file ..."));
+    inBackground(this, onPractice(m_practice, [file](Practice &practice) { return takeOver(practice, file); }),
+        [this](const Result<TakenOver> &taken) {
+            if (!taken) {
+                complain(taken.error());
+                return;
+            }
+            m_typed->clear();
+            m_takenOver = tr("Taken over from the file. Visits: %1.").arg(taken.value().imported.visits.size());
+            if (taken.value().isAlike)
+                m_takenOver += QLatin1Char(' ')
+                    + tr("Somebody of this name and birth date was on file: compare both, and join them by 'Find double "
+                         "records' if it is one person.");
+            readPatients(taken.value().imported.patient);
         });
 }
 

@@ -39,6 +39,8 @@ public:
     /// Writes all that the file holds on the chosen patient, as JSON or, for a name that ends in .txt, for people to read. Says
     /// what happened; the file is not sealed.
     void exportTo(const QString &file);
+    /// Takes over a record or a visit from a file, beside the window, and says what happened; the patient is chosen in the list.
+    void takeOverFrom(const QString &file);
 
 protected:
     bool eventFilter(QObject *watched, QEvent *event) override;
@@ -59,6 +61,7 @@ private:
     void importList();
     void lookAtRetention();
     void askForExport();
+    void askForFile();
     void complain(const Error &error);
     [[nodiscard]] std::int64_t current() const;
 
@@ -77,6 +80,7 @@ private:
     QPushButton *m_confirm = nullptr;
     struct Reading;
     std::shared_ptr<Reading> m_reading; // under way, and the list is not shown yet
+    QString m_takenOver; // said once the list is read anew
     std::int64_t m_asked = 0;
     std::int64_t m_chosen = 0;
 };
