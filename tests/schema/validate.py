@@ -896,11 +896,11 @@ def check_map(tally, batch):
         tally.check(f"raphe-batch map to .{ending}", complaints)
     german = json.loads(batch.run("map", "--visit", OWN_VISIT, "--out", "map.pdf", "--language", "de").stdout)
     tally.check("raphe-batch map in German", list(problems("map", german)) + ([] if german["reading"] is None else ["the formula is for English"]))
-    (batch.folder / "maps").mkdir()
-    ran = batch.run("map", "--visit", OWN_VISIT, INTAKE_VISIT, "--out", "maps")
+    (batch.folder / "several").mkdir()
+    ran = batch.run("map", "--visit", OWN_VISIT, INTAKE_VISIT, "--out", "several")
     several = json.loads(ran.stdout)
     tally.check("raphe-batch map of several visits",
-                list(problems("map", several)) + ([] if len(several["documents"]) == len(list((batch.folder / "maps").iterdir())) == 2 else [f"{several}"]))
+                list(problems("map", several)) + ([] if len(several["documents"]) == len(list((batch.folder / "several").iterdir())) == 2 else [f"{several}"]))
 
 
 def check_grade(tally, batch):

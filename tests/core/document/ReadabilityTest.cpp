@@ -32,7 +32,8 @@ TEST(Readability, CountsTheSyllablesOfWordsThatAreKnown)
 
 TEST(Readability, GivesTheGradesThatArePublished)
 {
-    for (const auto &each : publishedJson("reading-grade.json").at("texts")) {
+    const auto published = publishedJson("reading-grade.json");
+    for (const auto &each : published.at("texts")) {
         const ReadingGrade grade = readability().gradeOf({each.at("text").get<std::string>()});
         EXPECT_EQ(grade.words, each.at("words").get<int>()) << each.at("source");
         EXPECT_EQ(grade.syllables, each.at("syllables").get<int>()) << each.at("source");
