@@ -81,6 +81,11 @@ TEST_F(PagesOfVisit, TheNoteSaysWhatIsMissingAndIsTextAsWell)
     dialog.show();
     dialog.choose(1);
     EXPECT_TRUE(said(dialog).contains(QStringLiteral("Missing:"))) << said(dialog).toStdString();
+    QTest::qWait(50); // until it is laid out
+    for (const auto *label : dialog.findChildren<QLabel *>())
+        if (label->isVisible()) {
+            EXPECT_GE(label->height(), label->heightForWidth(label->width())) << label->text().toStdString();
+        }
     const QString text = inFolder("note.txt");
     ASSERT_TRUE(dialog.saveAs(text));
     EXPECT_TRUE(fileText(text).contains(QStringLiteral("DRAFT"))) << fileText(text).toStdString();

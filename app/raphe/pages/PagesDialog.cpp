@@ -120,7 +120,7 @@ void PagesDialog::choose(std::size_t offer)
 void PagesDialog::make()
 {
     const PageOffer &chosen = offer();
-    m_about->setText(chosen.about);
+    m_about->say(chosen.about);
     m_forPatients->setVisible(chosen.hasLanguages);
     m_pages = {};
     QString failed;
@@ -132,14 +132,14 @@ void PagesDialog::make()
     m_print->setEnabled(!m_pages.pages.empty());
     m_save->setEnabled(!m_pages.pages.empty());
     const QStringList remarks = chosen.remarks ? chosen.remarks(m_choice) : QStringList();
-    m_remarks->setText(remarks.join(QStringLiteral("\n\n")));
+    m_remarks->say(remarks.join(QStringLiteral("\n\n")));
     m_remarks->setVisible(!remarks.isEmpty());
     say(failed);
 }
 
 void PagesDialog::say(const QString &text)
 {
-    m_said->setText(text);
+    m_said->say(text);
     m_said->setVisible(!text.isEmpty());
 }
 
