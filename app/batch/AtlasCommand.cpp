@@ -56,6 +56,14 @@ Json cautionJson(const Structure &s)
     return {{"runs", idsOf(s.caution->runs)}, {"risk", s.caution->risk}, {"work", s.caution->work}};
 }
 
+Json seatJson(const Structure &s)
+{
+    if (!s.seat)
+        return nullptr;
+    return {{"how_often", wordOf(howOftenWords, s.seat->howOften)}, {"felt_at", idsOf(s.seat->feltAt)},
+        {"evidence", wordOf(gradeWords, s.seat->evidence)}, {"sources", s.seat->sources}};
+}
+
 Json structureJson(const Structure &s)
 {
     return {{"id", s.id.value}, {"kind", wordOf(kindWords, s.kind)}, {"layer", wordOf(layerWords, s.layer)}, {"paired", s.paired},
@@ -64,7 +72,7 @@ Json structureJson(const Structure &s)
             {{"latin", s.names.latin}, {"english", s.names.english}, {"plain", s.names.plain}, {"synonyms", s.names.synonyms}}},
         {"ids", {{"uberon", s.uberon}, {"fma", s.fma}}}, {"nerves", idsOf(s.nerves)}, {"roots", s.roots},
         {"actions", actionsJson(s)}, {"beside", idsOf(s.beside)}, {"border", borderJson(s)}, {"caution", cautionJson(s)},
-        {"sources", s.sources}};
+        {"seat", seatJson(s)}, {"sources", s.sources}};
 }
 
 void addAttachments(const Atlas &atlas, const Structure &s, Json &out)

@@ -11,6 +11,7 @@
 
 #include <algorithm>
 #include <array>
+#include <map>
 #include <set>
 #include <unordered_map>
 #include <utility>
@@ -40,7 +41,7 @@ public:
     void readFile(const nlohmann::json &json, const std::string &file)
     {
         const JsonReader root(json, file);
-        root.expectObject({"format", "version", "structures", "joints", "continuities", "sources"});
+        root.expectObject({"format", "version", "structures", "joints", "continuities", "seats", "sources"});
         if (root.string("format") != "raphe-atlas")
             root.field("format").fail(ErrorCode::WrongFormat, root.string("format"));
         if (root.field("version").asNumber() != atlasVersion)
@@ -48,12 +49,14 @@ public:
         forEach(root, "structures", [this](const JsonReader &at) { readStructure(at); });
         forEach(root, "joints", [this](const JsonReader &at) { readJoint(at); });
         forEach(root, "continuities", [this](const JsonReader &at) { readContinuity(at); });
+        forEach(root, "seats", [this](const JsonReader &at) { readSeat(at); });
         forEach(root, "sources", [this](const JsonReader &at) { readSource(at); });
     }
 
     Atlas finish()
     {
         checkReferences();
+        placeSeats();
         checkDerivedIds();
         checkParts();
         checkLandmarks();
@@ -268,6 +271,21 @@ private:
         m_continuities.push_back(std::move(c));
     }
 
+    void readSeat(const JsonReader &at)
+    {
+        at.expectObject({"structure", "how_often", "felt_at", "evidence", "sources"});
+        Seat seat;
+        const StructureId structure = readReference(at.field("structure"));
+        seat.howOften = readWord(howOftenWords, at.field("how_often"));
+        seat.feltAt = readReferences(at.field("felt_at"));
+        if (seat.feltAt.empty())
+            at.field("felt_at").fail(ErrorCode::MissingField, "a surface-region");
+        seat.sources = readSources(at);
+        seat.evidence = readGrade(at, seat.sources);
+        if (!m_seats.emplace(structure, std::pair(std::move(seat), at.place())).second)
+            at.field("structure").fail(ErrorCode::Duplicate, structure.value);
+    }
+
     void readSource(const JsonReader &at)
     {
         at.expectObject({"id", "citation", "doi", "supports", "read"});
@@ -300,6 +318,17 @@ private:
     }
 
     const Structure &structure(const StructureId &id) const { return m_structures[m_index.at(id.value)]; }
+
+    // A file may say of a structure in another file what kind of seat it is.
+    void placeSeats()
+    {
+        for (auto &[id, entry] : m_seats) {
+            for (const StructureId &region : entry.first.feltAt)
+                if (structure(region).kind != Kind::SurfaceRegion)
+                    throw Error{ErrorCode::WrongType, entry.second + "/felt_at", "id of a surface-region, not " + region.value};
+            m_structures[m_index.at(id.value)].seat = std::move(entry.first);
+        }
+    }
 
     // The atlas derives one structure from each surface region; no other may have that id.
     void checkDerivedIds() const
@@ -410,6 +439,7 @@ private:
     std::unordered_map<std::string, std::string> m_places;
     std::unordered_map<std::string, std::string> m_jointPlaces;
     std::set<std::tuple<StructureId, StructureId, bool>> m_pairs;
+    std::map<StructureId, std::pair<Seat, std::string>> m_seats; // with the place of the entry
     std::vector<Reference> m_references;
     std::vector<Reference> m_sourceReferences;
     std::vector<Reference> m_jointReferences;

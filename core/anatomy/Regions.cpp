@@ -59,7 +59,7 @@ struct Regions::Found {
     std::map<StructureId, std::vector<StructureId>> drawn;
     std::map<StructureId, std::map<StructureId, double>> over;
     std::map<StructureId, std::optional<StructureId>> atMark;
-    std::map<std::pair<StructureId, StructureId>, double> overlap; // the lesser id first
+    std::map<std::pair<StructureId, StructureId>, double> shareOn;
 };
 
 bool isPartOf(const Atlas &atlas, const StructureId &part, const StructureId &whole)
@@ -129,10 +129,14 @@ const std::optional<StructureId> &Regions::atMark(const StructureId &id) const
     return remembered(m_found->atMark, id, [&] { return regionAtMark(m_atlas, m_body, id); });
 }
 
+double Regions::shareOn(const StructureId &id, const StructureId &other) const
+{
+    return remembered(m_found->shareOn, {id, other}, [&] { return raphe::shareOn(m_body, drawn(id), drawn(other)); });
+}
+
 double Regions::overlap(const StructureId &a, const StructureId &b) const
 {
-    const std::pair<StructureId, StructureId> key = std::minmax(a, b);
-    return remembered(m_found->overlap, key, [&] { return overlapOf(m_body, drawn(key.first), drawn(key.second)); });
+    return std::max(shareOn(a, b), shareOn(b, a));
 }
 
 std::optional<Limb> Regions::limbOf(const StructureId &id, double least, const LimbRegions &roots) const

@@ -42,7 +42,9 @@ public:
     [[nodiscard]] const std::map<StructureId, double> &over(const StructureId &id) const;
     /// The surface region in which the structure's mark stands.
     [[nodiscard]] const std::optional<StructureId> &atMark(const StructureId &id) const;
-    /// The greatest share (0 to 1) of the smaller of the two that lies on or under the other (overlapOf of ShapeShares.h).
+    /// The share (0 to 1) of the structure's shape that lies on or under the other (shareOn of ShapeShares.h).
+    [[nodiscard]] double shareOn(const StructureId &id, const StructureId &other) const;
+    /// The same of the smaller of the two on the other.
     [[nodiscard]] double overlap(const StructureId &a, const StructureId &b) const;
     /// The limb whose regions lie over at least `least` of the structure, or over its mark; nothing on trunk and head. What is
     /// hidden belongs where one of its neighbours does: what it lies beside, or what it is fixed to. `roots`: regions of the

@@ -169,7 +169,7 @@ std::map<StructureId, double> regionsOver(const Body &body, const std::vector<St
     return shares;
 }
 
-double overlapOf(const Body &body, const std::vector<StructureId> &first, const std::vector<StructureId> &second)
+double shareOn(const Body &body, const std::vector<StructureId> &first, const std::vector<StructureId> &second)
 {
     const bool bothOnPage = isOnPage(body, first) && isOnPage(body, second);
     double most = 0;
@@ -180,8 +180,7 @@ double overlapOf(const Body &body, const std::vector<StructureId> &first, const 
         const Shapes other = shapesOf(drawing, second);
         if (one.empty() || other.empty() || !meet(boundsOf(one), boundsOf(other)))
             continue;
-        const bool oneIsSmaller = areaIn(drawing, one) < areaIn(drawing, other);
-        for (const auto &[id, share] : sharesWithin(oneIsSmaller ? one : other, {{StructureId{}, oneIsSmaller ? other : one}}))
+        for (const auto &[id, share] : sharesWithin(one, {{StructureId{}, other}}))
             most = std::max(most, share);
     }
     return most;

@@ -16,8 +16,8 @@ namespace raphe {
 /// more, else in the other view that shows most; and in the insets of palm and sole, where these show it too.
 [[nodiscard]] std::map<StructureId, double> regionsOver(const Body &body, const std::vector<StructureId> &drawn);
 
-/// The greatest share (0 to 1), over the views, of the smaller of the two that lies on or under the other. Side and head, which
-/// look through the whole width of the body, count only for what front and back do not show.
-[[nodiscard]] double overlapOf(const Body &body, const std::vector<StructureId> &first, const std::vector<StructureId> &second);
+/// The greatest share (0 to 1), over the views, of the first that lies on or under the second. Side and head, which look through
+/// the whole width of the body, count only for what front and back do not show.
+[[nodiscard]] double shareOn(const Body &body, const std::vector<StructureId> &first, const std::vector<StructureId> &second);
 
 } // namespace raphe

@@ -204,6 +204,20 @@ struct Caution {
     std::string work; // how to work there, or not
 };
 
+/// How often a tissue is the place of a complaint in ordinary practice, or is felt for because of one.
+enum class HowOften { Common, Occasional, Rare };
+inline constexpr WordTable<HowOften, 3> howOftenWords{
+    {{HowOften::Common, "common"}, {HowOften::Occasional, "occasional"}, {HowOften::Rare, "rare"}}};
+
+/// What the trade knows of a tissue as a place of trouble: how often it is one, and the skin regions where that is felt, over it
+/// and further off. On the structure's own side; of a midline structure on the side that is in trouble.
+struct Seat {
+    HowOften howOften{};
+    std::vector<StructureId> feltAt; // surface regions, the most typical first
+    Grade evidence{}; // of where it is felt
+    std::vector<std::string> sources;
+};
+
 struct Structure {
     StructureId id;
     Kind kind{};
@@ -221,6 +235,7 @@ struct Structure {
     std::vector<StructureId> beside; // what a nerve, vessel, bursa or disc runs along or lies against
     std::optional<Border> border; // landmarks that are an edge
     std::optional<Caution> caution; // caution areas
+    std::optional<Seat> seat; // of what can be the place of a complaint
     std::vector<std::string> sources;
 };
 

@@ -45,6 +45,7 @@ public:
                                 .toStdString();
         writeFindings(s, now, before);
         writeCautions(s);
+        writeSeat(s);
         writeAttachments(s);
         writeActions(s);
         writeSupply(s);
@@ -376,6 +377,14 @@ private:
             lines.push_back(
                 {{say(tr(QT_TRANSLATE_NOOP("StructureCard", "Follow local law, scope of practice and licensed care.")))}, {}});
         add(QT_TRANSLATE_NOOP("StructureCard", "Caution"), std::move(lines));
+    }
+
+    // Where the patient may point when it is in trouble.
+    void writeSeat(const Structure &s)
+    {
+        if (s.seat)
+            add(QT_TRANSLATE_NOOP("StructureCard", "Its trouble is often felt at"),
+                {lineOf(s.seat->feltAt, evidence(s.seat->evidence, s.seat->sources))});
     }
 
     void writeFindings(const Structure &s, const std::vector<Finding> &now, const std::vector<PastFinding> &before)

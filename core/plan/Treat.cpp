@@ -90,12 +90,18 @@ namespace {
 constexpr std::string_view mobilising = "mobilising";
 constexpr std::string_view thrust = "thrust";
 
+bool isAbout(const CautionVerdict &verdict, std::string_view action)
+{
+    return std::find(verdict.actions.begin(), verdict.actions.end(), action) != verdict.actions.end();
+}
+
+// What stops all work on such a tissue: everything, or mobilising a joint, or both pressing and lengthening what is soft.
 const CautionVerdict *stopOf(const std::vector<CautionVerdict> &verdicts, Kind kind)
 {
     const auto it = std::find_if(verdicts.begin(), verdicts.end(), [&](const CautionVerdict &v) {
-        const bool concerns = v.concernsAll()
-            || (kind == Kind::Joint && std::find(v.actions.begin(), v.actions.end(), mobilising) != v.actions.end());
-        return v.verdict == Verdict::Stop && concerns;
+        const bool leavesNothing =
+            kind == Kind::Joint ? isAbout(v, mobilising) : isAbout(v, "sustained-pressure") && isAbout(v, "stretching");
+        return v.verdict == Verdict::Stop && (v.concernsAll() || leavesNothing);
     });
     return it == verdicts.end() ? nullptr : &*it;
 }

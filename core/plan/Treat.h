@@ -27,8 +27,8 @@ struct Treatment {
 using Verdicts = std::function<std::vector<CautionVerdict>(const Place &)>;
 
 /// Ranks the places found. A place where a verdict stops every technique is left alone; so is a joint where mobilising is
-/// stopped, or whose play is 0 or 4 to 6, and whatever calls for techniques outside the practitioner's scope. `why` names every
-/// term, the heaviest first, and any caution.
+/// stopped, or whose play is 0 or 4 to 6, soft tissue that may be neither pressed nor lengthened, and whatever calls for
+/// techniques outside the practitioner's scope. `why` names every term, the heaviest first, and any caution.
 [[nodiscard]] Treatment treatFirst(
     const Reasoner &reasoner, const Visit &visit, const Preferences &preferences = {}, const Verdicts &verdicts = {});
 

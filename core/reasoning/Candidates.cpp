@@ -24,6 +24,14 @@ std::string_view priorOf(const Atlas &atlas, const Structure &structure)
     }
 }
 
+// How often such a tissue is the place of trouble, against one that often is; what nobody has said is not told apart.
+double howOften(const Structure &structure, const Constants &constants)
+{
+    if (!structure.seat || structure.seat->howOften == HowOften::Common)
+        return 1;
+    return constants["seat-" + std::string(wordOf(howOftenWords, structure.seat->howOften))];
+}
+
 } // namespace
 
 Candidates candidatesOf(const Linkage &linkage, const Body &body, const Constants &constants)
@@ -42,7 +50,7 @@ Candidates candidatesOf(const Linkage &linkage, const Body &body, const Constant
         if (name.empty())
             continue;
         out.sources.push_back(node);
-        out.prior.push_back(constants[name]);
+        out.prior.push_back(constants[name] * howOften(structure, constants));
         out.isWhole.push_back(wholes.contains(place.structure));
         const auto [it, fresh] = isDrawn.try_emplace(place.structure, false);
         if (fresh)

@@ -25,6 +25,9 @@ constexpr std::array names{
     std::string_view{"link-supplied"},
     std::string_view{"link-adjoins"},
     std::string_view{"link-synergist"},
+    std::string_view{"synergist-together"},
+    std::string_view{"link-opposes"},
+    std::string_view{"link-other-side"},
     std::string_view{"restart"},
     std::string_view{"strength-tenderness"},
     std::string_view{"strength-restriction"},
@@ -47,8 +50,15 @@ constexpr std::array names{
     std::string_view{"prior-ligament"},
     std::string_view{"prior-tendon"},
     std::string_view{"prior-superficial-fascia"},
+    std::string_view{"seat-occasional"},
+    std::string_view{"seat-rare"},
+    std::string_view{"touch-occasional"},
+    std::string_view{"touch-rare"},
     std::string_view{"prior-unexplained"},
     std::string_view{"prior-complaint"},
+    std::string_view{"near-over"},
+    std::string_view{"near-felt"},
+    std::string_view{"near-felt-later"},
     std::string_view{"near-supplied"},
     std::string_view{"near-supplied-skin"},
     std::string_view{"treat-complaint"},
@@ -87,8 +97,10 @@ Result<Constants> readConstants(std::string_view text, const std::string &file)
             const bool isChance = name == "restart" || name.starts_with("detect-") || name.starts_with("leak-");
             if (isChance && (value <= 0 || value >= 1))
                 at.fail(ErrorCode::OutOfRange, std::to_string(value) + ", allowed: above 0 and below 1");
-            if (name.starts_with("prior-") && value <= 0)
+            if ((name.starts_with("prior-") || name.starts_with("seat-")) && value <= 0)
                 at.fail(ErrorCode::OutOfRange, std::to_string(value) + ", allowed: above 0");
+            if (name.starts_with("touch-") && (value <= 0 || value > 1))
+                at.fail(ErrorCode::OutOfRange, std::to_string(value) + ", allowed: above 0, at most 1");
             values.emplace(name, value);
         }
         if (json.value()["constants"].size() != values.size())

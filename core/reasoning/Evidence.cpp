@@ -165,9 +165,12 @@ std::vector<Evidence> evidenceOf(const Linkage &linkage, const std::vector<Findi
     return out;
 }
 
-Detection touch(const Constants &constants)
+Detection touch(const Structure &structure, const Constants &constants)
 {
-    return {constants["detect-tenderness"], constants["leak-tenderness-2"]};
+    Detection detection{constants["detect-tenderness"], constants["leak-tenderness-2"]};
+    if (structure.seat && structure.seat->howOften != HowOften::Common)
+        detection.detect *= constants["touch-" + std::string(wordOf(howOftenWords, structure.seat->howOften))];
+    return detection;
 }
 
 } // namespace raphe

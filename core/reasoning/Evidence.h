@@ -45,7 +45,7 @@ struct Evidence {
 [[nodiscard]] std::vector<Evidence> evidenceOf(
     const Linkage &linkage, const std::vector<Finding> &findings, const Constants &constants);
 
-/// What a check by touch tells: tender or not, at the grade of a plain finding.
-[[nodiscard]] Detection touch(const Constants &constants);
+/// What a check by touch tells: tender or not, at the grade of a plain finding. What hands seldom feel for by itself tells less.
+[[nodiscard]] Detection touch(const Structure &structure, const Constants &constants);
 
 } // namespace raphe

@@ -3,6 +3,7 @@
 #include "core/anatomy/SpinalRoot.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <iterator>
 #include <set>
@@ -18,11 +19,13 @@ double gradeWeight(const Constants &constants, Grade grade)
     return constants["grade-" + std::string(wordOf(gradeWords, grade))];
 }
 
-// Pairs of muscles that do the same work at a joint. Each work is one share, divided among the others that do it; holding
-// still is no work of its own.
-std::map<std::pair<StructureId, StructureId>, double> synergists(const Atlas &atlas)
+using Work = std::pair<std::string, Motion>; // at a joint or complex
+using Shares = std::map<std::pair<StructureId, StructureId>, double>;
+
+// Who does which work. Holding still is no work of its own.
+std::map<Work, std::set<StructureId>> workers(const Atlas &atlas)
 {
-    std::map<std::pair<std::string, Motion>, std::set<StructureId>> doing;
+    std::map<Work, std::set<StructureId>> doing;
     for (const Structure &s : atlas.structures())
         for (const Action &action : s.actions) {
             const auto *joint = std::get_if<StructureId>(&action.at);
@@ -31,13 +34,94 @@ std::map<std::pair<StructureId, StructureId>, double> synergists(const Atlas &at
                 if (motion != Motion::Stabilisation)
                     doing[{at, motion}].insert(s.id);
         }
-    std::map<std::pair<StructureId, StructureId>, double> shares;
-    for (const auto &[work, muscles] : doing)
+    return doing;
+}
+
+bool isPartOrWhole(const Atlas &atlas, const StructureId &a, const StructureId &b)
+{
+    return atlas.at(a).partOf == b || atlas.at(b).partOf == a;
+}
+
+// The bones at an end of a muscle; where it ends on other tissue, that.
+std::set<StructureId> endsOf(const Atlas &atlas, const Structure &muscle, std::vector<StructureId> Attachment::*end)
+{
+    std::set<StructureId> out;
+    for (const Attachment &head : muscle.attachments)
+        for (const StructureId &onto : head.*end) {
+            const std::vector<StructureId> bones = atlas.bonesOf(onto);
+            out.insert(bones.begin(), bones.end());
+            if (bones.empty())
+                out.insert(onto);
+        }
+    return out;
+}
+
+bool meet(const std::set<StructureId> &a, const std::set<StructureId> &b)
+{
+    return std::any_of(a.begin(), a.end(), [&](const StructureId &id) { return b.contains(id); });
+}
+
+// Two muscles between the same bones.
+bool runTogether(const Atlas &atlas, const StructureId &a, const StructureId &b)
+{
+    const Structure &one = atlas.at(a);
+    const Structure &other = atlas.at(b);
+    return meet(endsOf(atlas, one, &Attachment::origins), endsOf(atlas, other, &Attachment::origins))
+        && meet(endsOf(atlas, one, &Attachment::insertions), endsOf(atlas, other, &Attachment::insertions));
+}
+
+// Pairs of muscles that do the same work at a joint. Each work is one share, divided among the others that do it.
+Shares synergists(const Atlas &atlas, double together)
+{
+    Shares shares;
+    for (const auto &[work, muscles] : workers(atlas))
         for (auto a = muscles.begin(); a != muscles.end(); ++a)
             for (auto b = std::next(a); b != muscles.end(); ++b)
-                if (atlas.at(*a).partOf != *b && atlas.at(*b).partOf != *a)
-                    shares[{*a, *b}] += 1.0 / static_cast<double>(muscles.size() - 1);
+                if (!isPartOrWhole(atlas, *a, *b))
+                    shares[{*a, *b}] += 1.0 / std::sqrt(static_cast<double>(muscles.size() - 1));
+    for (auto &[pair, share] : shares)
+        if (runTogether(atlas, pair.first, pair.second))
+            share *= together;
     return shares;
+}
+
+constexpr std::array<std::pair<Motion, Motion>, 11> opposites{{{Motion::Flexion, Motion::Extension},
+    {Motion::Abduction, Motion::Adduction}, {Motion::MedialRotation, Motion::LateralRotation},
+    {Motion::RotationSameSide, Motion::RotationOppositeSide}, {Motion::Elevation, Motion::Depression},
+    {Motion::Protraction, Motion::Retraction}, {Motion::UpwardRotation, Motion::DownwardRotation},
+    {Motion::Supination, Motion::Pronation}, {Motion::Dorsiflexion, Motion::Plantarflexion},
+    {Motion::Inversion, Motion::Eversion}, {Motion::RadialDeviation, Motion::UlnarDeviation}}};
+
+// Pairs of muscles of opposite work at a joint, each work divided among those on the other side of it.
+Shares opponents(const Atlas &atlas)
+{
+    const auto doing = workers(atlas);
+    Shares shares;
+    for (const auto &[work, muscles] : doing)
+        for (const auto &[one, other] : opposites) {
+            const auto against = work.second == one ? doing.find({work.first, other}) : doing.end();
+            if (against == doing.end())
+                continue;
+            const auto many = static_cast<double>(std::max(muscles.size(), against->second.size()));
+            for (const StructureId &a : muscles)
+                for (const StructureId &b : against->second)
+                    if (a != b && !isPartOrWhole(atlas, a, b))
+                        shares[std::minmax(a, b)] += 1 / std::sqrt(many);
+        }
+    return shares;
+}
+
+// Whether the tissues of both sides pull on one bone of the midline.
+bool meetsAtMidline(const Atlas &atlas, const Structure &s)
+{
+    return std::any_of(s.attachments.begin(), s.attachments.end(), [&](const Attachment &head) {
+        for (const auto *ends : {&head.origins, &head.insertions})
+            for (const StructureId &end : *ends)
+                for (const StructureId &bone : atlas.bonesOf(end))
+                    if (!atlas.at(bone).paired)
+                        return true;
+        return false;
+    });
 }
 
 } // namespace
@@ -97,14 +181,25 @@ Linkage::Linkage(const Atlas &atlas, const Body &body, const Constants &constant
             for (const std::string &root : s.roots)
                 if (const auto segment = segmentOf(root))
                     connect(s.id, *segment, false, pattern(LinkKind::Supplied, Grade::Described, Basis::Computed, s.sources));
-    for (const auto &[pair, share] : synergists(atlas)) {
+    for (const auto &[pair, share] : synergists(atlas, constants["synergist-together"])) {
         Link link = pattern(LinkKind::Synergist, Grade::Described, Basis::Computed, atlas.at(pair.first).sources);
         link.weight *= share;
         connect(pair.first, pair.second, false, link);
     }
+    for (const auto &[pair, share] : opponents(atlas)) {
+        Link link = pattern(LinkKind::Opposes, Grade::Described, Basis::Computed, atlas.at(pair.first).sources);
+        link.weight *= share;
+        connect(pair.first, pair.second, false, link);
+    }
+    for (const Structure &s : atlas.structures())
+        if (s.paired && s.kind == Kind::Muscle && meetsAtMidline(atlas, s)) {
+            Link link = pattern(LinkKind::OtherSide, Grade::Described, Basis::Computed, s.sources);
+            link.weight /= 2; // connect() sees this pair from either side
+            connect(s.id, s.id, true, link);
+        }
     for (std::size_t i = 0; i < atlas.joints().size(); ++i) {
         const auto &a = atlas.joints()[i];
-        Link across = pattern(LinkKind::Adjoins, Grade::Described, Basis::Computed, atlas.at(a.id).sources);
+        Link across = pattern(LinkKind::OtherSide, Grade::Described, Basis::Computed, atlas.at(a.id).sources);
         across.weight /= 2; // connect() sees this pair from either side
         if (atlas.at(a.id).paired
             && std::any_of(a.bones.begin(), a.bones.end(), [&](const StructureId &bone) { return !atlas.at(bone).paired; }))

@@ -16,11 +16,13 @@
 namespace raphe {
 
 /// Supplied: a muscle and the segment at which a root of its nerve leaves the spine. Adjoins: two joints of one bone. Synergist:
-/// two muscles that do the same work at a joint.
-enum class LinkKind { Continues, Attaches, Crosses, PartOf, Overlies, Supplied, Adjoins, Synergist };
-inline constexpr WordTable<LinkKind, 8> linkWords{{{LinkKind::Continues, "continues"}, {LinkKind::Attaches, "attaches"},
+/// two muscles that do the same work at a joint. Opposes: two muscles of opposite work at a joint. OtherSide: the same tissue of
+/// the other side, where both pull on one bone of the midline.
+enum class LinkKind { Continues, Attaches, Crosses, PartOf, Overlies, Supplied, Adjoins, Synergist, Opposes, OtherSide };
+inline constexpr WordTable<LinkKind, 10> linkWords{{{LinkKind::Continues, "continues"}, {LinkKind::Attaches, "attaches"},
     {LinkKind::Crosses, "crosses"}, {LinkKind::PartOf, "part-of"}, {LinkKind::Overlies, "overlies"},
-    {LinkKind::Supplied, "supplied"}, {LinkKind::Adjoins, "adjoins"}, {LinkKind::Synergist, "synergist"}}};
+    {LinkKind::Supplied, "supplied"}, {LinkKind::Adjoins, "adjoins"}, {LinkKind::Synergist, "synergist"},
+    {LinkKind::Opposes, "opposes"}, {LinkKind::OtherSide, "other-side"}}};
 
 /// A link between two places, undirected.
 struct Link {

@@ -42,18 +42,42 @@ struct Posterior {
 /// Entropy of the outcome of a check at each of `checks`, for each source: the part of the gain that is known beforehand.
 class CheckTable {
 public:
+    /// `detections`: how well each check tells.
+    CheckTable(const ReachTable &table, std::vector<std::size_t> checks, std::vector<Detection> detections);
+    /// All of them alike.
     CheckTable(const ReachTable &table, std::vector<std::size_t> checks, const Detection &detection);
     [[nodiscard]] const std::vector<std::size_t> &checks() const { return m_checks; }
-    [[nodiscard]] const Detection &detection() const { return m_detection; }
+    [[nodiscard]] const Detection &detection(std::size_t check) const { return m_detections[check]; }
     /// Expected reduction of the entropy of the source by each check, bits; not negative.
     [[nodiscard]] std::vector<double> gains(const ReachTable &table, const Posterior &posterior) const;
     [[nodiscard]] std::size_t bytes() const { return m_entropy.size() * sizeof(double); }
 
+    /// The part of a check's gain that does not depend on what else is checked: expected entropy of its outcome, bits.
+    [[nodiscard]] double noiseOf(std::size_t check, const Posterior &posterior) const;
+
 private:
     std::vector<std::size_t> m_checks;
-    Detection m_detection;
+    std::vector<Detection> m_detections;
     std::vector<double> m_entropy; // bits, sources in a row for each check
-    double m_entropyOfLeak = 0;
+    std::vector<double> m_entropyOfLeak;
+};
+
+/// What is still to be learnt once some checks have been made, whatever they will show: for each outcome of those together its
+/// chance with each source.
+class Outcomes {
+public:
+    Outcomes(const ReachTable &table, const CheckTable &checks, const Posterior &posterior);
+    /// Expected reduction of the entropy of the source by one more check, bits; not negative, and never more than before a
+    /// check was added.
+    [[nodiscard]] double bitsOf(std::size_t check) const;
+    void add(std::size_t check);
+    [[nodiscard]] std::size_t count() const { return m_joint.size(); }
+
+private:
+    const ReachTable &m_table;
+    const CheckTable &m_checks;
+    const Posterior &m_posterior;
+    std::vector<std::vector<double>> m_joint; // of each outcome: chance with each source, then with 'unexplained'
 };
 
 /// Entropy of a yes-or-no with chance p, bits.

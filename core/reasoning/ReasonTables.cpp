@@ -13,6 +13,19 @@ void symmetrise(std::vector<double> &values, const std::vector<std::size_t> &ima
             values[i] = values[image[i]] = (values[i] + values[image[i]]) / 2;
 }
 
+namespace {
+
+std::vector<Detection> touches(const Linkage &linkage, const std::vector<std::size_t> &checks, const Constants &constants)
+{
+    std::vector<Detection> out;
+    out.reserve(checks.size());
+    for (const std::size_t node : checks)
+        out.push_back(touch(linkage.atlas().at(linkage.places()[node].structure), constants));
+    return out;
+}
+
+} // namespace
+
 ReasonTables::ReasonTables(const Linkage &l, const Regions &r, const Constants &c)
     : linkage(l),
       regions(r),
@@ -20,7 +33,7 @@ ReasonTables::ReasonTables(const Linkage &l, const Regions &r, const Constants &
       walk(l.graph(), c["restart"], l.mirror()),
       candidates(candidatesOf(l, r.body(), c)),
       reach(walk, l.places().size(), candidates.sources, l.mirror()),
-      check(reach, candidates.checks, touch(c)),
+      check(reach, candidates.checks, touches(l, candidates.checks, c)),
       sourceOf(l.places().size(), Between::notASource)
 {
     const std::vector<std::size_t> &sources = candidates.sources;
@@ -48,42 +61,32 @@ std::string ReasonTables::checkedTogether(const Place &place) const
     return std::string(wordOf(layerWords, structure.layer)) + (region ? " " + region->value : "");
 }
 
-// Nearness of every source to where it hurts, 0 to 1. What lies under a skin region by a clear share is there; of any other
-// place, what it reaches, against the place that it reaches best. The segment that supplies a muscle there is near as well.
+// Nearness of every source to where it hurts, 0 to 1: the mean over the places of the complaint, since what is near to all of
+// them would explain it whole.
 std::vector<double> ReasonTables::near(const std::vector<Place> &complaint) const
 {
-    constexpr double clearShare = 0.3; // of the structure's shape; our choice, as for the caution rules
-    const Atlas &atlas = linkage.atlas();
     std::vector<double> out(candidates.sources.size(), 0.0);
-    std::vector<double> supplying(out.size(), 0.0); // the segments of the skin and of the muscles there
     for (const Place &at : complaint) {
-        if (atlas.at(at.structure).kind == Kind::SurfaceRegion) {
-            for (std::size_t s = 0; s < out.size(); ++s) {
-                const auto &over = regions.over(source(s).structure);
-                if (const auto share = over.find(at.structure); share != over.end() && goTogether(source(s).side, at.side))
-                    out[s] = std::min(1.0, out[s] + share->second / clearShare);
-            }
-            for (const std::string &root : atlas.at(at.structure).roots)
-                if (const auto segment = segmentOf(root))
-                    for (const Side side : {Side::Left, Side::Right})
-                        if (goTogether(side, at.side)) {
-                            double &own = supplying[sourceOf[linkage.nodesOf({*segment, side}).front()]];
-                            own = std::max(own, constants["near-supplied-skin"]);
-                        }
-            continue;
-        }
-        for (const std::size_t node : linkage.nodesOf(at)) {
-            const auto column = reach.at(node);
-            double most = 0;
-            for (const std::size_t other : candidates.checks)
-                most = std::max(most, column[sourceOf[other]]);
-            if (most > 0)
-                for (std::size_t s = 0; s < out.size(); ++s)
-                    out[s] = std::max(out[s], std::min(1.0, column[s] / most));
-        }
+        const std::vector<double> here = nearTo(at);
+        for (std::size_t s = 0; s < out.size(); ++s)
+            out[s] += here[s] / static_cast<double>(complaint.size());
     }
-    if (complaint.empty())
-        return out;
+    return out;
+}
+
+std::vector<double> ReasonTables::nearTo(const Place &at) const
+{
+    const Atlas &atlas = linkage.atlas();
+    std::vector<double> out = atlas.at(at.structure).kind == Kind::SurfaceRegion ? nearSkin(at) : nearTissue(at);
+    // The segments that supply the skin and the muscles there are near as well.
+    std::vector<double> supplying(out.size(), 0.0);
+    for (const std::string &root : atlas.at(at.structure).roots)
+        if (const auto segment = segmentOf(root); segment && atlas.at(at.structure).kind == Kind::SurfaceRegion)
+            for (const Side side : {Side::Left, Side::Right})
+                if (goTogether(side, at.side)) {
+                    double &own = supplying[sourceOf[nodeOf({*segment, side})]];
+                    own = std::max(own, constants["near-supplied-skin"]);
+                }
     for (const Link &link : linkage.links())
         if (link.kind == LinkKind::Supplied) { // a muscle and a segment
             double &segment = supplying[sourceOf[link.b]];
@@ -91,6 +94,44 @@ std::vector<double> ReasonTables::near(const std::vector<Place> &complaint) cons
         }
     for (std::size_t s = 0; s < out.size(); ++s)
         out[s] = std::max(out[s], supplying[s]);
+    return out;
+}
+
+// Of a skin region: what lies under it by a clear share, and what is felt there when it is in trouble.
+std::vector<double> ReasonTables::nearSkin(const Place &region) const
+{
+    constexpr double clearShare = 0.3; // of the structure's shape; our choice, as for the caution rules
+    std::vector<double> out(candidates.sources.size(), 0.0);
+    for (std::size_t s = 0; s < out.size(); ++s) {
+        if (!goTogether(source(s).side, region.side))
+            continue;
+        const auto &over = regions.over(source(s).structure);
+        if (const auto share = over.find(region.structure); share != over.end())
+            out[s] = constants["near-over"] * std::min(1.0, share->second / clearShare);
+        const auto &seat = linkage.atlas().at(source(s).structure).seat;
+        double felt = constants["near-felt"];
+        for (const StructureId &at : seat ? seat->feltAt : std::vector<StructureId>{}) {
+            if (at == region.structure)
+                out[s] = std::max(out[s], felt);
+            felt *= constants["near-felt-later"];
+        }
+    }
+    return out;
+}
+
+// Of any other place: what it reaches, against the place that it reaches best.
+std::vector<double> ReasonTables::nearTissue(const Place &place) const
+{
+    std::vector<double> out(candidates.sources.size(), 0.0);
+    for (const std::size_t node : linkage.nodesOf(place)) {
+        const auto column = reach.at(node);
+        double most = 0;
+        for (const std::size_t other : candidates.checks)
+            most = std::max(most, column[sourceOf[other]]);
+        if (most > 0)
+            for (std::size_t s = 0; s < out.size(); ++s)
+                out[s] = std::max(out[s], std::min(1.0, column[s] / most));
+    }
     return out;
 }
 

@@ -47,6 +47,9 @@ struct ReasonTables {
     // Which rows say the same, and what comes before any finding.
     [[nodiscard]] std::string checkedTogether(const Place &place) const;
     [[nodiscard]] std::vector<double> near(const std::vector<Place> &complaint) const;
+    [[nodiscard]] std::vector<double> nearTo(const Place &at) const;
+    [[nodiscard]] std::vector<double> nearSkin(const Place &region) const;
+    [[nodiscard]] std::vector<double> nearTissue(const Place &place) const;
     [[nodiscard]] std::vector<double> priorFor(const std::vector<Place> &complaint) const;
 
     // Rows, in canonical orientation, without words.

@@ -64,7 +64,9 @@ void followNeighbours(const Linkage &linkage, std::size_t start, std::vector<Tra
         case LinkKind::PartOf:
         case LinkKind::Supplied:
         case LinkKind::Adjoins:
-        case LinkKind::Synergist: break;
+        case LinkKind::Synergist:
+        case LinkKind::Opposes:
+        case LinkKind::OtherSide: break;
         }
     }
 }

@@ -13,8 +13,8 @@ namespace raphe {
 
 namespace {
 
-// Share of the smaller of two shapes that are drawn on one another. Our choice, no source: with less, neighbours that merely
-// share an edge were barred as well, the wrist joint by a wound over the finger extensor.
+// Share of one of two shapes that are drawn on one another. Our choice, no source: with less, neighbours that merely share an
+// edge were barred as well, the wrist joint by a wound over the finger extensor.
 constexpr double leastOverlap = 0.5;
 
 // The surface region that a structure is, or is the superficial fascia of.
@@ -52,6 +52,17 @@ void sort(std::vector<CautionVerdict> &verdicts)
 CautionVerdict verdictOf(const CautionRule &rule, const std::string &condition, const std::optional<Place> &place)
 {
     return {place, rule.actions, rule.verdict, rule.reason, rule.id, condition, rule.source};
+}
+
+// The rest of the tissue may be worked.
+CautionVerdict sparingTheRest(CautionVerdict verdict)
+{
+    //: A stop at a part of a structure only. %1: the reason for the stop, sentences
+    const QString reason =
+        QCoreApplication::translate("Cautions", "Only a part lies there: work the rest, a hand's width away. %1");
+    verdict.verdict = Verdict::Adapt;
+    verdict.reason = reason.arg(QString::fromStdString(verdict.reason)).toStdString();
+    return verdict;
 }
 
 } // namespace
@@ -110,21 +121,23 @@ Result<Cautions> Cautions::of(const SafetyRules &rules, const Regions &regions, 
     return cautions;
 }
 
-bool Cautions::isAt(const Place &place, const Place &other) const
+Cautions::Extent Cautions::extentAt(const Place &place, const Place &other) const
 {
     const Atlas &atlas = m_regions.atlas();
     const StructureId &id = place.structure;
     if (id == other.structure && atlas.isSpinalSegment(id)) // left, right and midline move as one
-        return true;
+        return Extent::Whole;
     if (!goTogether(place.side, other.side))
-        return false;
+        return Extent::None;
     if (id == other.structure || isPartOf(atlas, id, other.structure) || isPartOf(atlas, other.structure, id)
         || isBeside(atlas, id, other.structure) || isBeside(atlas, other.structure, id) || isSegmentOf(atlas, id, other.structure)
         || isSegmentOf(atlas, other.structure, id))
-        return true;
+        return Extent::Whole;
     if (const auto region = regionOf(atlas.at(other.structure)))
-        return isUnder(m_regions, id, {*region});
-    return m_regions.overlap(id, other.structure) >= leastOverlap;
+        return isUnder(m_regions, id, {*region}) ? Extent::Whole : Extent::None;
+    if (m_regions.shareOn(id, other.structure) >= leastOverlap)
+        return Extent::Whole;
+    return m_regions.shareOn(other.structure, id) >= leastOverlap ? Extent::Part : Extent::None;
 }
 
 bool Cautions::concerns(const CautionRule &rule, const StructureId &id) const
@@ -135,24 +148,33 @@ bool Cautions::concerns(const CautionRule &rule, const StructureId &id) const
         && (rule.regions.empty() || isUnder(m_regions, id, rule.regions));
 }
 
-std::optional<std::string> Cautions::causeOf(const CautionRule &rule, const Place &place) const
+std::optional<Cautions::Cause> Cautions::causeOf(const CautionRule &rule, const Place &place) const
 {
     if (!concerns(rule, place.structure))
         return std::nullopt;
     if (rule.conditions.empty())
-        return std::string();
-    const auto reaches = [&](const Place &at, const std::optional<Limb> &limb) {
-        if (rule.where == Where::AtPlace)
-            return isAt(place, at);
-        return limb && place.side == at.side && m_regions.limbOf(place.structure, leastUnder) == limb;
+        return Cause{};
+    const auto extentOf = [&](const Case &c) {
+        if (rule.where == Where::Everywhere || c.at.empty())
+            return Extent::Whole;
+        Extent most = Extent::None;
+        for (const auto &[at, limb] : c.at)
+            if (rule.where == Where::AtPlace)
+                most = std::max(most, extentAt(place, at));
+            else if (limb && place.side == at.side && m_regions.limbOf(place.structure, leastUnder) == limb)
+                most = Extent::Whole;
+        return most;
     };
+    std::optional<Cause> part;
     for (const std::string &condition : rule.conditions)
-        for (const Case &c : m_cases)
-            if (c.condition == condition
-                && (rule.where == Where::Everywhere || c.at.empty()
-                    || std::any_of(c.at.begin(), c.at.end(), [&](const auto &at) { return reaches(at.first, at.second); })))
-                return condition;
-    return std::nullopt;
+        for (const Case &c : m_cases) {
+            const Extent extent = c.condition == condition ? extentOf(c) : Extent::None;
+            if (extent == Extent::Whole || (extent == Extent::Part && !rule.sparesTheRest))
+                return Cause{condition};
+            if (extent == Extent::Part && !part)
+                part = Cause{condition, true};
+        }
+    return part;
 }
 
 CautionVerdict Cautions::verdictOf(const Structure &area, const Place &place) const
@@ -175,8 +197,10 @@ std::vector<CautionVerdict> Cautions::at(const Place &place) const
     for (CautionVerdict &v : verdicts)
         v.place = place;
     for (const CautionRule *rule : m_rules)
-        if (const auto condition = causeOf(*rule, place))
-            verdicts.push_back(raphe::verdictOf(*rule, *condition, place));
+        if (const auto cause = causeOf(*rule, place)) {
+            CautionVerdict verdict = raphe::verdictOf(*rule, cause->condition, place);
+            verdicts.push_back(cause->isPart ? sparingTheRest(std::move(verdict)) : std::move(verdict));
+        }
     for (const ConsentVerdict &consent : m_consents)
         if (auto verdict = verdictAt(m_items, consent, m_regions, place))
             verdicts.push_back(std::move(*verdict));
@@ -215,7 +239,10 @@ bool Cautions::isBarred(const Place &place) const
         return verdict && verdict->stopsAll();
     });
     return isRefused || std::any_of(m_rules.begin(), m_rules.end(), [&](const CautionRule *rule) {
-        return rule->verdict == Verdict::Stop && rule->actions.empty() && causeOf(*rule, place);
+        if (rule->verdict != Verdict::Stop || !rule->actions.empty())
+            return false;
+        const auto cause = causeOf(*rule, place);
+        return cause && !cause->isPart;
     });
 }
 

@@ -44,11 +44,19 @@ private:
         std::vector<std::pair<Place, std::optional<Limb>>> at; // empty: everywhere
     };
 
+    // How much of a place lies where a condition is.
+    enum class Extent { None, Part, Whole };
+    // Why a rule holds at a place.
+    struct Cause {
+        std::string condition; // empty for a rule for everybody
+        bool isPart = false; // and only a part of the place lies there
+    };
+
     Cautions(const SafetyRules &rules, const Regions &regions);
-    [[nodiscard]] bool isAt(const Place &place, const Place &other) const;
+    [[nodiscard]] Extent extentAt(const Place &place, const Place &other) const;
     [[nodiscard]] bool concerns(const CautionRule &rule, const StructureId &id) const;
-    // Whether the rule holds there: the first of its conditions that the patient has there, empty for a rule for everybody.
-    [[nodiscard]] std::optional<std::string> causeOf(const CautionRule &rule, const Place &place) const;
+    // Whether the rule holds there: the first of its conditions that the patient has there.
+    [[nodiscard]] std::optional<Cause> causeOf(const CautionRule &rule, const Place &place) const;
     [[nodiscard]] CautionVerdict verdictOf(const Structure &area, const Place &place) const;
 
     const ConsentItems &m_items;

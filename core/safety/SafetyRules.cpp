@@ -85,7 +85,7 @@ private:
     CautionRule readRule(const JsonReader &at) const
     {
         at.expectObject(
-            {"id", "conditions", "actions", "where", "regions", "layers", "kinds", "verdict", "reason", "source", "read"});
+            {"id", "conditions", "actions", "where", "regions", "layers", "kinds", "verdict", "spares_the_rest", "reason", "source", "read"});
         CautionRule rule;
         rule.id = readNewId(at, m_rules);
         rule.conditions = readChoice(at, "conditions", [&](const JsonReader &item) { return readKnownId(item, m_conditions); });
@@ -95,6 +95,11 @@ private:
         rule.layers = readChoice(at, "layers", [](const JsonReader &item) { return readWord(layerWords, item); });
         rule.kinds = readChoice(at, "kinds", [](const JsonReader &item) { return readWord(kindWords, item); });
         rule.verdict = readWord(verdictWords, at.field("verdict"));
+        if (at.has("spares_the_rest")) {
+            rule.sparesTheRest = at.field("spares_the_rest").asBool();
+            if (rule.where != Where::AtPlace || rule.verdict != Verdict::Stop)
+                at.fail(ErrorCode::Contradiction, "spares_the_rest; only a stop at a place can");
+        }
         rule.reason = readText(at, "reason");
         rule.source = readText(at, "source");
         rule.read = readWord(readingWords, at.field("read"));

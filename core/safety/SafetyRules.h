@@ -54,6 +54,7 @@ struct CautionRule {
     std::vector<Layer> layers; // only in these layers
     std::vector<Kind> kinds; // only at structures of these kinds
     Verdict verdict{};
+    bool sparesTheRest = false; // a stop that only adapts work on what lies there with less than half of it
     std::string reason;
     std::string source;
     Reading read{}; // how we read the source

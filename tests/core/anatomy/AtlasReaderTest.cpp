@@ -270,6 +270,20 @@ const std::vector<BadAtlas> badAtlases{
     {"UnknownFieldOfAContinuity", [](json &j) { j["continuities"][0]["name"] = "x"; }, ErrorCode::UnknownField,
         in("/continuities/0"), "name"},
 
+    // seats
+    {"SeatOfSomethingUnknown", [](json &j) { j["seats"][0]["structure"] = "tail"; }, ErrorCode::UnknownId,
+        in("/seats/0/structure"), "tail"},
+    {"SeatTwice", [](json &j) { j["seats"].push_back(j["seats"][0]); }, ErrorCode::Duplicate, in("/seats/1/structure"), "mover"},
+    {"FeltAtAMuscle", [](json &j) { j["seats"][0]["felt_at"] = {"mover"}; }, ErrorCode::WrongType, in("/seats/0/felt_at"),
+        "id of a surface-region, not mover"},
+    {"FeltNowhere", [](json &j) { j["seats"][0]["felt_at"] = json::array(); }, ErrorCode::MissingField, in("/seats/0/felt_at"),
+        "a surface-region"},
+    {"HowOftenOutsideTheList", [](json &j) { j["seats"][0]["how_often"] = "always"; }, ErrorCode::UnknownWord,
+        in("/seats/0/how_often"), "always"},
+    {"SeatGradedAboveItsSource", [](json &j) { j["seats"][0]["evidence"] = "supported"; }, ErrorCode::GradeTooHigh,
+        in("/seats/0"), "supported"},
+    {"UnknownFieldOfASeat", [](json &j) { j["seats"][0]["colour"] = "red"; }, ErrorCode::UnknownField, in("/seats/0"), "colour"},
+
     // sources
     {"SourceTwice", [](json &j) { j["sources"].push_back(j["sources"][0]); }, ErrorCode::Duplicate, in("/sources/2/id"), "book"},
     {"SourceWithoutDoi", [](json &j) { j["sources"][0].erase("doi"); }, ErrorCode::MissingField, in("/sources/0"), "doi"},

@@ -59,6 +59,12 @@ TEST(Regions, TheMarkStandsUnderARegion)
     EXPECT_EQ(regions().atMark({"sternohyoid"}), StructureId{"anterior-cervical-region"});
 }
 
+TEST(Regions, ASmallOneLiesOnALargeOneAndNotTheOtherWayRound)
+{
+    EXPECT_GT(regions().shareOn({"piriformis"}, {"gluteus-maximus"}), 0.9);
+    EXPECT_LT(regions().shareOn({"gluteus-maximus"}, {"piriformis"}), 0.5);
+}
+
 TEST(Regions, AnOverlapIsTheSameBothWays)
 {
     EXPECT_GT(regions().overlap({"gluteus-maximus"}, {"piriformis"}), 0.9);

@@ -92,6 +92,9 @@ inline nlohmann::json tinyJson()
         {"continuities",
             json::array({{{"from", "mover"}, {"to", "tract"}, {"changes_side", false}, {"evidence", "described"},
                 {"force", "unknown"}, {"sources", {"book"}}}})},
+        {"seats",
+            json::array({{{"structure", "mover"}, {"how_often", "common"}, {"felt_at", {"flank"}}, {"evidence", "described"},
+                {"sources", {"book"}}}})},
         {"sources",
             json::array(
                 {{{"id", "book"}, {"citation", "A book"}, {"doi", nullptr}, {"supports", "described"}, {"read", "memory"}},

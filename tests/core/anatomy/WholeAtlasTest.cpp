@@ -76,6 +76,8 @@ TEST(WholeAtlas, EveryStructureAndLinkHasASourceThatCarriesIt)
         }
         for (const Attachment &head : s.attachments)
             expectNotAboveSources(head.evidence, head.sources, s.id.value);
+        if (s.seat)
+            expectNotAboveSources(s.seat->evidence, s.seat->sources, s.id.value + " as a seat");
     }
     for (const Continuity &c : atlas().continuities())
         expectNotAboveSources(c.evidence, c.sources, c.from.value + " to " + c.to.value);
@@ -95,12 +97,32 @@ TEST(WholeAtlas, EverySourceIsCited)
             add(span.sources);
         if (s.border)
             add(s.border->sources);
+        if (s.seat)
+            add(s.seat->sources);
     }
     for (const Continuity &c : atlas().continuities())
         add(c.sources);
     for (const Source &source : atlas().sources()) {
         EXPECT_TRUE(cited.contains(source.id)) << source.id << " supports nothing";
     }
+}
+
+// What can be the place of a complaint: what the reasoning ranks, but for the fat of a region, which is felt where it is.
+TEST(WholeAtlas, OfEveryTissueThatCanHurtItIsSaidHowOftenAndWhere)
+{
+    std::map<HowOften, int> seats;
+    for (const Structure &s : atlas().structures()) {
+        const bool canHurt = s.kind == Kind::Muscle || s.kind == Kind::Joint || s.kind == Kind::Ligament || s.kind == Kind::Tendon
+            || s.kind == Kind::Fascia;
+        EXPECT_EQ(s.seat.has_value(), canHurt) << s.id;
+        if (!s.seat)
+            continue;
+        ++seats[s.seat->howOften];
+        EXPECT_FALSE(s.seat->feltAt.empty()) << s.id;
+        EXPECT_LE(s.seat->feltAt.size(), 6U) << s.id;
+    }
+    const int all = seats[HowOften::Common] + seats[HowOften::Occasional] + seats[HowOften::Rare];
+    EXPECT_LT(seats[HowOften::Common] * 3, all) << "what is common must stand out";
 }
 
 TEST(WholeAtlas, NothingStandsAlone)

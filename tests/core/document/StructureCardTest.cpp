@@ -54,6 +54,9 @@ TEST(StructureCard, SaysAllThatTheAtlasKnowsOfAMuscle)
     EXPECT_TRUE(lineWith(card, "Names", "Latin: Musculus gluteus maximus"));
     EXPECT_TRUE(lineWith(card, "Names", "glute max"));
     EXPECT_TRUE(lineWith(card, "Names", "UBERON:0001370"));
+    const CardLine *felt = lineWith(card, "Its trouble is often felt at", "right sacroiliac region");
+    ASSERT_TRUE(felt);
+    EXPECT_EQ(wordsOf(*felt).find("left"), std::string::npos) << "on its own side";
     EXPECT_TRUE(sectionOf(card, "Caution")) << "the sciatic nerve runs under it";
 }
 

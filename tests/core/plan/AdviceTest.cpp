@@ -51,6 +51,35 @@ TEST(Advice, WhatIsBarredIsNeitherCheckedNorTreated)
         << "what is not touched may still be what explains it";
 }
 
+TEST(Advice, AMuscleThatMayBeNeitherPressedNorLengthenedIsLeftAlone)
+{
+    const Place torn{{"biceps-femoris-long-head"}, Side::Right};
+    for (const char *condition : {"recent-muscle-injury", "haematoma"}) {
+        Visit visit = buttock();
+        visit.conditions = {{condition, {torn}}};
+        const Advice advice = adviceFor(visit);
+        ASSERT_EQ(advice.treatment.leave.size(), 1U) << condition;
+        EXPECT_EQ(advice.treatment.leave.front().place, torn) << condition;
+        EXPECT_FALSE(advice.treatment.leave.front().why.empty()) << condition;
+        EXPECT_EQ(advice.treatment.treat.size(), 2U) << condition;
+    }
+    // Where only pressing is left out, the place stays on the list with its caution.
+    Visit visit = buttock();
+    visit.conditions = {{"peripheral-neuropathy", {torn}}};
+    EXPECT_TRUE(adviceFor(visit).treatment.leave.empty());
+}
+
+TEST(Advice, ASoreTendonIsLeftAloneUnderAMedicineThatWeakensTendons)
+{
+    Visit visit = visitOf({tender("calcaneal-tendon", Side::Left, 2), tender("soleus", Side::Left, 2)});
+    visit.conditions = {{"fluoroquinolone", {}}};
+    const Advice advice = adviceFor(visit);
+    ASSERT_EQ(advice.treatment.leave.size(), 1U);
+    EXPECT_EQ(advice.treatment.leave.front().place.structure, StructureId{"calcaneal-tendon"});
+    ASSERT_EQ(advice.treatment.treat.size(), 1U);
+    EXPECT_EQ(advice.treatment.treat.front().place.structure, StructureId{"soleus"});
+}
+
 TEST(Advice, AnUnknownConditionIsNamedWithItsPlace)
 {
     Visit visit = buttock();

@@ -62,6 +62,15 @@ TEST(Constants, AValueOutOfRangeIsRefused)
     expectRefused(j, ErrorCode::WrongType, "/constants/link-attaches/value", "number");
 }
 
+TEST(Constants, HandsFindWhatTheySeldomFeelForNoMoreSurely)
+{
+    for (const double value : {0.0, 1.1}) {
+        json j = shippedConstants();
+        j["constants"]["touch-rare"]["value"] = value;
+        expectRefused(j, ErrorCode::OutOfRange, "/constants/touch-rare", "allowed: above 0, at most 1");
+    }
+}
+
 TEST(Constants, TheRestartIsAProbabilityAboveNoneAndBelowOne)
 {
     for (const double value : {0.0, 1.0, 3.0}) {

@@ -132,6 +132,54 @@ TEST(Posterior, TheGainIsThatOfEnumeration)
     }
 }
 
+// Mean entropy after all outcomes of these checks together, each node once.
+double entropyAfter(Case c, const Eigen::MatrixXd &g, std::vector<std::size_t> nodes)
+{
+    if (nodes.empty())
+        return entropy(enumerated(c, g));
+    const std::size_t node = nodes.back();
+    nodes.pop_back();
+    const std::vector<double> now = enumerated(c, g);
+    double chance = 0;
+    for (std::size_t s = 0; s <= c.graph.size(); ++s)
+        chance += now[s] * c.check.chance(s < c.graph.size() ? reachOf(g, s, node) : 0);
+    double after = 0;
+    for (const bool found : {true, false}) {
+        c.observations.push_back({node, found, c.check, 1});
+        after += (found ? chance : 1 - chance) * entropyAfter(c, g, nodes);
+        c.observations.pop_back();
+    }
+    return after;
+}
+
+TEST(Posterior, WhatACheckAddsToOthersIsThatOfEnumeration)
+{
+    RandomGraphs random(44);
+    for (int i = 0; i < graphs; ++i) {
+        const Case c = randomCase(random);
+        const Eigen::MatrixXd g = denseG(c.graph, restart);
+        std::vector<std::size_t> all(c.graph.size());
+        std::iota(all.begin(), all.end(), std::size_t{0});
+        const WalkSolver solver(c.graph, restart);
+        const ReachTable table(solver, c.graph.size(), all, all);
+        const CheckTable checks(table, all, c.check);
+        const Posterior posterior = normalised(logPosterior(table, c.prior, c.observations));
+        Outcomes outcomes(table, checks, posterior);
+        std::vector<std::size_t> made;
+        double before = entropyAfter(c, g, {});
+        for (std::size_t node = 0; node < std::min<std::size_t>(4, c.graph.size()); ++node) {
+            const double alone = checks.gains(table, posterior)[node];
+            const double bits = outcomes.bitsOf(node);
+            ASSERT_LE(bits, alone + 1e-12) << "graph " << i << ", node " << node << ": other checks never make it tell more";
+            made.push_back(node);
+            const double after = entropyAfter(c, g, made);
+            ASSERT_NEAR(bits, before - after, 1e-10) << "graph " << i << ", node " << node;
+            outcomes.add(node);
+            before = after;
+        }
+    }
+}
+
 TEST(Posterior, ReachIsOneAtHomeAndLessElsewhere)
 {
     RandomGraphs random(43);

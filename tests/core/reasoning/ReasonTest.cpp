@@ -388,6 +388,21 @@ TEST(Reason, TheSegmentOfTheSkinIsNearTheComplaintOnItsSide)
     EXPECT_LT(near[3], near[0]);
 }
 
+TEST(Reason, WhatIsFeltWhereItHurtsIsNearTheComplaint)
+{
+    Visit visit;
+    visit.complaintAt = {{{"suprascapular-region"}, Side::Left}};
+    const std::vector<Place> places{{{"c6-c7"}, Side::Left}, {{"c6-c7"}, Side::Right}, {{"knee-joint"}, Side::Left}};
+    const auto near = reasoner().nearComplaint(visit, places);
+    const double second = constants()["near-felt"] * constants()["near-felt-later"]; // the neck itself stands before it
+    EXPECT_DOUBLE_EQ(near[0], second);
+    EXPECT_LT(near[1], near[0]);
+    EXPECT_EQ(near[2], 0);
+    // Of two places of the complaint it is felt at one only.
+    visit.complaintAt.push_back({{"anterior-region-of-knee"}, Side::Left});
+    EXPECT_DOUBLE_EQ(reasoner().nearComplaint(visit, places)[0], second / 2);
+}
+
 TEST(Reason, WaysAreShortestFirstAndLeadToThePlace)
 {
     const Visit visit = visitOf({tender("gluteus-maximus", Side::Right, 3)});

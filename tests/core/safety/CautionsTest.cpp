@@ -205,6 +205,33 @@ TEST(Cautions, AWoundBarsWhatLiesUnderItAndNothingElse)
         EXPECT_FALSE(cautions.isBarred({{away}, Side::Right})) << away;
 }
 
+TEST(Cautions, AHotTendonBarsItselfAndAdaptsTheMuscleThatItLiesOn)
+{
+    const Place soleus{{"soleus"}, Side::Right};
+    const Cautions hot = cautionsOf(visitWith("acute-inflammation", {{{"calcaneal-tendon"}, Side::Right}}));
+    EXPECT_TRUE(hot.isBarred({{"calcaneal-tendon"}, Side::Right}));
+    EXPECT_FALSE(hot.isBarred(soleus));
+    const auto verdicts = hot.at(soleus);
+    const auto spared = std::find_if(verdicts.begin(), verdicts.end(),
+        [](const CautionVerdict &v) { return v.rule == "acute-inflammation-at-place" && v.verdict == Verdict::Adapt; });
+    ASSERT_NE(spared, verdicts.end());
+    EXPECT_TRUE(spared->reason.starts_with("Only a part lies there: work the rest, a hand's width away. Pressure"))
+        << spared->reason;
+    // A rule that does not spare the rest bars the muscle as well.
+    EXPECT_TRUE(cautionsOf(visitWith("suspected-fracture", {{{"calcaneal-tendon"}, Side::Right}})).isBarred(soleus));
+}
+
+TEST(Cautions, WhatWasInjectedOrIsBruisedIsLeftAloneAndTheJointBelowIsNot)
+{
+    const Place tendon{{"common-extensor-tendon"}, Side::Left};
+    EXPECT_TRUE(cautionsOf(visitWith("recent-injection", {tendon})).isBarred(tendon));
+    EXPECT_FALSE(cautionsOf(visitWith("recent-injection", {tendon})).isBarred(mirrored(tendon)));
+    const Place rhomboid{{"rhomboid-major"}, Side::Left};
+    const Cautions bruised = cautionsOf(visitWith("bruises-from-last-visit", {rhomboid}));
+    EXPECT_TRUE(bruised.isBarred(rhomboid));
+    EXPECT_FALSE(bruised.isBarred({{"t5-t6"}, Side::Left}));
+}
+
 // Less than three tenths of the muscle lie under either, but its mark stands under the one.
 TEST(Cautions, TheMarkDecidesWhereNoRegionHasAClearShare)
 {

@@ -167,6 +167,15 @@ TEST(SafetyRules, AnEmptyListWouldMeanEverythingAndIsRefused)
     }
 }
 
+TEST(SafetyRules, OnlyAStopAtAPlaceCanSpareTheRest)
+{
+    for (const char *rule : {"bruises-ask", "fragile-skin-no-shear"}) { // an ask, and a stop everywhere
+        Files f;
+        f.rule(rule)["spares_the_rest"] = true;
+        expectRefused(f, ErrorCode::Contradiction, f.placeOf(rule), "spares_the_rest; only a stop at a place can");
+    }
+}
+
 TEST(SafetyRules, EachIdStandsOnce)
 {
     Files f;
