@@ -1,9 +1,21 @@
 #include "core/reasoning/Suggestion.h"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 
 namespace raphe {
+
+namespace {
+
+// But for rounding.
+bool isEqual(double a, double b)
+{
+    constexpr double rounding = 1e-12;
+    return std::abs(a - b) <= rounding * std::max(std::abs(a), std::abs(b));
+}
+
+} // namespace
 
 void rankAndCut(std::vector<Suggestion> &list)
 {
@@ -14,7 +26,7 @@ void rankAndCut(std::vector<Suggestion> &list)
     std::partial_sort(list.begin(), list.begin() + static_cast<std::ptrdiff_t>(kept), list.end(), better);
     list.resize(kept);
     for (std::size_t i = 0; i < list.size(); ++i)
-        list[i].rank = i > 0 && list[i].score == list[i - 1].score ? list[i - 1].rank : static_cast<int>(i) + 1;
+        list[i].rank = i > 0 && isEqual(list[i].score, list[i - 1].score) ? list[i - 1].rank : static_cast<int>(i) + 1;
 }
 
 void mirrorAll(std::vector<Suggestion> &list)

@@ -92,7 +92,7 @@ public:
 
     void examine(std::size_t node)
     {
-        const Observation o{node, m_patient->isTender[node], m_world->check->detection(), 1};
+        const Observation o{node, m_patient->isTender[node], m_world->check->detection(0), 1};
         const auto reach = m_world->reach->at(node);
         for (std::size_t s = 0; s < reach.size(); ++s)
             m_logs[s] += o.logLikelihood(reach[s]);
