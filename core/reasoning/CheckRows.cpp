@@ -26,9 +26,6 @@ struct OpenCheck {
 std::vector<Suggestion> ReasonTables::checks(
     const VisitEvidence &seen, const Posterior &posterior, const std::function<bool(const Place &)> &mayCheck) const
 {
-    std::vector<double> bits = check.gains(reach, posterior);
-    if (seen.canonical.isItsOwnImage)
-        symmetrise(bits, mirroredCheck);
     const auto placeOf = [&](std::size_t k) -> const Place & { return linkage.places()[candidates.checks[k]]; };
     const auto isWorse = [&](const OpenCheck &a, const OpenCheck &b) {
         return a.bits != b.bits ? a.bits < b.bits : placeOf(b.check) < placeOf(a.check);
@@ -38,14 +35,16 @@ std::vector<Suggestion> ReasonTables::checks(
     // Where neither the findings nor the complaint make trouble likelier than before, a check is not worth a row.
     constexpr double worthwhile = 1.1; // our choice: a tenth likelier
     const double before = posterior.unexplained / candidates.prior.back();
-    for (std::size_t k = 0; k < bits.size(); ++k) {
+    Outcomes outcomes(reach, check, posterior);
+    for (std::size_t k = 0; k < candidates.checks.size(); ++k) {
         const std::size_t own = sourceOf[candidates.checks[k]];
         const bool isLikelier = posterior.of[own] > worthwhile * before * candidates.prior[own];
-        if (bits[k] > leastBits && !examined.contains(candidates.checks[k]) && isLikelier)
-            open.push({k, bits[k], 1});
+        if (!isLikelier || examined.contains(candidates.checks[k]))
+            continue;
+        if (const double bits = outcomes.bitsOf(k); bits > leastBits)
+            open.push({k, bits, outcomes.count()});
     }
 
-    Outcomes outcomes(reach, check, posterior);
     std::vector<Suggestion> out;
     std::set<std::pair<std::string, Side>> shown;
     const auto isOffered = [&](const Place &place) {

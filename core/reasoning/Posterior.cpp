@@ -36,10 +36,13 @@ std::vector<double> logPosterior(
 {
     std::vector<double> logs(prior.size());
     std::transform(prior.begin(), prior.end(), logs.begin(), [](double p) { return std::log(p); });
-    for (const Observation &o : observations) {
-        const auto reach = table.at(o.node);
-        for (std::size_t s = 0; s < reach.size(); ++s)
-            logs[s] += o.logLikelihood(reach[s]);
+    Eigen::Map<Eigen::ArrayXd> ofSources(logs.data(), static_cast<Eigen::Index>(logs.size()) - 1);
+    for (const Observation &o : observations) { // as logLikelihood, for all sources at once
+        const auto missed = (1 - o.detection.leak) * (1 - o.detection.detect * mapped(table.at(o.node)).array());
+        if (o.isPositive)
+            ofSources += o.weight * (1 - missed).log();
+        else
+            ofSources += o.weight * missed.log();
         logs.back() += o.logLikelihood(0);
     }
     return logs;
@@ -65,11 +68,14 @@ Posterior normalised(std::span<const double> logs)
 CheckTable::CheckTable(const ReachTable &table, std::vector<std::size_t> checks, std::vector<Detection> detections)
     : m_checks(std::move(checks)), m_detections(std::move(detections))
 {
-    m_entropy.reserve(m_checks.size() * table.sources().size());
+    const std::size_t sources = table.sources().size();
+    m_entropy.resize(m_checks.size() * sources);
     for (std::size_t k = 0; k < m_checks.size(); ++k) {
-        for (const double h : table.at(m_checks[k]))
-            m_entropy.push_back(entropyOf(m_detections[k].chance(h)));
-        m_entropyOfLeak.push_back(entropyOf(m_detections[k].leak));
+        const Detection &d = m_detections[k];
+        Eigen::Map<Eigen::ArrayXd> row(m_entropy.data() + k * sources, static_cast<Eigen::Index>(sources));
+        row = 1 - (1 - d.leak) * (1 - d.detect * mapped(table.at(m_checks[k])).array()); // chances; never 0 or 1
+        row = -(row * row.log() + (1 - row) * (1 - row).log()) / std::log(2.0);
+        m_entropyOfLeak.push_back(entropyOf(d.leak));
     }
 }
 
@@ -98,36 +104,44 @@ std::vector<double> CheckTable::gains(const ReachTable &table, const Posterior &
 }
 
 Outcomes::Outcomes(const ReachTable &table, const CheckTable &checks, const Posterior &posterior)
-    : m_table(table), m_checks(checks), m_posterior(posterior), m_joint{posterior.of}
+    : m_table(table),
+      m_checks(checks),
+      m_posterior(posterior),
+      m_outcomes{{posterior.of, posterior.unexplained, 1}},
+      m_noise(checks.checks().size(), -1)
 {
-    m_joint.front().push_back(posterior.unexplained);
 }
 
-double Outcomes::bitsOf(std::size_t check) const
+double Outcomes::bitsOf(std::size_t check)
 {
-    const auto reach = m_table.at(m_checks.checks()[check]);
+    if (m_noise[check] < 0)
+        m_noise[check] = m_checks.noiseOf(check, m_posterior);
+    const Vector reach = mapped(m_table.at(m_checks.checks()[check]));
     double entropy = 0;
-    for (const std::vector<double> &joint : m_joint) {
-        const Vector all = mapped(joint);
-        if (const double chance = all.sum(); chance > 0)
-            entropy += chance
-                * entropyOf(
-                    m_checks.detection(check).chance(mapped(reach).dot(mapped(std::span(joint).first(reach.size()))) / chance));
-    }
-    return std::max(0.0, entropy - m_checks.noiseOf(check, m_posterior));
+    for (const Outcome &outcome : m_outcomes)
+        if (outcome.chance > 0) // the chance is linear in h
+            entropy +=
+                outcome.chance * entropyOf(m_checks.detection(check).chance(reach.dot(mapped(outcome.joint)) / outcome.chance));
+    return std::max(0.0, entropy - m_noise[check]);
 }
 
 void Outcomes::add(std::size_t check)
 {
+    const Detection &detection = m_checks.detection(check);
     const auto reach = m_table.at(m_checks.checks()[check]);
-    const std::size_t before = m_joint.size();
+    const std::size_t before = m_outcomes.size();
     for (std::size_t i = 0; i < before; ++i) {
-        std::vector<double> found = m_joint[i];
-        for (std::size_t s = 0; s < found.size(); ++s) {
-            found[s] *= m_checks.detection(check).chance(s < reach.size() ? reach[s] : 0);
-            m_joint[i][s] -= found[s];
+        Outcome found = m_outcomes[i];
+        Outcome &clear = m_outcomes[i];
+        for (std::size_t s = 0; s < reach.size(); ++s) {
+            found.joint[s] *= detection.chance(reach[s]);
+            clear.joint[s] -= found.joint[s];
         }
-        m_joint.push_back(std::move(found));
+        found.unexplained *= detection.leak;
+        clear.unexplained -= found.unexplained;
+        found.chance = mapped(found.joint).sum() + found.unexplained;
+        clear.chance = mapped(clear.joint).sum() + clear.unexplained;
+        m_outcomes.push_back(std::move(found));
     }
 }
 

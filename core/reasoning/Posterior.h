@@ -66,18 +66,25 @@ private:
 /// chance with each source.
 class Outcomes {
 public:
+    /// Keeps references.
     Outcomes(const ReachTable &table, const CheckTable &checks, const Posterior &posterior);
     /// Expected reduction of the entropy of the source by one more check, bits; not negative, and never more than before a
     /// check was added.
-    [[nodiscard]] double bitsOf(std::size_t check) const;
+    [[nodiscard]] double bitsOf(std::size_t check);
     void add(std::size_t check);
-    [[nodiscard]] std::size_t count() const { return m_joint.size(); }
+    [[nodiscard]] std::size_t count() const { return m_outcomes.size(); }
 
 private:
+    struct Outcome {
+        std::vector<double> joint; // chance with each source
+        double unexplained = 0; // and with none
+        double chance = 1;
+    };
     const ReachTable &m_table;
     const CheckTable &m_checks;
     const Posterior &m_posterior;
-    std::vector<std::vector<double>> m_joint; // of each outcome: chance with each source, then with 'unexplained'
+    std::vector<Outcome> m_outcomes;
+    std::vector<double> m_noise; // of each check, once it was asked for; else negative
 };
 
 /// Entropy of a yes-or-no with chance p, bits.

@@ -40,14 +40,14 @@ ReasonTables::ReasonTables(const Linkage &l, const Regions &r, const Constants &
     const std::vector<std::size_t> &checks = candidates.checks;
     for (std::size_t s = 0; s < sources.size(); ++s) {
         sourceOf[sources[s]] = s;
-        static_cast<void>(regions.over(source(s).structure)); // they remember: the first answer shall not wait for them
-        static_cast<void>(regions.atMark(source(s).structure));
+        static_cast<void>(regions.atMark(source(s).structure)); // they remember: the first answer shall not wait for them
     }
     for (const std::size_t node : sources)
         mirroredSource.push_back(sourceOf[linkage.mirror()[node]]);
     for (const std::size_t node : checks)
         mirroredCheck.push_back(
             static_cast<std::size_t>(std::lower_bound(checks.begin(), checks.end(), linkage.mirror()[node]) - checks.begin()));
+    findNearRegions();
 }
 
 // What one pass of the hands checks: the joints of a complex, and what lies in one layer under one region of the skin. The
@@ -76,47 +76,53 @@ std::vector<double> ReasonTables::near(const std::vector<Place> &complaint) cons
 
 std::vector<double> ReasonTables::nearTo(const Place &at) const
 {
-    const Atlas &atlas = linkage.atlas();
-    std::vector<double> out = atlas.at(at.structure).kind == Kind::SurfaceRegion ? nearSkin(at) : nearTissue(at);
-    // The segments that supply the skin and the muscles there are near as well.
-    std::vector<double> supplying(out.size(), 0.0);
-    for (const std::string &root : atlas.at(at.structure).roots)
-        if (const auto segment = segmentOf(root); segment && atlas.at(at.structure).kind == Kind::SurfaceRegion)
-            for (const Side side : {Side::Left, Side::Right})
-                if (goTogether(side, at.side)) {
-                    double &own = supplying[sourceOf[nodeOf({*segment, side})]];
-                    own = std::max(own, constants["near-supplied-skin"]);
-                }
-    for (const Link &link : linkage.links())
-        if (link.kind == LinkKind::Supplied) { // a muscle and a segment
-            double &segment = supplying[sourceOf[link.b]];
-            segment = std::max(segment, constants["near-supplied"] * out[sourceOf[link.a]]);
-        }
+    const Structure &structure = linkage.atlas().at(at.structure);
+    std::vector<double> out;
+    std::vector<double> supplying(candidates.sources.size(), 0.0); // the segments of the skin and of the muscles there
+    if (structure.kind == Kind::SurfaceRegion) {
+        out.resize(candidates.sources.size(), 0.0);
+        if (const auto near = nearRegion.find(structure.id); near != nearRegion.end())
+            for (const auto &[s, value] : near->second)
+                if (goTogether(source(s).side, at.side))
+                    out[s] = value;
+        for (const std::string &root : structure.roots)
+            if (const auto segment = segmentOf(root))
+                for (const Side side : {Side::Left, Side::Right})
+                    if (goTogether(side, at.side)) {
+                        double &own = supplying[sourceOf[nodeOf({*segment, side})]];
+                        own = std::max(own, constants["near-supplied-skin"]);
+                    }
+    } else {
+        out = nearTissue(at);
+    }
+    for (const auto &[muscle, segment] : supplied)
+        supplying[segment] = std::max(supplying[segment], constants["near-supplied"] * out[muscle]);
     for (std::size_t s = 0; s < out.size(); ++s)
         out[s] = std::max(out[s], supplying[s]);
     return out;
 }
 
-// Of a skin region: what lies under it by a clear share, and what is felt there when it is in trouble.
-std::vector<double> ReasonTables::nearSkin(const Place &region) const
+// Of every skin region what lies under it by a clear share, and what is felt there when it is in trouble.
+void ReasonTables::findNearRegions()
 {
     constexpr double clearShare = 0.3; // of the structure's shape; our choice, as for the caution rules
-    std::vector<double> out(candidates.sources.size(), 0.0);
-    for (std::size_t s = 0; s < out.size(); ++s) {
-        if (!goTogether(source(s).side, region.side))
-            continue;
-        const auto &over = regions.over(source(s).structure);
-        if (const auto share = over.find(region.structure); share != over.end())
-            out[s] = constants["near-over"] * std::min(1.0, share->second / clearShare);
-        const auto &seat = linkage.atlas().at(source(s).structure).seat;
-        double felt = constants["near-felt"];
-        for (const StructureId &at : seat ? seat->feltAt : std::vector<StructureId>{}) {
-            if (at == region.structure)
-                out[s] = std::max(out[s], felt);
-            felt *= constants["near-felt-later"];
+    for (std::size_t s = 0; s < candidates.sources.size(); ++s) {
+        std::map<StructureId, double> near;
+        for (const auto &[region, share] : regions.over(source(s).structure))
+            near[region] = constants["near-over"] * std::min(1.0, share / clearShare);
+        if (const auto &seat = linkage.atlas().at(source(s).structure).seat) {
+            double felt = constants["near-felt"];
+            for (const StructureId &region : seat->feltAt) {
+                near[region] = std::max(near[region], felt);
+                felt *= constants["near-felt-later"];
+            }
         }
+        for (const auto &[region, value] : near)
+            nearRegion[region].emplace_back(s, value);
     }
-    return out;
+    for (const Link &link : linkage.links())
+        if (link.kind == LinkKind::Supplied)
+            supplied.emplace_back(sourceOf[link.a], sourceOf[link.b]);
 }
 
 // Of any other place: what it reaches, against the place that it reaches best.

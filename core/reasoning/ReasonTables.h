@@ -5,6 +5,8 @@
 #include "core/reasoning/Candidates.h"
 #include "core/reasoning/Reason.h"
 
+#include <map>
+
 namespace raphe {
 
 /// A visit as the answer's parts need it, in canonical orientation.
@@ -38,17 +40,20 @@ struct ReasonTables {
     std::vector<std::size_t> sourceOf; // of a node: index among the sources, or none
     std::vector<std::size_t> mirroredSource; // of a source: index of its mirror image
     std::vector<std::size_t> mirroredCheck; // of a check: index of its mirror image
+    std::map<StructureId, std::vector<std::pair<std::size_t, double>>> nearRegion; // of a skin region: sources, and how near
+    std::vector<std::pair<std::size_t, std::size_t>> supplied; // sources: a muscle and a segment of its nerve
 
     ReasonTables(const Linkage &l, const Regions &r, const Constants &c);
 
     [[nodiscard]] const Place &source(std::size_t s) const { return linkage.places()[candidates.sources[s]]; }
     [[nodiscard]] std::size_t nodeOf(const Place &place) const { return linkage.nodesOf(place).front(); }
 
+    void findNearRegions();
+
     // Which rows say the same, and what comes before any finding.
     [[nodiscard]] std::string checkedTogether(const Place &place) const;
     [[nodiscard]] std::vector<double> near(const std::vector<Place> &complaint) const;
     [[nodiscard]] std::vector<double> nearTo(const Place &at) const;
-    [[nodiscard]] std::vector<double> nearSkin(const Place &region) const;
     [[nodiscard]] std::vector<double> nearTissue(const Place &place) const;
     [[nodiscard]] std::vector<double> priorFor(const std::vector<Place> &complaint) const;
 
