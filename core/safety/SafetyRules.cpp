@@ -84,8 +84,8 @@ private:
 
     CautionRule readRule(const JsonReader &at) const
     {
-        at.expectObject(
-            {"id", "conditions", "actions", "where", "regions", "layers", "kinds", "verdict", "spares_the_rest", "reason", "source", "read"});
+        at.expectObject({"id", "conditions", "actions", "where", "regions", "layers", "kinds", "verdict", "spares_the_rest",
+            "reason", "source", "read"});
         CautionRule rule;
         rule.id = readNewId(at, m_rules);
         rule.conditions = readChoice(at, "conditions", [&](const JsonReader &item) { return readKnownId(item, m_conditions); });
