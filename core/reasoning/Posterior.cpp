@@ -79,7 +79,7 @@ CheckTable::CheckTable(const ReachTable &table, std::vector<std::size_t> checks,
     }
 }
 
-CheckTable::CheckTable(const ReachTable &table, std::vector<std::size_t> checks, const Detection &detection)
+CheckTable::CheckTable(const ReachTable &table, const std::vector<std::size_t> &checks, const Detection &detection)
     : CheckTable(table, checks, std::vector(checks.size(), detection))
 {
 }

@@ -45,7 +45,7 @@ public:
     /// `detections`: how well each check tells.
     CheckTable(const ReachTable &table, std::vector<std::size_t> checks, std::vector<Detection> detections);
     /// All of them alike.
-    CheckTable(const ReachTable &table, std::vector<std::size_t> checks, const Detection &detection);
+    CheckTable(const ReachTable &table, const std::vector<std::size_t> &checks, const Detection &detection);
     [[nodiscard]] const std::vector<std::size_t> &checks() const { return m_checks; }
     [[nodiscard]] const Detection &detection(std::size_t check) const { return m_detections[check]; }
     /// Expected reduction of the entropy of the source by each check, bits; not negative.
