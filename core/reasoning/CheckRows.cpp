@@ -41,8 +41,7 @@ std::vector<Suggestion> ReasonTables::checks(
         const bool isLikelier = posterior.of[own] > worthwhile * before * candidates.prior[own];
         if (!isLikelier || examined.contains(candidates.checks[k]))
             continue;
-        if (const double bits = outcomes.bitsOf(k); bits > leastBits)
-            open.push({k, bits, outcomes.count()});
+        open.push({k, outcomes.bitsAtMost(k), 0});
     }
 
     std::vector<Suggestion> out;

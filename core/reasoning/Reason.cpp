@@ -77,7 +77,11 @@ Reasons Reasoner::reasons(const Visit &visit, const std::function<bool(const Pla
             separated.push_back(t.separates(s, posterior, leading));
     }
 
-    const PathTree tree(t.linkage.graph(), seen.found);
+    std::set<std::size_t> ends;
+    for (const auto *list : {&out.tied, &out.explain, &out.check})
+        for (std::size_t i = 0; i < std::min(list->size(), pathsAtOnce); ++i)
+            ends.insert(t.nodeOf((*list)[i].place));
+    const PathTree tree(t.linkage.graph(), seen.found, ends);
     for (auto *list : {&out.tied, &out.explain, &out.check}) {
         t.addPaths(*list, seen, tree);
         if (seen.canonical.isMirrored)

@@ -19,6 +19,20 @@ constexpr double least = 1e-12; // what the walk does not reach at all is not a 
 
 } // namespace
 
+// The best of many: a row is made only of what is shown.
+std::vector<Suggestion> ReasonTables::best(std::vector<std::pair<double, std::size_t>> scored) const
+{
+    const auto kept = scored.begin() + static_cast<std::ptrdiff_t>(std::min(scored.size(), suggestionsAtMost));
+    std::partial_sort(scored.begin(), kept, scored.end(), [&](const auto &a, const auto &b) {
+        return a.first != b.first ? a.first > b.first : source(a.second) < source(b.second);
+    });
+    std::vector<Suggestion> out;
+    std::transform(scored.begin(), kept, std::back_inserter(out),
+        [&](const auto &one) { return Suggestion(source(one.second), one.first); });
+    rankAndCut(out);
+    return out;
+}
+
 std::vector<Suggestion> ReasonTables::tied(const VisitEvidence &seen) const
 {
     const Nodes &sources = candidates.sources;
@@ -42,11 +56,11 @@ std::vector<Suggestion> ReasonTables::tied(const VisitEvidence &seen) const
         lift[s] = walk.scale(sources[s]) * y[static_cast<Index>(s)] / walk.everywhere()[sources[s]];
     if (seen.canonical.isItsOwnImage)
         symmetrise(lift, mirroredSource);
-    std::vector<Suggestion> out;
+    std::vector<std::pair<double, std::size_t>> scored;
     for (std::size_t s = 0; s < sources.size(); ++s)
         if (lift[s] > least && !seen.isClear.contains(sources[s]))
-            out.emplace_back(source(s), lift[s]);
-    rankAndCut(out);
+            scored.emplace_back(lift[s], s);
+    std::vector<Suggestion> out = best(std::move(scored));
     for (Suggestion &s : out)
         s.terms.push_back({"spread", s.score, {}});
     return out;
@@ -75,12 +89,12 @@ std::vector<Term> ReasonTables::termsOf(std::size_t source, const VisitEvidence 
 std::vector<Suggestion> ReasonTables::explained(
     const VisitEvidence &seen, const Posterior &posterior, std::span<const double> prior) const
 {
-    const double best = *std::max_element(posterior.of.begin(), posterior.of.end());
-    std::vector<Suggestion> out;
+    const double most = *std::max_element(posterior.of.begin(), posterior.of.end());
+    std::vector<std::pair<double, std::size_t>> scored;
     for (std::size_t s = 0; s < candidates.sources.size(); ++s)
         if (!candidates.isWhole[s] || seen.isFound.contains(candidates.sources[s])) // else its parts stand for it
-            out.emplace_back(source(s), posterior.of[s] / best);
-    rankAndCut(out);
+            scored.emplace_back(posterior.of[s] / most, s);
+    std::vector<Suggestion> out = best(std::move(scored));
     for (Suggestion &s : out)
         s.terms = termsOf(sourceOf[nodeOf(s.place)], seen, prior);
     return out;

@@ -58,6 +58,7 @@ struct ReasonTables {
     [[nodiscard]] std::vector<double> priorFor(const std::vector<Place> &complaint) const;
 
     // Rows, in canonical orientation, without words.
+    [[nodiscard]] std::vector<Suggestion> best(std::vector<std::pair<double, std::size_t>> scored) const;
     [[nodiscard]] std::vector<Suggestion> tied(const VisitEvidence &seen) const;
     [[nodiscard]] std::vector<Term> termsOf(std::size_t source, const VisitEvidence &seen, std::span<const double> prior) const;
     [[nodiscard]] std::vector<Suggestion> explained(

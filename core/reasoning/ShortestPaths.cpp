@@ -53,13 +53,13 @@ std::size_t settle(const WeightedGraph &graph, const std::vector<std::size_t> &s
     return none;
 }
 
-Way wayTo(const WeightedGraph &graph, const Search &search, std::size_t node)
+Way wayTo(const WeightedGraph &graph, double length, const std::vector<std::size_t> &via, std::size_t node)
 {
     Way way;
-    way.length = search.length[node];
-    while (search.via[node] != none) {
-        way.links.push_back(search.via[node]);
-        node = graph.links()[search.via[node]].other(node);
+    way.length = length;
+    while (via[node] != none) {
+        way.links.push_back(via[node]);
+        node = graph.links()[via[node]].other(node);
     }
     way.start = node;
     std::reverse(way.links.begin(), way.links.end());
@@ -76,17 +76,23 @@ std::vector<std::size_t> nodesOf(const WeightedGraph &graph, const Way &way)
 
 } // namespace
 
-PathTree::PathTree(const WeightedGraph &graph, const std::vector<std::size_t> &starts) : m_graph(&graph)
+PathTree::PathTree(const WeightedGraph &graph, const std::vector<std::size_t> &starts, const std::set<std::size_t> &ends)
+    : m_graph(&graph)
 {
     Search search;
-    settle(graph, starts, search, {}, {});
+    std::size_t left = ends.size();
+    const auto hasAll = [&](std::size_t node) {
+        left -= ends.contains(node); // each is settled once
+        return left == 0;
+    };
+    settle(graph, starts, search, hasAll, {});
     m_length = std::move(search.length);
     m_via = std::move(search.via);
 }
 
 Way PathTree::to(std::size_t node) const
 {
-    return wayTo(*m_graph, {m_length, m_via}, node);
+    return wayTo(*m_graph, m_length[node], m_via, node);
 }
 
 Way nearest(const WeightedGraph &graph, std::size_t from, const std::vector<std::size_t> &ends)
@@ -94,7 +100,7 @@ Way nearest(const WeightedGraph &graph, std::size_t from, const std::vector<std:
     Search search;
     const std::size_t end = settle(graph, {from}, search,
         [&](std::size_t node) { return node != from && std::find(ends.begin(), ends.end(), node) != ends.end(); }, {});
-    return end == none ? Way{from, {}, 0} : wayTo(graph, search, end);
+    return end == none ? Way{from, {}, 0} : wayTo(graph, search.length[end], search.via, end);
 }
 
 std::vector<Way> shortestWays(const WeightedGraph &graph, std::size_t from, std::size_t to, std::size_t k)
@@ -108,7 +114,7 @@ std::vector<Way> shortestWays(const WeightedGraph &graph, std::size_t from, std:
     const auto isEnd = [to](std::size_t node) { return node == to; };
     if (settle(graph, {from}, search, isEnd, {}) == none)
         return found;
-    candidates.insert(wayTo(graph, search, to));
+    candidates.insert(wayTo(graph, search.length[to], search.via, to));
     while (found.size() < k && !candidates.empty()) {
         found.push_back(*candidates.begin());
         candidates.erase(candidates.begin());
@@ -127,7 +133,7 @@ std::vector<Way> shortestWays(const WeightedGraph &graph, std::size_t from, std:
                 return closed.contains(next) || (node == nodes[i] && taken.contains(next));
             };
             if (settle(graph, {nodes[i]}, search, isEnd, barred) != none) {
-                const Way rest = wayTo(graph, search, to);
+                const Way rest = wayTo(graph, search.length[to], search.via, to);
                 Way way{from, {last.links.begin(), last.links.begin() + static_cast<std::ptrdiff_t>(i)}, 0};
                 way.links.insert(way.links.end(), rest.links.begin(), rest.links.end());
                 for (const std::size_t link : way.links) // added up in one order: the same way has the same length

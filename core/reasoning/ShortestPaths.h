@@ -5,6 +5,8 @@
 
 #include "core/reasoning/Graph.h"
 
+#include <set>
+
 namespace raphe {
 
 /// A way: the links in order, from its start.
@@ -14,11 +16,12 @@ struct Way {
     double length = 0;
 };
 
-/// Shortest ways from a set of start nodes to every node.
+/// Shortest ways from a set of start nodes.
 class PathTree {
 public:
-    PathTree(const WeightedGraph &graph, const std::vector<std::size_t> &starts);
-    /// From the nearest start to the node; without links for a start or an unreachable node.
+    /// `ends`: the nodes whose ways will be asked for, each at most once.
+    PathTree(const WeightedGraph &graph, const std::vector<std::size_t> &starts, const std::set<std::size_t> &ends);
+    /// From the nearest start to one of the ends; without links for a start or an unreachable node.
     [[nodiscard]] Way to(std::size_t node) const;
 
 private:
