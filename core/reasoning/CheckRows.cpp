@@ -41,7 +41,8 @@ std::vector<Suggestion> ReasonTables::checks(
         const bool isLikelier = posterior.of[own] > worthwhile * before * candidates.prior[own];
         if (!isLikelier || examined.contains(candidates.checks[k]))
             continue;
-        open.push({k, outcomes.bitsAtMost(k), 0});
+        if (const double bits = outcomes.bitsOf(k); bits > leastBits)
+            open.push({k, bits, outcomes.count()});
     }
 
     std::vector<Suggestion> out;

@@ -112,29 +112,17 @@ Outcomes::Outcomes(const ReachTable &table, const CheckTable &checks, const Post
 {
 }
 
-double Outcomes::entropyOfOutcome(std::size_t check) const
+double Outcomes::bitsOf(std::size_t check)
 {
+    if (m_noise[check] < 0)
+        m_noise[check] = m_checks.noiseOf(check, m_posterior);
     const Vector reach = mapped(m_table.at(m_checks.checks()[check]));
     double entropy = 0;
     for (const Outcome &outcome : m_outcomes)
         if (outcome.chance > 0) // the chance is linear in h
             entropy +=
                 outcome.chance * entropyOf(m_checks.detection(check).chance(reach.dot(mapped(outcome.joint)) / outcome.chance));
-    return entropy;
-}
-
-double Outcomes::bitsOf(std::size_t check)
-{
-    if (m_noise[check] < 0)
-        m_noise[check] = m_checks.noiseOf(check, m_posterior);
-    return std::max(0.0, entropyOfOutcome(check) - m_noise[check]);
-}
-
-// Whatever the source, the chance lies between that far off and that at the very place, and entropy is least at an end.
-double Outcomes::bitsAtMost(std::size_t check) const
-{
-    const Detection &detection = m_checks.detection(check);
-    return entropyOfOutcome(check) - std::min(entropyOf(detection.leak), entropyOf(detection.chance(1)));
+    return std::max(0.0, entropy - m_noise[check]);
 }
 
 void Outcomes::add(std::size_t check)

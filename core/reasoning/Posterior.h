@@ -71,8 +71,6 @@ public:
     /// Expected reduction of the entropy of the source by one more check, bits; not negative, and never more than before a
     /// check was added.
     [[nodiscard]] double bitsOf(std::size_t check);
-    /// No less than bitsOf, and quicker.
-    [[nodiscard]] double bitsAtMost(std::size_t check) const;
     void add(std::size_t check);
     [[nodiscard]] std::size_t count() const { return m_outcomes.size(); }
 
@@ -82,8 +80,6 @@ private:
         double unexplained = 0; // and with none
         double chance = 1;
     };
-    [[nodiscard]] double entropyOfOutcome(std::size_t check) const;
-
     const ReachTable &m_table;
     const CheckTable &m_checks;
     const Posterior &m_posterior;
