@@ -13,7 +13,7 @@ namespace {
 using Nodes = std::vector<std::size_t>;
 
 constexpr double leastBits = 1e-12;
-constexpr std::size_t outcomesAtMost = 32; // of five checks together; further rows add to those five
+constexpr std::size_t outcomesAtMost = 16; // of four checks together: five rows are exact, further ones add to the first four
 
 struct OpenCheck {
     std::size_t check = 0;

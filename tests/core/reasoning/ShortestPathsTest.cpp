@@ -66,7 +66,7 @@ TEST(ShortestPaths, AreTheShortestOfAllWays)
             EXPECT_EQ(node, to);
         }
         if (!wanted.empty()) {
-            EXPECT_NEAR(PathTree(graph, {from}).to(to).length, wanted.front(), 1e-12);
+            EXPECT_NEAR(PathTree(graph, {from}, {to}).to(to).length, wanted.front(), 1e-12);
             EXPECT_NEAR(nearest(graph, from, {to}).length, wanted.front(), 1e-12);
         } else {
             EXPECT_TRUE(nearest(graph, from, {to}).links.empty());
