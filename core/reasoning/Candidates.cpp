@@ -1,5 +1,6 @@
 #include "core/reasoning/Candidates.h"
 
+#include "core/reasoning/Evidence.h"
 #include "core/reasoning/Position.h"
 
 #include <map>
@@ -24,14 +25,6 @@ std::string_view priorOf(const Atlas &atlas, const Structure &structure)
     }
 }
 
-// How often such a tissue is the place of trouble, against one that often is; what nobody has said is not told apart.
-double howOften(const Structure &structure, const Constants &constants)
-{
-    if (!structure.seat || structure.seat->howOften == HowOften::Common)
-        return 1;
-    return constants["seat-" + std::string(wordOf(howOftenWords, structure.seat->howOften))];
-}
-
 } // namespace
 
 Candidates candidatesOf(const Linkage &linkage, const Body &body, const Constants &constants)
@@ -50,7 +43,7 @@ Candidates candidatesOf(const Linkage &linkage, const Body &body, const Constant
         if (name.empty())
             continue;
         out.sources.push_back(node);
-        out.prior.push_back(constants[name] * howOften(structure, constants));
+        out.prior.push_back(constants[name] * howOftenFactor(structure, "seat-", constants));
         out.isWhole.push_back(wholes.contains(place.structure));
         const auto [it, fresh] = isDrawn.try_emplace(place.structure, false);
         if (fresh)

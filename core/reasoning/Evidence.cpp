@@ -165,12 +165,16 @@ std::vector<Evidence> evidenceOf(const Linkage &linkage, const std::vector<Findi
     return out;
 }
 
+double howOftenFactor(const Structure &structure, std::string_view prefix, const Constants &constants)
+{
+    if (!structure.seat || structure.seat->howOften == HowOften::Common)
+        return 1;
+    return constants[std::string(prefix) + std::string(wordOf(howOftenWords, structure.seat->howOften))];
+}
+
 Detection touch(const Structure &structure, const Constants &constants)
 {
-    Detection detection{constants["detect-tenderness"], constants["leak-tenderness-2"]};
-    if (structure.seat && structure.seat->howOften != HowOften::Common)
-        detection.detect *= constants["touch-" + std::string(wordOf(howOftenWords, structure.seat->howOften))];
-    return detection;
+    return {constants["detect-tenderness"] * howOftenFactor(structure, "touch-", constants), constants["leak-tenderness-2"]};
 }
 
 } // namespace raphe

@@ -45,6 +45,9 @@ struct Evidence {
 [[nodiscard]] std::vector<Evidence> evidenceOf(
     const Linkage &linkage, const std::vector<Finding> &findings, const Constants &constants);
 
+/// The constant `prefix` + how often the structure is the place of trouble; 1 where that is often, or nobody has said.
+[[nodiscard]] double howOftenFactor(const Structure &structure, std::string_view prefix, const Constants &constants);
+
 /// What a check by touch tells: tender or not, at the grade of a plain finding. What hands seldom feel for by itself tells less.
 [[nodiscard]] Detection touch(const Structure &structure, const Constants &constants);
 

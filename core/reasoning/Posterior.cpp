@@ -91,18 +91,6 @@ double CheckTable::noiseOf(std::size_t check, const Posterior &posterior) const
         + posterior.unexplained * m_entropyOfLeak[check];
 }
 
-std::vector<double> CheckTable::gains(const ReachTable &table, const Posterior &posterior) const
-{
-    const Vector p = mapped(posterior.of);
-    std::vector<double> out;
-    out.reserve(m_checks.size());
-    for (std::size_t k = 0; k < m_checks.size(); ++k) {
-        const double expected = mapped(table.at(m_checks[k])).dot(p); // the chance is linear in h
-        out.push_back(std::max(0.0, entropyOf(m_detections[k].chance(expected)) - noiseOf(k, posterior)));
-    }
-    return out;
-}
-
 Outcomes::Outcomes(const ReachTable &table, const CheckTable &checks, const Posterior &posterior)
     : m_table(table),
       m_checks(checks),

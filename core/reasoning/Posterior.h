@@ -48,8 +48,6 @@ public:
     CheckTable(const ReachTable &table, const std::vector<std::size_t> &checks, const Detection &detection);
     [[nodiscard]] const std::vector<std::size_t> &checks() const { return m_checks; }
     [[nodiscard]] const Detection &detection(std::size_t check) const { return m_detections[check]; }
-    /// Expected reduction of the entropy of the source by each check, bits; not negative.
-    [[nodiscard]] std::vector<double> gains(const ReachTable &table, const Posterior &posterior) const;
     [[nodiscard]] std::size_t bytes() const { return m_entropy.size() * sizeof(double); }
 
     /// The part of a check's gain that does not depend on what else is checked: expected entropy of its outcome, bits.

@@ -122,7 +122,13 @@ public:
         const auto &places = m_world->check->checks();
         std::vector<double> worth(places.size());
         switch (policy) {
-        case Policy::Ours: worth = m_world->check->gains(*m_world->reach, normalised(m_logs)); break;
+        case Policy::Ours: {
+            const Posterior posterior = normalised(m_logs);
+            Outcomes outcomes(*m_world->reach, *m_world->check, posterior);
+            for (std::size_t k = 0; k < places.size(); ++k)
+                worth[k] = outcomes.bitsOf(k);
+            break;
+        }
         case Policy::Nearest: {
             const auto length = lengthsFrom(*m_world->graph, m_tender);
             for (std::size_t k = 0; k < places.size(); ++k)

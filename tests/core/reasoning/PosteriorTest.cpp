@@ -103,7 +103,10 @@ Answer answer(const Case &c)
     const ReachTable table(solver, c.graph.size(), all, all);
     Answer out;
     out.posterior = normalised(logPosterior(table, c.prior, c.observations));
-    out.gains = CheckTable(table, all, c.check).gains(table, out.posterior);
+    const CheckTable checks(table, all, c.check);
+    Outcomes outcomes(table, checks, out.posterior);
+    for (const std::size_t node : all)
+        out.gains.push_back(outcomes.bitsOf(node));
     return out;
 }
 
@@ -168,7 +171,7 @@ TEST(Posterior, WhatACheckAddsToOthersIsThatOfEnumeration)
         std::vector<std::size_t> made;
         double before = entropyAfter(c, g, {});
         for (std::size_t node = 0; node < std::min<std::size_t>(4, c.graph.size()); ++node) {
-            const double alone = checks.gains(table, posterior)[node];
+            const double alone = Outcomes(table, checks, posterior).bitsOf(node);
             const double bits = outcomes.bitsOf(node);
             ASSERT_LE(bits, alone + 1e-12) << "graph " << i << ", node " << node << ": other checks never make it tell more";
             made.push_back(node);
