@@ -12,7 +12,8 @@ namespace {
 
 TEST(FeltAt, IsWhereTheStudiesFoundIt)
 {
-    for (const auto &study : publishedJson("felt-at.json").at("studies")) {
+    const auto published = publishedJson("felt-at.json");
+    for (const auto &study : published.at("studies")) {
         const StructureId id{study.at("structure").get<std::string>()};
         const std::string source = "source: " + study.at("citation").get<std::string>()
             + " (read: " + study.at("read").get<std::string>() + "): " + study.at("says").get<std::string>();
