@@ -18,7 +18,7 @@ constexpr std::size_t outcomesAtMost = 16; // of four checks together: five rows
 struct OpenCheck {
     std::size_t check = 0;
     double bits = 0; // at most
-    std::size_t after = 0; // exact while there are so many outcomes
+    std::size_t after = 0; // exact while there are so many outcomes; 0: not even by itself
 };
 
 } // namespace
@@ -41,8 +41,8 @@ std::vector<Suggestion> ReasonTables::checks(
         const bool isLikelier = posterior.of[own] > worthwhile * before * candidates.prior[own];
         if (!isLikelier || examined.contains(candidates.checks[k]))
             continue;
-        if (const double bits = outcomes.bitsOf(k); bits > leastBits)
-            open.push({k, bits, outcomes.count()});
+        if (const double bits = outcomes.bitsAtMost(k); bits > leastBits)
+            open.push({k, bits, 0});
     }
 
     std::vector<Suggestion> out;
@@ -52,14 +52,20 @@ std::vector<Suggestion> ReasonTables::checks(
             && (!mayCheck || mayCheck(seen.canonical.isMirrored ? mirrored(place) : place));
     };
     while (!open.empty() && out.size() < suggestionsAtMost) {
-        OpenCheck next = open.top();
+        const OpenCheck next = open.top();
         open.pop();
+        const auto putBack = [&](double bits, std::size_t after) {
+            if (bits > leastBits)
+                open.push({next.check, bits, after});
+        };
+        if (next.after == 0) {
+            putBack(outcomes.bitsAlone(next.check), 1);
+            continue;
+        }
         if (!isOffered(placeOf(next.check)))
             continue;
         if (next.after != outcomes.count()) {
-            next = {next.check, std::min(next.bits, outcomes.bitsOf(next.check)), outcomes.count()};
-            if (next.bits > leastBits)
-                open.push(next);
+            putBack(std::min(next.bits, outcomes.bitsOf(next.check)), outcomes.count());
             continue;
         }
         Nodes taken{next.check};

@@ -12,7 +12,7 @@ namespace {
 
 auto sortKey(const Finding &f)
 {
-    return std::tuple(f.place, f.spot, f.at, f.tenderness, f.restriction, f.sore, f.stiff, f.play, f.familiar, f.certain,
+    return std::tie(f.place, f.spot, f.at, f.tenderness, f.restriction, f.sore, f.stiff, f.play, f.familiar, f.certain,
         f.clear.tenderness, f.clear.motion, f.unable);
 }
 

@@ -8,6 +8,8 @@
 
 #include "core/reasoning/Reach.h"
 
+#include <cmath>
+
 namespace raphe {
 
 /// How well one kind of observation tells. Both 0 to 1.
@@ -23,8 +25,10 @@ struct Observation {
     Detection detection;
     double weight = 1; // of its logarithm: 1 counts in full, 0 not at all
 
-    /// Weighted natural logarithm of the likelihood for a source with h at this node.
-    [[nodiscard]] double logLikelihood(double h) const;
+    /// For a source with h at this node, without the weight.
+    [[nodiscard]] double likelihood(double h) const { return isPositive ? detection.chance(h) : 1 - detection.chance(h); }
+    /// Weighted natural logarithm of that.
+    [[nodiscard]] double logLikelihood(double h) const { return weight * std::log(likelihood(h)); }
 };
 
 /// Adds up to 1 over all sources and `unexplained`.
@@ -52,12 +56,15 @@ public:
 
     /// The part of a check's gain that does not depend on what else is checked: expected entropy of its outcome, bits.
     [[nodiscard]] double noiseOf(std::size_t check, const Posterior &posterior) const;
+    /// No more than that, from the mean of h alone.
+    [[nodiscard]] double noiseAtLeast(std::size_t check, double meanReach) const;
 
 private:
     std::vector<std::size_t> m_checks;
     std::vector<Detection> m_detections;
     std::vector<double> m_entropy; // bits, sources in a row for each check
-    std::vector<double> m_entropyOfLeak;
+    std::vector<double> m_entropyOfLeak; // of each check at h = 0
+    std::vector<double> m_entropyAtHome; // and at h = 1
 };
 
 /// What is still to be learnt once some checks have been made, whatever they will show: for each outcome of those together its
@@ -69,6 +76,10 @@ public:
     /// Expected reduction of the entropy of the source by one more check, bits; not negative, and never more than before a
     /// check was added.
     [[nodiscard]] double bitsOf(std::size_t check);
+    /// The same before any check was added: no less than bitsOf.
+    [[nodiscard]] double bitsAlone(std::size_t check);
+    /// No less than bitsAlone, in half its time: from the mean of h.
+    [[nodiscard]] double bitsAtMost(std::size_t check);
     void add(std::size_t check);
     [[nodiscard]] std::size_t count() const { return m_outcomes.size(); }
 
@@ -78,11 +89,16 @@ private:
         double unexplained = 0; // and with none
         double chance = 1;
     };
+    [[nodiscard]] double meanAlone(std::size_t check); // of h, before any check was added
+    [[nodiscard]] double noiseOf(std::size_t check);
+
     const ReachTable &m_table;
     const CheckTable &m_checks;
     const Posterior &m_posterior;
     std::vector<Outcome> m_outcomes;
-    std::vector<double> m_noise; // of each check, once it was asked for; else negative
+    // Of each check, once it was asked for; else negative.
+    std::vector<double> m_meanAlone;
+    std::vector<double> m_noise;
 };
 
 /// Entropy of a yes-or-no with chance p, bits.

@@ -57,10 +57,9 @@ Reasons Reasoner::reasons(const Visit &visit, const std::function<bool(const Pla
         std::vector<Observation> observations;
         for (const Evidence &one : seen.evidence)
             observations.push_back(one.observation);
-        std::vector<double> logs = logPosterior(t.reach, prior, observations);
+        Posterior posterior = normalised(logPosterior(t.reach, prior, observations));
         if (seen.canonical.isItsOwnImage)
-            symmetrise(logs, t.mirroredSource);
-        const Posterior posterior = normalised(logs);
+            symmetrise(posterior.of, t.mirroredSource);
         out.unexplained = posterior.unexplained / *std::max_element(posterior.of.begin(), posterior.of.end());
         if (isFound)
             out.explain = t.explained(seen, posterior, prior);

@@ -69,19 +69,21 @@ std::vector<Suggestion> ReasonTables::tied(const VisitEvidence &seen) const
 // What each finding says for or against a source, in bits against 'not explained', heaviest first; then its prior.
 std::vector<Term> ReasonTables::termsOf(std::size_t source, const VisitEvidence &seen, std::span<const double> prior) const
 {
-    std::vector<Term> terms;
+    std::vector<std::pair<double, const Evidence *>> said;
     for (const Evidence &one : seen.evidence) {
-        const double h = reach.at(one.observation.node)[source];
-        const double bits = (one.observation.logLikelihood(h) - one.observation.logLikelihood(0)) / std::log(2.0);
-        const auto same = std::find_if(
-            terms.begin(), terms.end(), [&](const Term &term) { return term.name == one.quality && term.at == one.place; });
-        if (same != terms.end())
-            same->value += bits; // the two nodes of a midline segment
+        const Observation &o = one.observation;
+        const double bits = o.weight * std::log2(o.likelihood(reach.at(o.node)[source]) / o.likelihood(0));
+        if (!said.empty() && said.back().second->quality == one.quality && said.back().second->place == one.place)
+            said.back().first += bits; // the two nodes of a midline segment
         else
-            terms.push_back({std::string(one.quality), bits, one.place});
+            said.emplace_back(bits, &one);
     }
     std::stable_sort(
-        terms.begin(), terms.end(), [](const Term &a, const Term &b) { return std::abs(a.value) > std::abs(b.value); });
+        said.begin(), said.end(), [](const auto &a, const auto &b) { return std::abs(a.first) > std::abs(b.first); });
+    std::vector<Term> terms;
+    terms.reserve(said.size() + 1);
+    for (const auto &[bits, one] : said)
+        terms.push_back({std::string(one->quality), bits, one->place});
     terms.push_back({"prior", std::log2(prior[source] / prior.back()), {}});
     return terms;
 }

@@ -79,6 +79,8 @@ std::vector<double> ReasonTables::nearTo(const Place &at) const
     const Structure &structure = linkage.atlas().at(at.structure);
     std::vector<double> out;
     std::vector<double> supplying(candidates.sources.size(), 0.0); // the segments of the skin and of the muscles there
+    const double ofSkin = constants["near-supplied-skin"];
+    const double ofMuscle = constants["near-supplied"];
     if (structure.kind == Kind::SurfaceRegion) {
         out.resize(candidates.sources.size(), 0.0);
         if (const auto near = nearRegion.find(structure.id); near != nearRegion.end())
@@ -90,13 +92,13 @@ std::vector<double> ReasonTables::nearTo(const Place &at) const
                 for (const Side side : {Side::Left, Side::Right})
                     if (goTogether(side, at.side)) {
                         double &own = supplying[sourceOf[nodeOf({*segment, side})]];
-                        own = std::max(own, constants["near-supplied-skin"]);
+                        own = std::max(own, ofSkin);
                     }
     } else {
         out = nearTissue(at);
     }
     for (const auto &[muscle, segment] : supplied)
-        supplying[segment] = std::max(supplying[segment], constants["near-supplied"] * out[muscle]);
+        supplying[segment] = std::max(supplying[segment], ofMuscle * out[muscle]);
     for (std::size_t s = 0; s < out.size(); ++s)
         out[s] = std::max(out[s], supplying[s]);
     return out;

@@ -16,14 +16,17 @@ namespace {
 constexpr std::size_t none = std::numeric_limits<std::size_t>::max();
 constexpr double far = std::numeric_limits<double>::infinity();
 
+constexpr auto allOpen = [](std::size_t, std::size_t) { return false; }; // no link is barred
+
 struct Search {
     std::vector<double> length;
     std::vector<std::size_t> via;
 };
 
-// Dijkstra from the starts until `arrived` says so of a settled node; gives that node, or none.
-std::size_t settle(const WeightedGraph &graph, const std::vector<std::size_t> &starts, Search &search,
-    const std::function<bool(std::size_t)> &arrived, const std::function<bool(std::size_t, std::size_t)> &barred)
+// Dijkstra from the starts until `arrived` says so of a settled node; gives that node, or none. `barred`: links not to be taken.
+template <typename Arrived, typename Barred>
+std::size_t settle(const WeightedGraph &graph, const std::vector<std::size_t> &starts, Search &search, const Arrived &arrived,
+    const Barred &barred)
 {
     search.length.assign(graph.size(), far);
     search.via.assign(graph.size(), none);
@@ -38,12 +41,12 @@ std::size_t settle(const WeightedGraph &graph, const std::vector<std::size_t> &s
         queue.pop();
         if (length > search.length[node])
             continue;
-        if (arrived && arrived(node))
+        if (arrived(node))
             return node;
         for (const std::size_t index : graph.linksAt(node)) {
             const std::size_t next = graph.links()[index].other(node);
             const double through = length + graph.length(index);
-            if (through < search.length[next] && !(barred && barred(node, next))) {
+            if (through < search.length[next] && !barred(node, next)) {
                 search.length[next] = through;
                 search.via[next] = index;
                 queue.emplace(through, next);
@@ -85,7 +88,7 @@ PathTree::PathTree(const WeightedGraph &graph, const std::vector<std::size_t> &s
         left -= ends.contains(node); // each is settled once
         return left == 0;
     };
-    settle(graph, starts, search, hasAll, {});
+    settle(graph, starts, search, hasAll, allOpen);
     m_length = std::move(search.length);
     m_via = std::move(search.via);
 }
@@ -98,8 +101,9 @@ Way PathTree::to(std::size_t node) const
 Way nearest(const WeightedGraph &graph, std::size_t from, const std::vector<std::size_t> &ends)
 {
     Search search;
-    const std::size_t end = settle(graph, {from}, search,
-        [&](std::size_t node) { return node != from && std::find(ends.begin(), ends.end(), node) != ends.end(); }, {});
+    const std::size_t end = settle(
+        graph, {from}, search,
+        [&](std::size_t node) { return node != from && std::find(ends.begin(), ends.end(), node) != ends.end(); }, allOpen);
     return end == none ? Way{from, {}, 0} : wayTo(graph, search.length[end], search.via, end);
 }
 
@@ -112,7 +116,7 @@ std::vector<Way> shortestWays(const WeightedGraph &graph, std::size_t from, std:
     std::set<Way, decltype(earlier)> candidates(earlier);
     Search search;
     const auto isEnd = [to](std::size_t node) { return node == to; };
-    if (settle(graph, {from}, search, isEnd, {}) == none)
+    if (settle(graph, {from}, search, isEnd, allOpen) == none)
         return found;
     candidates.insert(wayTo(graph, search.length[to], search.via, to));
     while (found.size() < k && !candidates.empty()) {

@@ -32,13 +32,13 @@ void rankAndCut(std::vector<Suggestion> &list)
 void mirrorAll(std::vector<Suggestion> &list)
 {
     for (Suggestion &s : list) {
-        s.place = mirrored(s.place);
+        s.place = mirrored(std::move(s.place));
         s.path = mirrored(std::move(s.path));
         if (s.position)
             s.position = mirrored(*s.position);
         for (Term &term : s.terms)
             if (term.at)
-                term.at = mirrored(*term.at);
+                term.at = mirrored(*std::move(term.at));
     }
 }
 

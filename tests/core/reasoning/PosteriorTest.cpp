@@ -171,7 +171,9 @@ TEST(Posterior, WhatACheckAddsToOthersIsThatOfEnumeration)
         std::vector<std::size_t> made;
         double before = entropyAfter(c, g, {});
         for (std::size_t node = 0; node < std::min<std::size_t>(4, c.graph.size()); ++node) {
-            const double alone = Outcomes(table, checks, posterior).bitsOf(node);
+            const double alone = outcomes.bitsAlone(node);
+            ASSERT_NEAR(alone, Outcomes(table, checks, posterior).bitsOf(node), 1e-14) << "graph " << i << ", node " << node;
+            ASSERT_LE(alone, outcomes.bitsAtMost(node) + 1e-14) << "graph " << i << ", node " << node;
             const double bits = outcomes.bitsOf(node);
             ASSERT_LE(bits, alone + 1e-12) << "graph " << i << ", node " << node << ": other checks never make it tell more";
             made.push_back(node);
