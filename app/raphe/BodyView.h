@@ -52,6 +52,8 @@ public:
     [[nodiscard]] bool isUpsideDown() const { return m_transform.upsideDown; }
     /// Whether a place can be seen here at all: drawn, and on a side that this view faces.
     [[nodiscard]] bool shows(const Place &place) const;
+    /// Whether the picture stays as it is: no layer fades in and the hand rests.
+    [[nodiscard]] bool isStill() const { return m_fading.isNull() && !m_rest.isActive(); }
     /// In words: 'Front', 'Right side', 'Soles'.
     [[nodiscard]] QString title() const { return titleOf(drawing().view(), facing()); }
     [[nodiscard]] static QString titleOf(View view, Side facing);

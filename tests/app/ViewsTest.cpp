@@ -152,4 +152,20 @@ TEST_F(Views, NamesAppearWhenThereIsRoomForThem)
     EXPECT_FALSE(back.labels().empty());
 }
 
+TEST_F(Views, ANewLayerFadesInAndThenStandsStill)
+{
+    BodyView &back = window().bodyView(View::Back);
+    const auto isStill = [&back] { return back.isStill(); };
+    window().setLayer(Layer::Skin);
+    ASSERT_TRUE(QTest::qWaitFor(isStill));
+    const QImage before = back.grab().toImage();
+    window().setLayer(Layer::Bone);
+    EXPECT_FALSE(back.isStill());
+    ASSERT_TRUE(QTest::qWaitFor(isStill));
+    const QImage after = back.grab().toImage();
+    EXPECT_NE(after, before);
+    QTest::qWait(300);
+    EXPECT_EQ(back.grab().toImage(), after);
+}
+
 } // namespace raphe::test

@@ -5,6 +5,7 @@
 #include "core/record/VisitJson.h"
 #include "core/store/Practice.h"
 #include "tests/shots/PatientScreens.h"
+#include "tests/shots/Still.h"
 #include "tests/support/VisitHands.h"
 
 #include <QApplication>
@@ -104,8 +105,7 @@ private:
             by == VisitHands::By::Mouse ? QStringLiteral("mouse") : QStringLiteral("keys"), QString::number(size.width()));
         const auto show = [&](const QString &part) {
             return [&, part](QWidget &seen, const char *screen) {
-                QTest::qWait(400); // layers fade in, the drawing is measured
-                QTest::qWait(50); // and the words about it find their height
+                m_isGood = waitUntilStill(seen) && m_isGood;
                 const QString name = QStringLiteral("film-%1-%2-%3-%4")
                                          .arg(part, way)
                                          .arg(++step, 2, 10, QLatin1Char('0'))

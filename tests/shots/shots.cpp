@@ -12,6 +12,7 @@
 #include "core/treatment/Gate.h"
 #include "tests/shots/DocumentScreens.h"
 #include "tests/shots/PracticeScreens.h"
+#include "tests/shots/Still.h"
 #include "tests/shots/VisitFilm.h"
 
 #include <CLI/CLI.hpp>
@@ -417,7 +418,8 @@ private:
 
     void save(MainWindow &window, const char *name)
     {
-        QTest::qWait(500); // layers fade in, one after the other, and the picture is painted anew when the hand rests
+        if (!waitUntilStill(window))
+            std::cerr << name << ": the body does not come to rest\n";
         const QString file = QStringLiteral("%1/screen-%2-%3%4.png").arg(m_out, QLatin1String(name), m_look, m_suffix);
         QPixmap picture = window.grab();
         if (QWidget *popup = QApplication::activePopupWidget()) { // a window of its own: laid over where it stands
